@@ -1,0 +1,98 @@
+package assize.text;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** One file as it was read: its name as a person would type it, its text, and where lines begin. */
+public final class SourceFile {
+  private final String path;
+  private final String text;
+  private final int[] lineStarts;
+
+  /**
+   * Keeps a text under a name.
+   *
+   * @param path as shown in messages, with {@code /} between folders
+   * @param text the whole text, line ends as they stand
+   */
+  public SourceFile(String path, String text) {
+    this.path = path;
+    this.text = text;
+    List<Integer> starts = new ArrayList<>();
+    starts.add(0);
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      boolean loneReturn = c == '\r' && (i + 1 == text.length() || text.charAt(i + 1) != '\n');
+      if (c == '\n' || loneReturn) {
+        starts.add(i + 1);
+      }
+    }
+    this.lineStarts = starts.stream().mapToInt(Integer::intValue).toArray();
+  }
+
+  public String path() {
+    return path;
+  }
+
+  public String text() {
+    return text;
+  }
+
+  /** Returns how many lines there are, an empty last one included. */
+  public int lines() {
+    return lineStarts.length;
+  }
+
+  /** Returns the line, counted from 1, in which the UTF-16 unit at {@code offset} stands. */
+  public int lineAt(int offset) {
+    int low = 0;
+    int high = lineStarts.length - 1;
+    while (low < high) {
+      int middle = (low + high + 1) >>> 1;
+      if (lineStarts[middle] <= offset) {
+        low = middle;
+      } else {
+        high = middle - 1;
+      }
+    }
+    return low + 1;
+  }
+
+  /** Returns the column, counted from 1 in code points, of the unit at {@code offset}. */
+  public int columnAt(int offset) {
+    int start = lineStarts[lineAt(offset) - 1];
+    return text.codePointCount(start, Math.min(offset, text.length())) + 1;
+  }
+
+  /** Returns the text of a line, counted from 1, without its line end. */
+  public String line(int line) {
+    int start = lineStarts[line - 1];
+    int end = line < lineStarts.length ? lineStarts[line] : text.length();
+    while (end > start && (text.charAt(end - 1) == '\n' || text.charAt(end - 1) == '\r')) {
+      end--;
+    }
+    return text.substring(start, end);
+  }
+
+  /**
+   * Returns the offset of a place given as line and column, both from 1, columns in code points.
+   */
+  public int offset(int line, int column) {
+    int start = lineStarts[Math.max(0, Math.min(line, lineStarts.length) - 1)];
+    int offset = start;
+    for (int i = 1; i < column && offset < text.length(); i++) {
+      offset += Character.charCount(text.codePointAt(offset));
+    }
+    return offset;
+  }
+
+  /** Returns a span of this file. */
+  public Span span(int start, int end) {
+    return new Span(this, start, end);
+  }
+
+  @Override
+  public String toString() {
+    return path;
+  }
+}
