@@ -1,0 +1,112 @@
+package assize.aspect;
+
+import assize.date.CodeDays;
+import assize.date.CodeParts;
+import assize.date.CodeTables;
+import assize.date.DaySet;
+import assize.date.DaySpan;
+import assize.date.LeadTime;
+import assize.text.Parsed;
+import com.google.re2j.Matcher;
+import com.google.re2j.Pattern;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * A code, cast or stamped, that tells when a part was made: which group of it is the year, month,
+ * week or day, and how long before the vehicle the part may have been made.
+ */
+public final class DateCodePattern {
+  private final String text;
+  private final Pattern pattern;
+  private final CodeTables tables;
+  private final LeadTime made;
+
+  private DateCodePattern(String text, Pattern pattern, CodeTables tables, LeadTime made) {
+    this.text = text;
+    this.pattern = pattern;
+    this.tables = tables;
+    this.made = made;
+  }
+
+  /**
+   * Reads a pattern in RE2 syntax with the named groups {@code year}, {@code month}, {@code week},
+   * {@code day}; it must have a year, and no other named group.
+   */
+  public static Parsed<DateCodePattern> compile(String text, CodeTables tables, LeadTime made) {
+    return RePatterns.compile(text)
+        .then(
+            pattern -> {
+              Map<String, Integer> groups = pattern.namedGroups();
+              for (String group : groups.keySet()) {
+                if (!group.matches("year|month|week|day")) {
+                  return Parsed.bad(
+                      "the groups of a date code are year, month, week and day, not " + group,
+                      Math.max(0, text.indexOf(group)),
+                      group.length());
+                }
+              }
+              if (!groups.containsKey("year")) {
+                return Parsed.bad(
+                    "a date code needs a group for the year: (?P<year>[0-9])", 0, text.length());
+              }
+              return Parsed.ok(new DateCodePattern(text, pattern, tables, made));
+            });
+  }
+
+  /** Returns the pattern as it was written. */
+  public String text() {
+    return text;
+  }
+
+  /** Returns how long before the vehicle the part may have been made. */
+  public LeadTime made() {
+    return made;
+  }
+
+  /**
+   * Returns the days on which a part with this code may have been made.
+   *
+   * @param stamped the code as found
+   * @param horizon the days that are looked at, since codes repeat
+   * @return empty where the code does not fit the pattern; a refusal where it names no day
+   */
+  public Optional<Parsed<DaySet>> days(String stamped, DaySpan horizon) {
+    String trimmed = stamped.strip();
+    Matcher matcher = pattern.matcher(trimmed);
+    if (!matcher.matches()) {
+      return Optional.empty();
+    }
+    CodeParts parts =
+        new CodeParts(
+            group(matcher, "year"),
+            group(matcher, "month"),
+            group(matcher, "week"),
+            group(matcher, "day"));
+    return Optional.of(CodeDays.days(parts, tables, horizon));
+  }
+
+  private Optional<String> group(Matcher matcher, String name) {
+    return pattern.namedGroups().containsKey(name)
+        ? Optional.ofNullable(matcher.group(name))
+        : Optional.empty();
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof DateCodePattern that
+        && text.equals(that.text)
+        && tables.equals(that.tables)
+        && made.equals(that.made);
+  }
+
+  @Override
+  public int hashCode() {
+    return text.hashCode();
+  }
+
+  @Override
+  public String toString() {
+    return text;
+  }
+}

@@ -1,0 +1,110 @@
+package assize.aspect;
+
+import assize.text.Parsed;
+import com.google.re2j.Pattern;
+import java.util.Locale;
+import java.util.Optional;
+
+/**
+ * A part number, or a pattern (RE2 syntax) that part numbers fit.
+ *
+ * <p>Spaces, dashes and the difference of capitals and small letters do not count.
+ */
+public final class NumberPattern {
+  private final String text;
+  private final Optional<Pattern> pattern;
+  private final String folded;
+
+  private NumberPattern(String text, Optional<Pattern> pattern, String folded) {
+    this.text = text;
+    this.pattern = pattern;
+    this.folded = folded;
+  }
+
+  /** Returns the number that fits itself alone. */
+  public static NumberPattern exactly(String number) {
+    return new NumberPattern(number, Optional.empty(), fold(number));
+  }
+
+  /** Reads a pattern in RE2 syntax; look-around and back references are refused. */
+  public static Parsed<NumberPattern> compile(String text) {
+    return RePatterns.compile(withoutDashes(text))
+        .map(pattern -> new NumberPattern(text, Optional.of(pattern), ""));
+  }
+
+  /** Returns the number or pattern as it was written. */
+  public String text() {
+    return text;
+  }
+
+  /** Says whether this is one number and not a pattern. */
+  public boolean isLiteral() {
+    return pattern.isEmpty();
+  }
+
+  /** Says whether a stamped number fits. */
+  public boolean fits(String stamped) {
+    return fitsFolded(fold(stamped));
+  }
+
+  boolean fitsFolded(String number) {
+    return pattern.map(it -> it.matches(number)).orElseGet(() -> folded.equals(number));
+  }
+
+  /** Returns a number in capitals, without spaces and dashes. */
+  public static String fold(String number) {
+    StringBuilder kept = new StringBuilder(number.length());
+    number
+        .toUpperCase(Locale.ROOT)
+        .codePoints()
+        .filter(c -> !Character.isWhitespace(c) && !isDash(c))
+        .forEach(kept::appendCodePoint);
+    return kept.toString();
+  }
+
+  private static boolean isDash(int c) {
+    return Character.getType(c) == Character.DASH_PUNCTUATION || c == 0x2212;
+  }
+
+  /** Drops dashes and spaces outside of classes, since they are dropped from what is compared. */
+  private static String withoutDashes(String text) {
+    StringBuilder kept = new StringBuilder(text.length());
+    boolean inClass = false;
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      if (c == '\\' && i + 1 < text.length()) {
+        char next = text.charAt(++i);
+        if (next != '-' && next != ' ' || inClass) {
+          kept.append(c).append(next);
+        }
+        continue;
+      }
+      if (c == '[') {
+        inClass = true;
+      } else if (c == ']') {
+        inClass = false;
+      }
+      if (inClass || c != '-' && c != ' ') {
+        kept.append(c);
+      }
+    }
+    return kept.toString();
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof NumberPattern that
+        && text.equals(that.text)
+        && isLiteral() == that.isLiteral();
+  }
+
+  @Override
+  public int hashCode() {
+    return text.hashCode();
+  }
+
+  @Override
+  public String toString() {
+    return text;
+  }
+}

@@ -1,0 +1,35 @@
+package assize.aspect;
+
+import assize.text.Parsed;
+import com.google.re2j.Pattern;
+import com.google.re2j.PatternSyntaxException;
+
+/** Patterns that people write: RE2 syntax, linear time. */
+final class RePatterns {
+  /** The longest pattern that is read, in characters. */
+  static final int LONGEST = 1000;
+
+  private RePatterns() {}
+
+  static Parsed<Pattern> compile(String text) {
+    if (text.length() > LONGEST) {
+      return Parsed.bad("a pattern may have at most " + LONGEST + " characters", 0, text.length());
+    }
+    try {
+      return Parsed.ok(Pattern.compile(text, Pattern.CASE_INSENSITIVE));
+    } catch (PatternSyntaxException e) {
+      return Parsed.bad(reason(e.getDescription(), e.getPattern()), 0, text.length());
+    }
+  }
+
+  private static String reason(String description, String part) {
+    if (description.contains("invalid or unsupported Perl syntax") || part.startsWith("(?")) {
+      return "look-ahead, look-behind and back references are not part of these patterns (RE2): "
+          + part;
+    }
+    if (description.contains("invalid escape sequence") && part.matches("\\\\[0-9]")) {
+      return "back references are not part of these patterns (RE2): " + part;
+    }
+    return "not a pattern: " + description + (part.isEmpty() ? "" : " at " + part);
+  }
+}

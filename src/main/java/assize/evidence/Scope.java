@@ -1,0 +1,149 @@
+package assize.evidence;
+
+import assize.date.DaySet;
+import assize.date.DaySpan;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
+
+/** For which vehicles an item applies or a claim speaks; parts combine by Kleene's strong logic. */
+public sealed interface Scope {
+
+  /** Every vehicle. */
+  Scope EVERY = new All(List.of());
+
+  /** Says whether a vehicle is within. */
+  Kleene holds(Facts facts);
+
+  /** Returns every span of build days that the answer depends on. */
+  default Stream<DaySpan> buildDays() {
+    return Stream.empty();
+  }
+
+  /** What is known of a vehicle, as far as scopes ask. */
+  interface Facts {
+    Kleene isModel(Set<String> models);
+
+    Kleene isBuilt(DaySet days);
+
+    Kleene hasNumber(String table, String from, String to);
+
+    Kleene hasEquipment(String equipment);
+
+    Kleene isForMarket(Set<String> markets);
+
+    Kleene isFromPlant(Set<String> plants);
+  }
+
+  /** Holds where every part holds. */
+  record All(List<Scope> parts) implements Scope {
+    public All {
+      parts = List.copyOf(parts);
+    }
+
+    @Override
+    public Kleene holds(Facts facts) {
+      return Kleene.all(parts.stream().map(part -> part.holds(facts)).toList());
+    }
+
+    @Override
+    public Stream<DaySpan> buildDays() {
+      return parts.stream().flatMap(Scope::buildDays);
+    }
+  }
+
+  /** Holds where a part holds. */
+  record Any(List<Scope> parts) implements Scope {
+    public Any {
+      parts = List.copyOf(parts);
+    }
+
+    @Override
+    public Kleene holds(Facts facts) {
+      return Kleene.any(parts.stream().map(part -> part.holds(facts)).toList());
+    }
+
+    @Override
+    public Stream<DaySpan> buildDays() {
+      return parts.stream().flatMap(Scope::buildDays);
+    }
+  }
+
+  /** Holds where its part does not. */
+  record Not(Scope part) implements Scope {
+    @Override
+    public Kleene holds(Facts facts) {
+      return part.holds(facts).not();
+    }
+
+    @Override
+    public Stream<DaySpan> buildDays() {
+      return part.buildDays();
+    }
+  }
+
+  /** One of these models. */
+  record Models(Set<String> models) implements Scope {
+    public Models {
+      models = Set.copyOf(models);
+    }
+
+    @Override
+    public Kleene holds(Facts facts) {
+      return facts.isModel(models);
+    }
+  }
+
+  /** Built on one of these days. */
+  record Built(DaySet days) implements Scope {
+    @Override
+    public Kleene holds(Facts facts) {
+      return facts.isBuilt(days);
+    }
+
+    @Override
+    public Stream<DaySpan> buildDays() {
+      return days.spans().stream();
+    }
+  }
+
+  /** A number of one table, from one to another, both included. */
+  record Numbers(String table, String from, String to) implements Scope {
+    @Override
+    public Kleene holds(Facts facts) {
+      return facts.hasNumber(table, from, to);
+    }
+  }
+
+  /** Fitted with this equipment. */
+  record Equipment(String equipment) implements Scope {
+    @Override
+    public Kleene holds(Facts facts) {
+      return facts.hasEquipment(equipment);
+    }
+  }
+
+  /** Built for one of these markets. */
+  record Markets(Set<String> markets) implements Scope {
+    public Markets {
+      markets = Set.copyOf(markets);
+    }
+
+    @Override
+    public Kleene holds(Facts facts) {
+      return facts.isForMarket(markets);
+    }
+  }
+
+  /** Built at one of these plants. */
+  record Plants(Set<String> plants) implements Scope {
+    public Plants {
+      plants = Set.copyOf(plants);
+    }
+
+    @Override
+    public Kleene holds(Facts facts) {
+      return facts.isFromPlant(plants);
+    }
+  }
+}

@@ -1,0 +1,33 @@
+package assize.judgment;
+
+import assize.record.VehicleRecord;
+import assize.ruleset.RuleSet;
+import java.util.List;
+
+/**
+ * What judging a vehicle gave.
+ *
+ * @param stretches in the order of days, at least one
+ * @param areas in the rule set's order
+ * @param items in the rule set's order
+ * @param score out of the scale's full score, allowances included, in thousandths of a point
+ * @param strict the same without allowances
+ */
+public record Judgment(
+    RuleSet rules,
+    VehicleRecord vehicle,
+    Build build,
+    List<Stretch> stretches,
+    List<AreaJudgment> areas,
+    List<ItemJudgment> items,
+    ScoreRange score,
+    ScoreRange strict,
+    AwardResult award,
+    List<Remark> remarks) {
+  public Judgment {
+    stretches = List.copyOf(stretches);
+    areas = List.copyOf(areas);
+    items = List.copyOf(items);
+    remarks = List.copyOf(remarks);
+  }
+}

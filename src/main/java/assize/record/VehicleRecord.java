@@ -1,0 +1,58 @@
+package assize.record;
+
+import assize.date.Edtf;
+import assize.text.Fingerprint;
+import assize.text.Span;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * One vehicle, and what was found on it.
+ *
+ * @param rules the rule set it names, as written
+ * @param numbers its numbers, by the rule set's number table
+ * @param equipment whether it has it; what is not stated is not known
+ * @param observations by item
+ * @param evidence by its name in the record
+ * @param files the record's file, and each file of evidence that could be read
+ */
+public record VehicleRecord(
+    String id,
+    String rules,
+    Optional<String> edition,
+    String name,
+    Optional<String> model,
+    Optional<String> notes,
+    Map<String, String> numbers,
+    Optional<Built> built,
+    Optional<String> plant,
+    Optional<String> market,
+    Map<String, Boolean> equipment,
+    Optional<Judged> judged,
+    Map<String, Observation> observations,
+    Map<String, Evidence> evidence,
+    List<Trace> traces,
+    List<Fingerprint> files,
+    Span at) {
+  public VehicleRecord {
+    numbers = ordered(numbers);
+    equipment = ordered(equipment);
+    observations = ordered(observations);
+    evidence = ordered(evidence);
+    traces = List.copyOf(traces);
+    files = List.copyOf(files);
+  }
+
+  private static <K, V> Map<K, V> ordered(Map<K, V> map) {
+    return Collections.unmodifiableMap(new LinkedHashMap<>(map));
+  }
+
+  /** When it was built, and what says so. */
+  public record Built(Edtf date, Optional<String> basis) {}
+
+  /** Who filled in the record, and when. */
+  public record Judged(Optional<String> by, Optional<Edtf> on) {}
+}

@@ -1,0 +1,5 @@
+/** One edition of one standard, as values. */
+@NullMarked
+package assize.ruleset;
+
+import org.jspecify.annotations.NullMarked;
