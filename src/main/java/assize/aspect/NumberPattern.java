@@ -47,7 +47,13 @@ public final class NumberPattern {
     return fitsFolded(fold(stamped));
   }
 
-  boolean fitsFolded(String number) {
+  /** Says by what single slip a number that does not fit fails to, where there is one. */
+  public Optional<String> nearMiss(String stamped) {
+    String number = fold(stamped);
+    return fitsFolded(number) ? Optional.empty() : NearMiss.explain(number, this::fitsFolded);
+  }
+
+  private boolean fitsFolded(String number) {
     return pattern.map(it -> it.matches(number)).orElseGet(() -> folded.equals(number));
   }
 

@@ -2,15 +2,19 @@ package assize.judgment;
 
 import assize.ruleset.Area;
 import java.util.List;
+import java.util.Set;
+import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
  * One area over all build days.
  *
- * @param earned low and high over the stretches, likely the mean over their days; rounded
- * @param possible likely points possible, in thousandths
+ * @param earned the least and the greatest share over the stretches, times {@code possible}; likely
+ *     the mean over their days; an item that may apply counts half
+ * @param possible the mean over the days, in thousandths of a point
  * @param stretches one for each stretch of the judgment
  */
-public record AreaJudgment(Area area, ScoreRange earned, long possible, List<InStretch> stretches) {
+public record AreaJudgment(
+    Area area, ScoreRange earned, long possible, List<AreaInStretch> stretches) {
   public AreaJudgment {
     stretches = List.copyOf(stretches);
   }
@@ -18,7 +22,29 @@ public record AreaJudgment(Area area, ScoreRange earned, long possible, List<InS
   /**
    * One area within one stretch: what counts in the low, the likely and the high score.
    *
-   * @param givenBack points given back because the area had lost all that it may lose
+   * @param outOfLow items that may apply and are left out of the low score
+   * @param outOfHigh items that may apply and are left out of the high score
+   * @param spared points that are not lost twice
    */
-  public record InStretch(Tally low, Tally likely, Tally high, ScoreRange givenBack) {}
+  public record AreaInStretch(
+      Tally low,
+      Tally likely,
+      Tally high,
+      Set<String> outOfLow,
+      Set<String> outOfHigh,
+      List<Spared> spared) {
+    public AreaInStretch {
+      outOfLow = Set.copyOf(outOfLow);
+      outOfHigh = Set.copyOf(outOfHigh);
+      spared = List.copyOf(spared);
+    }
+  }
+
+  /**
+   * Points given back, in thousandths, because another item of the same cause already lost them or
+   * because the area had lost all that it may lose.
+   *
+   * @param reason the cause, or empty for the area's limit
+   */
+  public record Spared(String reason, BigFraction low, BigFraction likely, BigFraction high) {}
 }

@@ -6,19 +6,22 @@ import java.util.List;
 /**
  * One item within one stretch of build days.
  *
- * @param aspects empty where it does not apply
- * @param earned the sum of its aspects, before a shared cause or an area's limit gives points back
+ * @param aspects those that some source speaks of; empty where the item does not apply
+ * @param earned the sum of its aspects
  * @param strict the same without allowances
- * @param givenBack points given back because a dearer item of the same cause already lost them
  */
 public record ItemInStretch(
     Kleene applies,
     Verdict verdict,
     List<AspectJudgment> aspects,
     ScoreRange earned,
-    ScoreRange strict,
-    ScoreRange givenBack) {
+    ScoreRange strict) {
   public ItemInStretch {
     aspects = List.copyOf(aspects);
+  }
+
+  /** Returns the points possible, in thousandths. */
+  public long possible() {
+    return aspects.stream().mapToLong(AspectJudgment::possible).sum();
   }
 }

@@ -8,8 +8,8 @@ import java.util.List;
  * One item over all build days.
  *
  * @param dispute the state of its most disputed aspect
- * @param earned low and high over the stretches, likely the mean over their days; a shared cause
- *     counted in
+ * @param earned low and high over the stretches in which it may apply, likely the mean over their
+ *     days; before its area gives back what a shared cause or the area's limit spares
  * @param possible in thousandths of a point; 0 where it applies in no stretch
  * @param stretches one for each stretch of the judgment
  */

@@ -1,0 +1,131 @@
+package assize.judge;
+
+import assize.judgment.AreaJudgment;
+import assize.judgment.AwardResult;
+import assize.judgment.ItemInStretch;
+import assize.judgment.ItemJudgment;
+import assize.judgment.ScoreRange;
+import assize.judgment.Tally;
+import assize.judgment.Verdict;
+import assize.ruleset.Award;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.IntStream;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/** The awards that a vehicle reaches, certainly, likely and possibly. */
+final class Awards {
+  private final List<Award> awards;
+  private final List<ScoreRange> scores;
+  private final List<AreaJudgment> areas;
+  private final List<ItemJudgment> items;
+
+  private Awards(
+      List<Award> awards,
+      List<ScoreRange> scores,
+      List<AreaJudgment> areas,
+      List<ItemJudgment> items) {
+    this.awards = awards.stream().sorted(Comparator.comparing(Award::at).reversed()).toList();
+    this.scores = scores;
+    this.areas = areas;
+    this.items = items;
+  }
+
+  /**
+   * Finds the awards.
+   *
+   * @param scores of each stretch
+   * @param score over all stretches
+   */
+  static AwardResult of(
+      List<Award> awards,
+      List<ScoreRange> scores,
+      ScoreRange score,
+      List<AreaJudgment> areas,
+      List<ItemJudgment> items) {
+    Awards all = new Awards(awards, scores, areas, items);
+    return new AwardResult(
+        all.every(all::certain),
+        all.first(award -> all.reached(award, score)),
+        all.any(all::possible));
+  }
+
+  private interface InStretch {
+    boolean reaches(Award award, int stretch);
+  }
+
+  private Optional<Award> first(Function<Award, Boolean> reaches) {
+    return awards.stream().filter(reaches::apply).findFirst();
+  }
+
+  private Optional<Award> every(InStretch test) {
+    return first(award -> IntStream.range(0, scores.size()).allMatch(i -> test.reaches(award, i)));
+  }
+
+  private Optional<Award> any(InStretch test) {
+    return first(award -> IntStream.range(0, scores.size()).anyMatch(i -> test.reaches(award, i)));
+  }
+
+  private boolean certain(Award award, int i) {
+    return scores.get(i).low() >= award.at()
+        && areasReach(award, area -> area.stretches().get(i).low())
+        && items.stream()
+            .map(item -> item.stretches().get(i))
+            .allMatch(item -> within(award, item.possible() - item.earned().low()));
+  }
+
+  private boolean possible(Award award, int i) {
+    return scores.get(i).high() >= award.at()
+        && areasReach(award, area -> area.stretches().get(i).high())
+        && items.stream()
+            .map(item -> item.stretches().get(i))
+            .filter(item -> item.verdict() != Verdict.MAY_APPLY)
+            .allMatch(item -> within(award, item.possible() - item.earned().high()));
+  }
+
+  private boolean reached(Award award, ScoreRange score) {
+    boolean areasReach =
+        areas.stream()
+            .filter(area -> area.possible() > 0)
+            .allMatch(
+                area ->
+                    award
+                        .noAreaUnder()
+                        .map(
+                            share ->
+                                Exact.of(area.earned().likely(), area.possible()).compareTo(share)
+                                    >= 0)
+                        .orElse(true));
+    return score.likely() >= award.at()
+        && areasReach
+        && items.stream()
+            .filter(item -> item.stretches().stream().anyMatch(Awards::departing))
+            .allMatch(item -> within(award, item.lost()));
+  }
+
+  private static boolean departing(ItemInStretch item) {
+    return item.aspects().stream()
+        .anyMatch(
+            aspect ->
+                aspect.verdict() == Verdict.DEPARTS
+                    || aspect.verdict() == Verdict.PARTLY
+                    || aspect.verdict() == Verdict.OPEN);
+  }
+
+  private boolean areasReach(Award award, Function<AreaJudgment, Tally> which) {
+    return areas.stream()
+        .map(which)
+        .filter(tally -> !tally.isEmpty())
+        .allMatch(tally -> award.noAreaUnder().map(share -> reaches(tally, share)).orElse(true));
+  }
+
+  private static boolean reaches(Tally tally, BigFraction share) {
+    return tally.earned().divide(tally.possible()).compareTo(share) >= 0;
+  }
+
+  private static boolean within(Award award, long lost) {
+    return award.noItemOver().isEmpty() || lost <= award.noItemOver().getAsLong();
+  }
+}

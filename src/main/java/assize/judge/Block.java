@@ -1,0 +1,116 @@
+package assize.judge;
+
+import assize.judge.Lot.Bound;
+import java.math.BigInteger;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalLong;
+import java.util.function.ToLongFunction;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/**
+ * Items of one area whose points hang together, and every way in which those that may apply can be
+ * in or out. One item that may apply and shares its loss with no other makes a block of two ways.
+ *
+ * @param most the most points, in thousandths, that the items lose together
+ * @param bound the figure of the range that is looked at
+ * @param ways at least one; all equally probable
+ */
+record Block(List<Lot> lots, OptionalLong most, Bound bound, List<Way> ways) {
+  /**
+   * The most items that may apply in one block of which every combination is looked at; any further
+   * one counts as applying.
+   */
+  static final int MOST_MAYBES = 12;
+
+  /** What is spared because the area has lost all that it may lose. */
+  static final String LIMIT = "";
+
+  /**
+   * One way.
+   *
+   * @param out items that may apply and are left out
+   */
+  record Way(long earned, long possible, List<String> out) {
+    long lost() {
+      return possible - earned;
+    }
+  }
+
+  /** Returns the blocks of one area for one figure of the range. */
+  static List<Block> of(List<Lot> lots, OptionalLong most, Bound bound) {
+    if (most.isPresent()) {
+      return List.of(block(lots, most, bound));
+    }
+    List<Block> blocks = new ArrayList<>();
+    List<Lot> alone = new ArrayList<>();
+    Map<String, List<Lot>> byCause = new LinkedHashMap<>();
+    for (Lot lot : lots) {
+      if (lot.cause().isPresent()) {
+        byCause.computeIfAbsent(lot.cause().get(), cause -> new ArrayList<>()).add(lot);
+      } else if (lot.maybe()) {
+        blocks.add(block(List.of(lot), most, bound));
+      } else {
+        alone.add(lot);
+      }
+    }
+    blocks.add(block(alone, most, bound));
+    byCause.values().forEach(group -> blocks.add(block(group, most, bound)));
+    return blocks;
+  }
+
+  private static Block block(List<Lot> lots, OptionalLong most, Bound bound) {
+    List<Lot> maybes = lots.stream().filter(Lot::maybe).limit(MOST_MAYBES).toList();
+    List<Way> ways = new ArrayList<>();
+    for (int in = 0; in < 1 << maybes.size(); in++) {
+      List<String> out = new ArrayList<>();
+      for (int i = 0; i < maybes.size(); i++) {
+        if ((in & 1 << i) == 0) {
+          out.add(maybes.get(i).item());
+        }
+      }
+      List<Lot> counted = lots.stream().filter(lot -> !out.contains(lot.item())).toList();
+      long possible = counted.stream().mapToLong(Lot::possible).sum();
+      long lost = counted.stream().mapToLong(lot -> lot.lost(bound)).sum();
+      long spared = spared(counted, most, bound).values().stream().mapToLong(Long::longValue).sum();
+      ways.add(new Way(possible - lost + spared, possible, out));
+    }
+    return new Block(lots, most, bound, ways);
+  }
+
+  /** Returns the points that are not lost in one way, by cause, the area's limit last. */
+  Map<String, Long> spared(Way way) {
+    return spared(
+        lots.stream().filter(lot -> !way.out().contains(lot.item())).toList(), most, bound);
+  }
+
+  private static Map<String, Long> spared(List<Lot> counted, OptionalLong most, Bound bound) {
+    Map<String, Long> spared = new LinkedHashMap<>();
+    Map<String, Long> dearest = new LinkedHashMap<>();
+    long lost = 0;
+    for (Lot lot : counted) {
+      long one = lot.lost(bound);
+      if (lot.cause().isEmpty()) {
+        lost += one;
+        continue;
+      }
+      String cause = lot.cause().get();
+      long before = dearest.getOrDefault(cause, 0L);
+      dearest.put(cause, Math.max(before, one));
+      lost += Math.max(before, one) - before;
+      spared.merge(cause, Math.min(before, one), Long::sum);
+    }
+    if (most.isPresent() && lost > most.getAsLong()) {
+      spared.put(LIMIT, lost - most.getAsLong());
+    }
+    return spared;
+  }
+
+  /** Returns the mean of a figure over the ways. */
+  BigFraction mean(ToLongFunction<Way> figure) {
+    long sum = ways.stream().mapToLong(figure).sum();
+    return BigFraction.of(BigInteger.valueOf(sum), BigInteger.valueOf(ways.size()));
+  }
+}

@@ -1,0 +1,166 @@
+package assize.judge;
+
+import assize.date.DaySpan;
+import assize.date.DayWords;
+import assize.judge.NumberDating.Dated;
+import assize.judgment.Build;
+import assize.judgment.Build.Basis;
+import assize.judgment.Build.Saying;
+import assize.judgment.Remark;
+import assize.record.VehicleRecord;
+import assize.ruleset.Model;
+import assize.ruleset.NumberTable;
+import assize.ruleset.RuleSet;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * When a vehicle was built: by its record, else by its numbers, else by its model's production; and
+ * where these contradict each other.
+ */
+final class BuildDays {
+  private final RuleSet rules;
+  private final VehicleRecord vehicle;
+  private final List<Remark> remarks;
+  private final DaySpan production;
+  private final List<Saying> sayings = new ArrayList<>();
+  private Optional<LocalDate> estimate = Optional.empty();
+
+  private BuildDays(RuleSet rules, VehicleRecord vehicle, List<Remark> remarks) {
+    this.rules = rules;
+    this.vehicle = vehicle;
+    this.remarks = remarks;
+    this.production =
+        vehicle
+            .model()
+            .flatMap(id -> Optional.ofNullable(rules.models().get(id)))
+            .map(Model::built)
+            .orElseGet(
+                () ->
+                    rules.models().values().stream()
+                        .map(Model::built)
+                        .reduce(DaySpan::hull)
+                        .orElseThrow());
+  }
+
+  static Build of(RuleSet rules, VehicleRecord vehicle, List<Remark> remarks) {
+    return new BuildDays(rules, vehicle, remarks).build();
+  }
+
+  private Build build() {
+    vehicle
+        .built()
+        .ifPresent(
+            built ->
+                sayings.add(
+                    new Saying(
+                        Basis.RECORD,
+                        built.basis().map(basis -> "the record, by " + basis).orElse("the record"),
+                        closed(built.date().span()))));
+    vehicle.numbers().forEach(this::number);
+    String model =
+        vehicle
+            .model()
+            .flatMap(id -> Optional.ofNullable(rules.models().get(id)))
+            .map(it -> "the production of model " + it.id())
+            .orElse("the production of all models");
+    sayings.add(new Saying(Basis.MODEL, model, production));
+    contradictions();
+    Saying first = sayings.get(0);
+    Optional<LocalDate> likely =
+        first.basis() == Basis.NUMBER ? estimate.filter(first.days()::contains) : Optional.empty();
+    return new Build(first.days(), first.basis(), likely, sayings);
+  }
+
+  private void number(String tableId, String number) {
+    NumberTable table = rules.numbers().get(tableId);
+    if (table == null) {
+      return;
+    }
+    List<Dated> all = NumberDating.of(table, number);
+    List<Dated> fitting = all.stream().filter(this::fitsVehicle).toList();
+    List<Dated> used = fitting.isEmpty() ? all : fitting;
+    String name = table.name() + " " + number;
+    if (used.isEmpty()) {
+      remark(Remark.Kind.NUMBER, name + " fits no series of this rule set's table.");
+      return;
+    }
+    if (fitting.isEmpty()) {
+      remark(Remark.Kind.NUMBER, name + " belongs to a series of another model or works.");
+    }
+    for (Dated dated : used) {
+      dated
+          .reserved()
+          .ifPresent(
+              block ->
+                  remark(
+                      Remark.Kind.NUMBER,
+                      name + " stands in a block that was set aside: " + block.purpose() + "."));
+    }
+    Optional<DaySpan> days =
+        used.stream().flatMap(dated -> dated.days().stream()).reduce(DaySpan::hull);
+    if (days.isEmpty()) {
+      if (used.stream().allMatch(dated -> dated.reserved().isEmpty())) {
+        remark(Remark.Kind.NUMBER, name + " lies outside the numbers that the table covers.");
+      }
+      return;
+    }
+    if (used.size() == 1 && estimate.isEmpty()) {
+      estimate = used.get(0).likely();
+    }
+    sayings.add(new Saying(Basis.NUMBER, name, closed(days.get())));
+  }
+
+  private boolean fitsVehicle(Dated dated) {
+    boolean model =
+        vehicle.model().isEmpty()
+            || dated.series().models().isEmpty()
+            || dated.series().models().contains(vehicle.model().get());
+    boolean plant =
+        vehicle.plant().isEmpty()
+            || dated.series().plant().isEmpty()
+            || dated.series().plant().equals(vehicle.plant());
+    return model && plant;
+  }
+
+  /** Closes an open end with the model's production; a span wholly outside it is left as it is. */
+  private DaySpan closed(DaySpan days) {
+    if (!days.openStart() && !days.openEnd()) {
+      return days;
+    }
+    return days.intersect(production)
+        .orElseGet(
+            () ->
+                days.openStart()
+                    ? DaySpan.day(days.openEnd() ? production.last() : days.last())
+                    : DaySpan.day(days.first()));
+  }
+
+  private void contradictions() {
+    for (int i = 0; i < sayings.size(); i++) {
+      for (int j = i + 1; j < sayings.size(); j++) {
+        Saying one = sayings.get(i);
+        Saying other = sayings.get(j);
+        if (!one.days().overlaps(other.days())) {
+          remark(
+              Remark.Kind.BUILD_DAYS,
+              "The build day is contradicted: "
+                  + one.words()
+                  + " says "
+                  + DayWords.of(one.days())
+                  + ", "
+                  + other.words()
+                  + " says "
+                  + DayWords.of(other.days())
+                  + (i == 0 ? ". The first is followed." : "."));
+        }
+      }
+    }
+  }
+
+  private void remark(Remark.Kind kind, String words) {
+    remarks.add(new Remark(kind, words));
+  }
+}

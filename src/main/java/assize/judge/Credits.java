@@ -1,0 +1,70 @@
+package assize.judge;
+
+import assize.judgment.Comparison;
+import assize.judgment.ScoreRange;
+import assize.judgment.Verdict;
+import java.util.List;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/**
+ * The credit of one aspect over the positions that it is judged by.
+ *
+ * @param bestPosition the credit under the position that suits the vehicle best
+ * @param worstPosition the credit under the one that suits it least
+ */
+record Credits(
+    Verdict verdict,
+    BigFraction low,
+    BigFraction likely,
+    BigFraction high,
+    BigFraction bestPosition,
+    BigFraction worstPosition) {
+
+  /**
+   * Joins what the positions give.
+   *
+   * @param comparisons at least one
+   * @param shares of the same length, adding up to 1
+   * @param notShown the likely credit of what was not shown
+   */
+  static Credits of(List<Comparison> comparisons, List<BigFraction> shares, BigFraction notShown) {
+    BigFraction low = BigFraction.ONE;
+    BigFraction likely = BigFraction.ZERO;
+    BigFraction high = BigFraction.ZERO;
+    BigFraction best = BigFraction.ZERO;
+    BigFraction worst = BigFraction.ONE;
+    for (int i = 0; i < comparisons.size(); i++) {
+      Comparison one = comparisons.get(i);
+      boolean undecided = one.verdict() == Verdict.OPEN || one.verdict() == Verdict.NOT_SHOWN;
+      BigFraction middle = one.verdict() == Verdict.NOT_SHOWN ? notShown : one.credit();
+      low = Exact.min(low, undecided ? BigFraction.ZERO : middle);
+      likely = likely.add(middle.multiply(shares.get(i)));
+      high = Exact.max(high, undecided ? BigFraction.ONE : middle);
+      best = Exact.max(best, middle);
+      worst = Exact.min(worst, middle);
+    }
+    return new Credits(verdict(comparisons), low, likely, high, best, worst);
+  }
+
+  private static Verdict verdict(List<Comparison> comparisons) {
+    List<Verdict> verdicts = comparisons.stream().map(Comparison::verdict).distinct().toList();
+    return verdicts.size() == 1 ? verdicts.get(0) : Verdict.OPEN;
+  }
+
+  /** Returns the same with no credit under an allowance. */
+  Credits atLeast(BigFraction allowed) {
+    return new Credits(
+        verdict,
+        Exact.max(low, allowed),
+        Exact.max(likely, allowed),
+        Exact.max(high, allowed),
+        bestPosition,
+        worstPosition);
+  }
+
+  /** Returns the credit as points, each figure rounded once. */
+  ScoreRange of(long points) {
+    return new ScoreRange(
+        Exact.part(points, low), Exact.part(points, likely), Exact.part(points, high));
+  }
+}

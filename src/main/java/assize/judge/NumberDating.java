@@ -1,0 +1,116 @@
+package assize.judge;
+
+import assize.aspect.NumberPattern;
+import assize.date.DaySpan;
+import assize.ruleset.NumberTable;
+import assize.ruleset.NumberTable.Entry;
+import assize.ruleset.NumberTable.Reserved;
+import assize.ruleset.NumberTable.Series;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
+
+/** What a chassis or engine number dates to. */
+public final class NumberDating {
+  private NumberDating() {}
+
+  /**
+   * What one series says of a number.
+   *
+   * @param number the digits of it
+   * @param days when it was given out; empty where the series does not say
+   * @param likely the estimate, linear between the two neighboring entries
+   * @param reserved the block that it stands in
+   */
+  public record Dated(
+      Series series,
+      long number,
+      Optional<DaySpan> days,
+      Optional<LocalDate> likely,
+      Optional<Reserved> reserved) {}
+
+  /** Returns what each series that the number fits says of it, in the order of the table. */
+  public static List<Dated> of(NumberTable table, String stamped) {
+    List<Dated> found = new ArrayList<>();
+    for (Series series : table.series()) {
+      OptionalLong number = numberIn(series, stamped);
+      if (number.isPresent()) {
+        found.add(dated(series, number.getAsLong()));
+      }
+    }
+    return found;
+  }
+
+  /** Returns the digits of a stamped number that has the series' prefix and suffix. */
+  static OptionalLong numberIn(Series series, String stamped) {
+    String folded = NumberPattern.fold(stamped);
+    String prefix = NumberPattern.fold(series.prefix());
+    String suffix = NumberPattern.fold(series.suffix());
+    if (!folded.startsWith(prefix)
+        || !folded.endsWith(suffix)
+        || folded.length() <= prefix.length() + suffix.length()) {
+      return OptionalLong.empty();
+    }
+    String digits = folded.substring(prefix.length(), folded.length() - suffix.length());
+    boolean plain = digits.length() <= 18 && digits.chars().allMatch(c -> c >= '0' && c <= '9');
+    return plain ? OptionalLong.of(Long.parseLong(digits)) : OptionalLong.empty();
+  }
+
+  private static Dated dated(Series series, long number) {
+    Optional<Reserved> reserved =
+        series.reserved().stream()
+            .filter(block -> block.from() <= number && number <= block.to())
+            .findFirst();
+    if (reserved.isPresent()) {
+      Optional<DaySpan> days = reserved.get().built();
+      return new Dated(series, number, days, days.map(NumberDating::middle), reserved);
+    }
+    List<Entry> first = series.first();
+    int at = -1;
+    while (at + 1 < first.size() && first.get(at + 1).number() <= number) {
+      at++;
+    }
+    boolean beyond = series.last().isPresent() && number > series.last().get().number();
+    if (at < 0 || beyond) {
+      return new Dated(series, number, Optional.empty(), Optional.empty(), reserved);
+    }
+    Entry before = first.get(at);
+    if (before.number() == number && before.built().days() == 1) {
+      LocalDate day = before.built().first();
+      return new Dated(
+          series, number, Optional.of(before.built()), Optional.of(day), Optional.empty());
+    }
+    LocalDate from = before.built().first();
+    if (at + 1 < first.size()) {
+      Entry after = first.get(at + 1);
+      LocalDate to = after.built().first();
+      return between(series, number, before.number(), from, after.number(), to);
+    }
+    if (series.last().isPresent()) {
+      Entry last = series.last().get();
+      return between(series, number, before.number(), from, last.number(), last.built().last());
+    }
+    return new Dated(
+        series,
+        number,
+        Optional.of(DaySpan.of(from, LocalDate.MAX)),
+        Optional.empty(),
+        Optional.empty());
+  }
+
+  private static Dated between(
+      Series series, long number, long n1, LocalDate from, long n2, LocalDate to) {
+    long days = ChronoUnit.DAYS.between(from, to);
+    LocalDate likely =
+        n2 == n1 ? to : from.plusDays(Exact.part(days, Exact.of(number - n1, n2 - n1)));
+    return new Dated(
+        series, number, Optional.of(DaySpan.of(from, to)), Optional.of(likely), Optional.empty());
+  }
+
+  private static LocalDate middle(DaySpan days) {
+    return days.first().plusDays(days.days() / 2);
+  }
+}

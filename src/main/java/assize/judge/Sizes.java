@@ -1,0 +1,48 @@
+package assize.judge;
+
+import assize.judgment.Comparison;
+import assize.measure.Conformity;
+import assize.measure.GlossRange;
+import assize.measure.GlossReading;
+import assize.measure.Limits;
+import assize.measure.Measured;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+
+/** Measured values against limits (JCGM 106:2012). */
+final class Sizes {
+  private Sizes() {}
+
+  static Comparison size(Measured found, Limits limits) {
+    if (found.dimension() != limits.dimension()) {
+      return Comparer.notShown(() -> found.text() + " is not a size of this kind");
+    }
+    double probability = Conformity.judge(found, limits).probability();
+    return Comparer.probably(
+        probability, () -> "measured " + found.text() + probability(probability, found.u()));
+  }
+
+  static Comparison gloss(GlossReading found, GlossRange range) {
+    double probability = found.probabilityWithin(range);
+    boolean tooGlossy = found.tooGlossyFor(range);
+    return Comparer.probably(
+        probability,
+        () ->
+            "found: "
+                + found.text()
+                + (probability > Comparer.SURE
+                    ? ""
+                    : tooGlossy ? ", too glossy: over-restored" : ", too dull")
+                + probability(probability, found.u()));
+  }
+
+  static String probability(double probability, double u) {
+    return u == 0 ? "" : ", right with probability " + figure(probability, 4);
+  }
+
+  /** Words a figure with at most so many decimals, without trailing zeros. */
+  static String figure(double value, int decimals) {
+    BigDecimal rounded = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_EVEN);
+    return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
+  }
+}

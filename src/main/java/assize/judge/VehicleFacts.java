@@ -1,0 +1,117 @@
+package assize.judge;
+
+import assize.date.DaySet;
+import assize.date.DaySpan;
+import assize.evidence.Kleene;
+import assize.evidence.Scope;
+import assize.record.VehicleRecord;
+import assize.ruleset.Model;
+import assize.ruleset.NumberTable;
+import assize.ruleset.NumberTable.Series;
+import assize.ruleset.RuleSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.Set;
+
+/** What a record says of its vehicle, for build days within which no date condition changes. */
+final class VehicleFacts implements Scope.Facts {
+  private final RuleSet rules;
+  private final VehicleRecord vehicle;
+  private final DaySpan days;
+
+  VehicleFacts(RuleSet rules, VehicleRecord vehicle, DaySpan days) {
+    this.rules = rules;
+    this.vehicle = vehicle;
+    this.days = days;
+  }
+
+  @Override
+  public Kleene isModel(Set<String> models) {
+    if (vehicle.model().isPresent()) {
+      return Kleene.of(models.contains(vehicle.model().get()));
+    }
+    List<Model> possible =
+        rules.models().values().stream().filter(model -> model.built().overlaps(days)).toList();
+    return among(possible.stream().map(Model::id).toList(), models);
+  }
+
+  @Override
+  public Kleene isBuilt(DaySet asked) {
+    if (!asked.overlaps(days)) {
+      return Kleene.NO;
+    }
+    return asked.contains(days.first()) && asked.contains(days.last())
+        ? Kleene.YES
+        : Kleene.UNKNOWN;
+  }
+
+  @Override
+  public Kleene hasNumber(String table, String from, String to) {
+    Optional<NumberTable> known = Optional.ofNullable(rules.numbers().get(table));
+    Optional<String> number = Optional.ofNullable(vehicle.numbers().get(table));
+    if (known.isEmpty() || number.isEmpty()) {
+      return Kleene.UNKNOWN;
+    }
+    for (Series series : known.get().series()) {
+      OptionalLong own = NumberDating.numberIn(series, number.get());
+      OptionalLong least = NumberDating.numberIn(series, from);
+      OptionalLong most = NumberDating.numberIn(series, to);
+      if (own.isPresent()
+          && least.isPresent()
+          && most.isPresent()
+          && least.getAsLong() <= own.getAsLong()
+          && own.getAsLong() <= most.getAsLong()) {
+        return Kleene.YES;
+      }
+    }
+    return Kleene.NO;
+  }
+
+  @Override
+  public Kleene hasEquipment(String equipment) {
+    return Optional.ofNullable(vehicle.equipment().get(equipment))
+        .map(Kleene::of)
+        .orElse(Kleene.UNKNOWN);
+  }
+
+  @Override
+  public Kleene isForMarket(Set<String> markets) {
+    return vehicle
+        .market()
+        .map(market -> Kleene.of(markets.contains(market)))
+        .orElseGet(() -> among(List.copyOf(rules.markets().keySet()), markets));
+  }
+
+  @Override
+  public Kleene isFromPlant(Set<String> plants) {
+    return vehicle
+        .plant()
+        .map(plant -> Kleene.of(plants.contains(plant)))
+        .orElseGet(() -> among(plantsByNumber(), plants));
+  }
+
+  /** Where the record does not say, the series that its numbers stand in may. */
+  private List<String> plantsByNumber() {
+    List<String> named =
+        rules.numbers().values().stream()
+            .flatMap(
+                table ->
+                    Optional.ofNullable(vehicle.numbers().get(table.id())).stream()
+                        .flatMap(number -> NumberDating.of(table, number).stream()))
+            .flatMap(dated -> dated.series().plant().stream())
+            .distinct()
+            .toList();
+    return named.isEmpty() ? List.copyOf(rules.plants().keySet()) : named;
+  }
+
+  private static Kleene among(List<String> possible, Set<String> asked) {
+    if (possible.isEmpty()) {
+      return Kleene.UNKNOWN;
+    }
+    if (asked.containsAll(possible)) {
+      return Kleene.YES;
+    }
+    return possible.stream().noneMatch(asked::contains) ? Kleene.NO : Kleene.UNKNOWN;
+  }
+}
