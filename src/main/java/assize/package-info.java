@@ -1,0 +1,26 @@
+/**
+ * Judges how authentic a restored vehicle is, detail by detail, against a written standard.
+ *
+ * <p>Data flows one way. To see the whole, read {@code cli.JudgeCommand}, {@code judge.Judge} and
+ * {@code report.view.ReportViews}, in this order.
+ *
+ * <ul>
+ *   <li>{@code text}: files as a person typed them, and where in them a thing stands
+ *   <li>{@code date}, {@code measure}: dates as spans of days; sizes, colors and gloss
+ *   <li>{@code diagnostic}: what is wrong with a person's text, and where
+ *   <li>{@code aspect}: what can be looked at, what is expected, what was found
+ *   <li>{@code evidence}: who says what is right, and what it comes to together
+ *   <li>{@code ruleset}, {@code record}: one standard; one vehicle
+ *   <li>{@code judgment}: what judging gave
+ *   <li>{@code yaml}: reads rule sets and records
+ *   <li>{@code judge}: judges
+ *   <li>{@code photo}: pictures of evidence
+ *   <li>{@code report.view}, {@code report.drawing}, {@code report.html}, {@code report.text}: says
+ *       it
+ *   <li>{@code cli}: the command line
+ * </ul>
+ */
+@NullMarked
+package assize;
+
+import org.jspecify.annotations.NullMarked;
