@@ -1,0 +1,16 @@
+package assize.evidence;
+
+/**
+ * What one independent source gives: its weight to the positions that it leaves standing, the rest
+ * to all of them.
+ *
+ * @param weightThousandths 1 to 990
+ * @param stands bit i for position i, the bit after the last for a value that nobody mentions
+ */
+public record Testimony(int weightThousandths, long stands) {
+  public Testimony {
+    if (weightThousandths < 1 || weightThousandths > 990) {
+      throw new IllegalArgumentException("no weight: " + weightThousandths);
+    }
+  }
+}
