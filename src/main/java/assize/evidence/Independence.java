@@ -65,7 +65,7 @@ public final class Independence {
       Set<String> seen) {
     path.add(at);
     for (String next : new TreeSet<>(copies.getOrDefault(at, Set.of()))) {
-      if (next.equals(start) || seen.add(next) && returns(next, start, copies, path, seen)) {
+      if (next.equals(start) || (seen.add(next) && returns(next, start, copies, path, seen))) {
         return true;
       }
     }
