@@ -52,7 +52,7 @@ public final class Weighing {
     if (positions < 0 || positions > 62) {
       throw new IllegalArgumentException("positions: " + positions);
     }
-    long frame = (1L << positions + 1) - 1;
+    long frame = (1L << (positions + 1)) - 1;
     Map<Long, BigInteger> masses = new HashMap<>();
     masses.put(frame, BigInteger.ONE);
     for (Testimony testimony : testimonies) {
@@ -103,7 +103,7 @@ public final class Weighing {
 
   /** Returns the mass that is left to every position and to what nobody mentions. */
   public double unassigned() {
-    long frame = (1L << positions + 1) - 1;
+    long frame = (1L << (positions + 1)) - 1;
     return ratio(masses.getOrDefault(frame, BigInteger.ZERO), whole());
   }
 
@@ -122,7 +122,7 @@ public final class Weighing {
    * @return one for each named position
    */
   public List<Share> shares(long live) {
-    long named = live & (1L << positions) - 1;
+    long named = live & ((1L << positions) - 1);
     BigInteger unit = BigInteger.ONE;
     for (int size = 2; size <= positions + 1; size++) {
       BigInteger one = BigInteger.valueOf(size);
@@ -132,11 +132,11 @@ public final class Weighing {
     BigInteger sum = BigInteger.ZERO;
     for (int i = 0; i < positions; i++) {
       parts[i] = BigInteger.ZERO;
-      if ((named & 1L << i) == 0) {
+      if ((named & (1L << i)) == 0) {
         continue;
       }
       for (Map.Entry<Long, BigInteger> set : masses.entrySet()) {
-        if ((set.getKey() & 1L << i) != 0) {
+        if ((set.getKey() & (1L << i)) != 0) {
           BigInteger size = BigInteger.valueOf(Long.bitCount(set.getKey()));
           parts[i] = parts[i].add(set.getValue().multiply(unit).divide(size));
         }
@@ -157,7 +157,7 @@ public final class Weighing {
 
   private BigInteger plausibilityMass(int position) {
     return masses.entrySet().stream()
-        .filter(set -> (set.getKey() & 1L << position) != 0)
+        .filter(set -> (set.getKey() & (1L << position)) != 0)
         .map(Map.Entry::getValue)
         .reduce(BigInteger.ZERO, BigInteger::add);
   }
