@@ -1,0 +1,121 @@
+package assize.measure;
+
+import assize.text.Parsed;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.regex.Pattern;
+
+/** Reads gloss, expected or observed: units at 60° or the name of a band. */
+final class GlossReader {
+  /** Polished metal reaches 2000 units; nothing goes beyond. */
+  private static final double MOST = 2000;
+
+  private static final Pattern PLUS_MINUS = Pattern.compile("±|\\+\\s{0,3}/\\s{0,3}[-−]|\\+[-−]");
+
+  private final Cursor cursor;
+
+  GlossReader(String text) {
+    this.cursor = new Cursor(text);
+  }
+
+  Parsed<GlossRange> range() {
+    return rangeStart().then(cursor::finish);
+  }
+
+  private Parsed<GlossRange> rangeStart() {
+    if (cursor.take("at least") || cursor.take("≥") || cursor.take(">=")) {
+      return units().map(from -> range(from, OptionalDouble.empty()));
+    }
+    if (cursor.take("at most") || cursor.take("≤") || cursor.take("<=")) {
+      return units().map(to -> range(0, OptionalDouble.of(to)));
+    }
+    Optional<GlossBand> band = GlossBand.read(cursor);
+    if (band.isPresent()) {
+      return bands(band.get());
+    }
+    int start = cursor.at();
+    return units().then(first -> rangeFrom(first, start));
+  }
+
+  private Parsed<GlossRange> bands(GlossBand first) {
+    if (!cursor.take("to")) {
+      return Parsed.ok(range(first.from(), first.to()));
+    }
+    Optional<GlossBand> last = GlossBand.read(cursor);
+    if (last.isEmpty()) {
+      return cursor.expected("a gloss band is missing here, such as satin");
+    }
+    return last.get().compareTo(first) < 0
+        ? Parsed.bad("the glossier comes last", 0, cursor.text().length())
+        : Parsed.ok(range(first.from(), last.get().to()));
+  }
+
+  private Parsed<GlossRange> rangeFrom(double first, int start) {
+    if (cursor.take("to")) {
+      return units()
+          .then(
+              last ->
+                  first <= last
+                      ? Parsed.ok(range(first, OptionalDouble.of(last)))
+                      : Parsed.bad("the larger comes last", start, cursor.at() - start));
+    }
+    if (cursor.take(PLUS_MINUS).isPresent()) {
+      return units().map(by -> range(Math.max(0, first - by), OptionalDouble.of(first + by)));
+    }
+    return cursor.atEnd()
+        ? Parsed.bad("say a range of units, such as 30 to 50 or 40 ± 5", start, cursor.at() - start)
+        : cursor.expected("write a range, such as 30 to 50 or 40 ± 5");
+  }
+
+  Parsed<GlossReading> reading() {
+    Optional<GlossBand> band = GlossBand.read(cursor);
+    if (band.isPresent()) {
+      return cursor.finish(new GlossReading(OptionalDouble.empty(), 0, band, uniform()));
+    }
+    return units().then(this::readingFrom).then(cursor::finish);
+  }
+
+  private Parsed<GlossReading> readingFrom(double value) {
+    if (cursor.take(PLUS_MINUS).isPresent()) {
+      return units().map(by -> reading(value, by / 2));
+    }
+    return Parsed.ok(reading(value, 0));
+  }
+
+  private GlossReading reading(double value, double u) {
+    return new GlossReading(OptionalDouble.of(value), u, Optional.empty(), uniform());
+  }
+
+  private GlossRange range(double from, OptionalDouble to) {
+    return new GlossRange(from, to, uniform());
+  }
+
+  private Parsed<Double> units() {
+    int start = cursor.at();
+    if (!cursor.atNumber() && !cursor.letters().isEmpty()) {
+      return cursor.expected(
+          "write gloss units, or flat, velvet, eggshell, satin, semi-gloss, gloss or high gloss");
+    }
+    return cursor
+        .number()
+        .then(
+            number -> {
+              double units = number.doubleValue();
+              if (units > MOST) {
+                return Parsed.bad("gloss goes from 0 to 2000 units", start, cursor.at() - start);
+              }
+              if (!cursor.take("GU")) {
+                cursor.take("units");
+              }
+              return Parsed.ok(units);
+            });
+  }
+
+  private String uniform() {
+    return cursor
+        .text()
+        .strip()
+        .replaceAll("\\s*(?:±|\\+\\s{0,3}/\\s{0,3}[-−]|\\+[-−])\\s*", " ± ")
+        .replaceAll("\\s+", " ");
+  }
+}
