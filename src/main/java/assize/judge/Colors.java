@@ -4,6 +4,7 @@ import assize.aspect.Expectation;
 import assize.aspect.Finding;
 import assize.judgment.Comparison;
 import assize.measure.Ciede2000;
+import assize.measure.ColorDifference;
 import assize.measure.Lab;
 import assize.ruleset.ColorChip;
 import assize.ruleset.RuleSet;
@@ -67,7 +68,7 @@ final class Colors {
 
   private static Comparison measured(Lab lab, Lab aim, double uncertainty, double tolerance) {
     double difference = Ciede2000.of(lab, aim).de00();
-    double probability = Ciede2000.withinTolerance(difference, uncertainty, tolerance);
+    double probability = ColorDifference.withinTolerance(difference, uncertainty, tolerance);
     return Comparer.probably(
         probability,
         () ->
@@ -90,7 +91,7 @@ final class Colors {
     if (own.isPresent() && theirs.isPresent()) {
       double uncertainty = Math.hypot(found.uncertainty(), other.uncertainty());
       double difference = Ciede2000.of(own.get(), theirs.get()).de00();
-      double probability = Ciede2000.withinTolerance(difference, uncertainty, tolerance);
+      double probability = ColorDifference.withinTolerance(difference, uncertainty, tolerance);
       return Comparer.probably(
           probability,
           () ->

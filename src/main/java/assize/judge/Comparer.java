@@ -7,6 +7,7 @@ import assize.date.DaySpan;
 import assize.judgment.Comparison;
 import assize.judgment.Comparison.Why;
 import assize.judgment.Verdict;
+import assize.measure.Conformity;
 import assize.record.VehicleRecord;
 import assize.ruleset.RuleSet;
 import java.time.LocalDate;
@@ -30,9 +31,6 @@ record Comparer(
     DaySpan build)
     implements Expectation.Cases<Comparison> {
 
-  /** The verdict above this probability is meets, at or below 1 − this departs. */
-  static final double SURE = 0.95;
-
   static Comparison full(BigFraction credit, Why why) {
     Verdict verdict =
         credit.signum() == 0
@@ -55,10 +53,10 @@ record Comparer(
 
   /** Judges by a probability of conformity (JCGM 106:2012, 7.4 and 8). */
   static Comparison probably(double probability, Why why) {
-    if (probability >= SURE) {
+    if (probability >= Conformity.MEETS) {
       return meets(why);
     }
-    if (probability <= 1 - SURE) {
+    if (probability <= Conformity.DEPARTS) {
       return departs(why);
     }
     return new Comparison(Verdict.OPEN, Exact.credit(probability), why);

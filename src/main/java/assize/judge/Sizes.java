@@ -23,14 +23,14 @@ final class Sizes {
   }
 
   static Comparison gloss(GlossReading found, GlossRange range) {
-    double probability = found.probabilityWithin(range);
-    boolean tooGlossy = found.tooGlossyFor(range);
+    double probability = range.judge(found).probability();
+    boolean tooGlossy = range.isTooGlossy(found);
     return Comparer.probably(
         probability,
         () ->
             "found: "
                 + found.text()
-                + (probability > Comparer.SURE
+                + (probability >= Conformity.MEETS
                     ? ""
                     : tooGlossy ? ", too glossy: over-restored" : ", too dull")
                 + probability(probability, found.u()));
