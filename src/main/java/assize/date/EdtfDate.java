@@ -1,0 +1,59 @@
+package assize.date;
+
+import java.time.LocalDate;
+import java.time.Period;
+import java.util.List;
+
+/**
+ * One date within an EDTF text.
+ *
+ * @param stated the days it can mean as written
+ * @param widened the same with its approximate parts given room
+ */
+record EdtfDate(DaySet stated, DaySet widened, boolean uncertain, boolean approximate) {
+  /** What stands for an end that is open or not known. */
+  static final EdtfDate ANY =
+      new EdtfDate(DaySet.of(DaySpan.ALL), DaySet.of(DaySpan.ALL), false, false);
+
+  /** Gives a date the room that its approximate parts ask for, none for {@link Period#ZERO}. */
+  static EdtfDate of(DaySet stated, Period room, boolean uncertain, boolean approximate) {
+    List<DaySpan> spans = stated.spans().stream().map(span -> widen(span, room)).toList();
+    return new EdtfDate(stated, DaySet.of(spans), uncertain, approximate);
+  }
+
+  /** The last day moves with the day after it, so that the end of June becomes the end of July. */
+  private static DaySpan widen(DaySpan span, Period room) {
+    int years = (int) (room.toTotalMonths() / 12) + 1;
+    boolean farPast = span.first().getYear() - LocalDate.MIN.getYear() <= years;
+    boolean farFuture = LocalDate.MAX.getYear() - span.last().getYear() <= years;
+    return room.isZero()
+        ? span
+        : DaySpan.of(
+            farPast ? LocalDate.MIN.plusDays(1) : span.first().minus(room),
+            farFuture
+                ? LocalDate.MAX.minusDays(1)
+                : span.last().plusDays(1).plus(room).minusDays(1));
+  }
+
+  /** Returns the interval that begins with this date and ends with the other. */
+  EdtfDate to(EdtfDate end) {
+    return new EdtfDate(
+        between(stated, end.stated),
+        between(widened, end.widened),
+        uncertain || end.uncertain,
+        approximate || end.approximate);
+  }
+
+  private static DaySet between(DaySet start, DaySet end) {
+    return DaySet.of(DaySpan.of(start.hull().first(), end.hull().last()));
+  }
+
+  /** Returns the days of all of them, one or more. */
+  static EdtfDate union(List<EdtfDate> dates) {
+    return new EdtfDate(
+        DaySet.of(dates.stream().flatMap(date -> date.stated.spans().stream()).toList()),
+        DaySet.of(dates.stream().flatMap(date -> date.widened.spans().stream()).toList()),
+        dates.stream().anyMatch(EdtfDate::uncertain),
+        dates.stream().anyMatch(EdtfDate::approximate));
+  }
+}
