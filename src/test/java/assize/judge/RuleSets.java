@@ -1,0 +1,56 @@
+package assize.judge;
+
+import assize.ruleset.Area;
+import assize.ruleset.RuleSet;
+import assize.ruleset.Scale;
+import assize.text.SourceFile;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Bare rule sets, for tests of arithmetic alone. */
+final class RuleSets {
+  private RuleSets() {}
+
+  static RuleSet bare(Scale scale, List<Area> areas) {
+    return new RuleSet(
+        "bare",
+        "Bare",
+        "1",
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        scale,
+        List.of(),
+        Map.of(),
+        Map.of(),
+        Map.of(),
+        Map.of(),
+        Map.of(),
+        Map.of(),
+        Map.of(),
+        Map.of(),
+        Map.of(),
+        Map.of(),
+        Map.of(),
+        areas,
+        List.of());
+  }
+
+  static Area area(String id, long points, java.util.OptionalLong most) {
+    return new Area(id, id, points, most, List.of(), new SourceFile("none.yaml", "").span(0, 0));
+  }
+
+  static Scale scale(Scale.Method method, long outOf) {
+    Scale usual = Scale.usual();
+    return new Scale(
+        method,
+        outOf,
+        usual.notShown(),
+        usual.settledAt(),
+        usual.grades(),
+        usual.tooEarly(),
+        usual.allow());
+  }
+}

@@ -1,0 +1,235 @@
+package assize.judge;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import assize.evidence.Kleene;
+import assize.judge.Scoring.StretchScore;
+import assize.judgment.ScoreRange;
+import assize.ruleset.Area;
+import assize.ruleset.Scale;
+import assize.ruleset.Scale.Method;
+import java.io.IOException;
+import java.io.InputStream;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.Random;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+
+/**
+ * Scores against XCCDF 1.2 (NISTIR 7275 rev. 4, section 7.3.2, tables 40 and 41) and against
+ * looking at every choice.
+ */
+class ScoringTest {
+  private static final double HUNDRED = 100_000;
+
+  /** The cases of the file whose trees have at most two levels: rules, or groups of rules. */
+  static Stream<JsonNode> xccdfCases() throws IOException {
+    try (InputStream file = ScoringTest.class.getResourceAsStream("xccdf_scoring.json")) {
+      List<JsonNode> cases = new ArrayList<>();
+      for (JsonNode one : JsonMapper.shared().readTree(file).get("cases")) {
+        if (one.get("depth").asInt() <= 2 && !one.has("undefined_by_spec")) {
+          cases.add(one);
+        }
+      }
+      assertThat(cases).hasSizeGreaterThanOrEqualTo(20);
+      return cases.stream();
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("xccdfCases")
+  void defaultModelIsTheAreasMethod(JsonNode one) {
+    Optional<JsonNode> expected = expected(one, "default");
+    if (expected.isEmpty()) {
+      assertThat(one.has("published")).isTrue();
+      return;
+    }
+    ScoreRange score = score(Method.AREAS, one.get("tree"));
+    double wanted = expected.get().get("score").asDouble() * 1000;
+    assertThat((double) score.likely()).isCloseTo(wanted, within(0.5001));
+    assertThat(score.isPoint()).isTrue();
+  }
+
+  @ParameterizedTest
+  @MethodSource("xccdfCases")
+  void flatModelIsTheSumMethod(JsonNode one) {
+    Optional<JsonNode> expected = expected(one, "flat").filter(it -> it.has("maximum"));
+    if (expected.isEmpty()) {
+      assertThat(one.has("published")).isTrue();
+      return;
+    }
+    double maximum = expected.get().get("maximum").asDouble();
+    double share = maximum == 0 ? 0 : expected.get().get("score").asDouble() / maximum;
+    ScoreRange score = score(Method.SUM, one.get("tree"));
+    assertThat((double) score.likely()).isCloseTo(share * HUNDRED, within(0.5001));
+  }
+
+  private static Optional<JsonNode> expected(JsonNode one, String model) {
+    return Stream.of("published", "derived")
+        .map(part -> one.get(part).get(model))
+        .filter(java.util.Objects::nonNull)
+        .findFirst();
+  }
+
+  /** A group becomes an area; a rule that stands in no group becomes an area of its own. */
+  private static ScoreRange score(Method method, JsonNode tree) {
+    List<Area> areas = new ArrayList<>();
+    Map<String, List<Lot>> lots = new LinkedHashMap<>();
+    int number = 0;
+    for (JsonNode child : tree.get("children")) {
+      String id = "area-" + number++;
+      areas.add(RuleSets.area(id, thousandths(child.get("weight")), OptionalLong.empty()));
+      List<Lot> within = new ArrayList<>();
+      if (child.has("group")) {
+        for (JsonNode rule : child.get("children")) {
+          lot(rule, id + "-" + within.size()).ifPresent(within::add);
+        }
+      } else {
+        lot(child, id).ifPresent(within::add);
+      }
+      lots.put(id, within);
+    }
+    Scale scale = RuleSets.scale(method, (long) HUNDRED);
+    return Scoring.score(RuleSets.bare(scale, areas), lots).score();
+  }
+
+  private static long thousandths(JsonNode weight) {
+    return Math.round(weight.asDouble() * 1000);
+  }
+
+  private static Optional<Lot> lot(JsonNode rule, String id) {
+    List<String> counted = new ArrayList<>();
+    for (JsonNode result : rule.get("results")) {
+      boolean counts =
+          !result.asString().matches("notapplicable|notchecked|informational|notselected");
+      if (counts && !rule.has("role")) {
+        counted.add(result.asString());
+      }
+    }
+    if (counted.isEmpty()) {
+      return Optional.empty();
+    }
+    long passed = counted.stream().filter(result -> result.matches("pass|fixed")).count();
+    long possible = thousandths(rule.get("weight"));
+    long earned = possible * passed / counted.size();
+    return Optional.of(
+        new Lot(
+            id, Kleene.YES, possible, new ScoreRange(earned, earned, earned), Optional.empty()));
+  }
+
+  static Stream<Long> seeds() {
+    return LongStreams.upTo(400);
+  }
+
+  @ParameterizedTest
+  @MethodSource("seeds")
+  void lowAndHighAreTheExtremesOverEveryChoice(long seed) {
+    Random random = new Random(seed);
+    Method method = Method.values()[random.nextInt(3)];
+    List<Area> areas = new ArrayList<>();
+    Map<String, List<Lot>> lots = new LinkedHashMap<>();
+    for (int a = 0; a < 3; a++) {
+      String id = "area-" + a;
+      OptionalLong most =
+          random.nextInt(3) == 0 ? OptionalLong.of(random.nextInt(4000)) : OptionalLong.empty();
+      areas.add(RuleSets.area(id, 1000 * (1 + random.nextInt(9)), most));
+      lots.put(
+          id, IntStream.range(0, random.nextInt(4)).mapToObj(i -> lot(random, id + i)).toList());
+    }
+    Scale scale = RuleSets.scale(method, (long) HUNDRED);
+    ScoreRange score = Scoring.score(RuleSets.bare(scale, areas), lots).score();
+    List<ScoreRange> every = everyChoice(scale, areas, lots);
+
+    assertThat(score.low()).isEqualTo(every.stream().mapToLong(ScoreRange::low).min().orElse(0));
+    assertThat(score.high()).isEqualTo(every.stream().mapToLong(ScoreRange::high).max().orElse(0));
+    assertThat(score.likely()).isBetween(score.low(), score.high());
+  }
+
+  private static Lot lot(Random random, String id) {
+    long possible = 1 + random.nextInt(6000);
+    long low = random.nextLong(possible + 1);
+    long high = low + random.nextLong(possible - low + 1);
+    long likely = low + random.nextLong(high - low + 1);
+    Optional<String> cause =
+        random.nextInt(3) == 0 ? Optional.of("cause-" + random.nextInt(2)) : Optional.empty();
+    Kleene applies = random.nextInt(3) == 0 ? Kleene.UNKNOWN : Kleene.YES;
+    return new Lot(id, applies, possible, new ScoreRange(low, likely, high), cause);
+  }
+
+  /**
+   * Scores every choice of the items that may apply; a choice in which nothing counts is no score.
+   */
+  private static List<ScoreRange> everyChoice(
+      Scale scale, List<Area> areas, Map<String, List<Lot>> lots) {
+    List<Lot> maybes = lots.values().stream().flatMap(List::stream).filter(Lot::maybe).toList();
+    List<ScoreRange> scores = new ArrayList<>();
+    for (int in = 0; in < 1 << maybes.size(); in++) {
+      Map<String, List<Lot>> chosen = new LinkedHashMap<>();
+      int choice = in;
+      lots.forEach(
+          (area, all) ->
+              chosen.put(
+                  area,
+                  all.stream()
+                      .filter(lot -> !lot.maybe() || (choice & (1 << maybes.indexOf(lot))) != 0)
+                      .map(
+                          lot ->
+                              new Lot(
+                                  lot.item(),
+                                  Kleene.YES,
+                                  lot.possible(),
+                                  lot.earned(),
+                                  lot.cause()))
+                      .toList()));
+      boolean counts = chosen.values().stream().anyMatch(list -> !list.isEmpty());
+      boolean canCount = lots.values().stream().anyMatch(list -> !list.isEmpty());
+      if (counts || !canCount || scale.method() == Method.DEDUCTIONS) {
+        scores.add(Scoring.score(RuleSets.bare(scale, areas), chosen).score());
+      }
+    }
+    return scores;
+  }
+
+  @Test
+  void oneCauseLosesOnceAndAnAreaNoMoreThanItsLimit() {
+    List<Area> areas = List.of(RuleSets.area("a", 10_000, OptionalLong.of(5_000)));
+    Map<String, List<Lot>> lots =
+        Map.of(
+            "a",
+            List.of(
+                fixed("one", 4_000, 0, Optional.of("wrong axle")),
+                fixed("two", 3_000, 0, Optional.of("wrong axle")),
+                fixed("three", 3_000, 1_000, Optional.empty())));
+    StretchScore score =
+        Scoring.score(RuleSets.bare(RuleSets.scale(Method.SUM, 10_000), areas), lots);
+
+    // 4 once for the axle and 2 for the third are 6, of which the area loses 5: 10 − 5
+    assertThat(score.score()).isEqualTo(new ScoreRange(5_000, 5_000, 5_000));
+    assertThat(score.areas().get(0).inStretch().spared())
+        .extracting(spared -> spared.reason() + " " + spared.likely().longValue())
+        .containsExactly("wrong axle 3000", " 1000");
+  }
+
+  private static Lot fixed(String id, long possible, long earned, Optional<String> cause) {
+    return new Lot(id, Kleene.YES, possible, new ScoreRange(earned, earned, earned), cause);
+  }
+
+  @Test
+  void deductionsNeverGoBelowZero() {
+    List<Area> areas = List.of(RuleSets.area("a", 10_000, OptionalLong.empty()));
+    Map<String, List<Lot>> lots = Map.of("a", List.of(fixed("one", 9_000, 0, Optional.empty())));
+    Scale scale = RuleSets.scale(Method.DEDUCTIONS, 5_000);
+    assertThat(Scoring.score(RuleSets.bare(scale, areas), lots).score()).isEqualTo(ScoreRange.ZERO);
+  }
+}
