@@ -1,6 +1,12 @@
 package assize.evidence;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Deque;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.Iterator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -8,68 +14,113 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 
-/** Which sources are witnesses of their own, and which only repeat what they copy. */
+/** Which of the sources that speak are witnesses of their own, and which only repeat another. */
 public final class Independence {
   private Independence() {}
 
   /**
-   * Returns the sources that count. One that leaves the same standing as a source that it copies,
-   * directly or through others, adds nothing.
+   * Returns the sources that count: all but those that repeat what a copied source says.
    *
-   * @param copies for each source, those that it copies; no circle
-   * @param stands for each source that speaks, what it leaves standing
+   * @param copies the sources that each source copies, directly; copying carries over, and must not
+   *     go round in a circle
+   * @param stands what each source that speaks leaves standing
+   * @return a part of those that speak, in their order
    */
-  public static Set<String> witnesses(Map<String, Set<String>> copies, Map<String, Long> stands) {
-    Set<String> witnesses = new LinkedHashSet<>();
+  public static <S extends Comparable<? super S>> Set<S> witnesses(
+      Map<S, Set<S>> copies, Map<S, Long> stands) {
+    Set<S> witnesses = new LinkedHashSet<>();
     stands.forEach(
         (source, standing) -> {
-          boolean repeats =
-              copied(source, copies).stream()
-                  .anyMatch(original -> standing.equals(stands.get(original)));
-          if (!repeats) {
+          if (copied(source, copies).stream()
+              .noneMatch(original -> standing.equals(stands.get(original)))) {
             witnesses.add(source);
           }
         });
-    return witnesses;
+    return Collections.unmodifiableSet(witnesses);
   }
 
-  /** Returns every source that one copies, directly or through others. */
-  public static Set<String> copied(String source, Map<String, Set<String>> copies) {
-    Set<String> found = new LinkedHashSet<>();
-    List<String> open = new ArrayList<>(new TreeSet<>(copies.getOrDefault(source, Set.of())));
-    while (!open.isEmpty()) {
-      String next = open.remove(0);
-      if (!next.equals(source) && found.add(next)) {
-        open.addAll(new TreeSet<>(copies.getOrDefault(next, Set.of())));
+  /** Returns every other source that one copies, directly or through others, nearest first. */
+  public static <S extends Comparable<? super S>> Set<S> copied(S source, Map<S, Set<S>> copies) {
+    Set<S> copied = new LinkedHashSet<>();
+    Deque<S> next = new ArrayDeque<>(List.of(source));
+    while (!next.isEmpty()) {
+      for (S original : new TreeSet<>(copies.getOrDefault(next.remove(), Set.of()))) {
+        if (!original.equals(source) && copied.add(original)) {
+          next.add(original);
+        }
       }
     }
-    return found;
+    return Collections.unmodifiableSet(copied);
   }
 
-  /** Finds a circle of sources each of which copies the next, and the last the first. */
-  public static Optional<List<String>> circle(Map<String, Set<String>> copies) {
-    for (String start : new TreeSet<>(copies.keySet())) {
-      List<String> path = new ArrayList<>();
-      if (returns(start, start, copies, path, new LinkedHashSet<>())) {
-        return Optional.of(List.copyOf(path));
+  /**
+   * Returns the shortest way from a source to a witness that it repeats, both included.
+   *
+   * @param source a source that speaks; if it is a witness itself the way is that source alone
+   * @param copies as for {@link #witnesses}
+   * @param stands as for {@link #witnesses}
+   * @return each source copies the next; those between may say something else or nothing
+   */
+  public static <S extends Comparable<? super S>> List<S> trace(
+      S source, Map<S, Set<S>> copies, Map<S, Long> stands) {
+    Long standing = stands.get(source);
+    if (standing == null) {
+      throw new IllegalArgumentException("does not speak: " + source);
+    }
+    Set<S> witnesses = witnesses(copies, stands);
+    Map<S, S> cameFrom = new HashMap<>();
+    Deque<S> next = new ArrayDeque<>(List.of(source));
+    while (!next.isEmpty()) {
+      S at = next.remove();
+      if (witnesses.contains(at) && standing.equals(stands.get(at))) {
+        Deque<S> way = new ArrayDeque<>(List.of(at));
+        while (!way.element().equals(source)) {
+          way.push(cameFrom.getOrDefault(way.element(), source));
+        }
+        return List.copyOf(way);
+      }
+      for (S original : new TreeSet<>(copies.getOrDefault(at, Set.of()))) {
+        if (!original.equals(source) && cameFrom.putIfAbsent(original, at) == null) {
+          next.add(original);
+        }
+      }
+    }
+    throw new IllegalArgumentException("sources copy each other in a circle: " + source);
+  }
+
+  /**
+   * Returns sources that copy each other in a circle, if there are any: each copies the next, the
+   * last copies the first.
+   */
+  public static <S extends Comparable<? super S>> Optional<List<S>> circle(Map<S, Set<S>> copies) {
+    Set<S> cleared = new HashSet<>();
+    for (S start : new TreeSet<>(copies.keySet())) {
+      List<S> way = new ArrayList<>();
+      Map<S, Integer> places = new HashMap<>();
+      Deque<Iterator<S>> open = new ArrayDeque<>();
+      S entering = start;
+      while (true) {
+        if (!cleared.contains(entering)) {
+          Integer place = places.get(entering);
+          if (place != null) {
+            return Optional.of(List.copyOf(way.subList(place, way.size())));
+          }
+          places.put(entering, way.size());
+          way.add(entering);
+          open.push(new TreeSet<>(copies.getOrDefault(entering, Set.of())).iterator());
+        }
+        while (!open.isEmpty() && !open.element().hasNext()) {
+          open.pop();
+          S left = way.remove(way.size() - 1);
+          places.remove(left);
+          cleared.add(left);
+        }
+        if (open.isEmpty()) {
+          break;
+        }
+        entering = open.element().next();
       }
     }
     return Optional.empty();
-  }
-
-  private static boolean returns(
-      String at,
-      String start,
-      Map<String, Set<String>> copies,
-      List<String> path,
-      Set<String> seen) {
-    path.add(at);
-    for (String next : new TreeSet<>(copies.getOrDefault(at, Set.of()))) {
-      if (next.equals(start) || (seen.add(next) && returns(next, start, copies, path, seen))) {
-        return true;
-      }
-    }
-    path.remove(path.size() - 1);
-    return false;
   }
 }

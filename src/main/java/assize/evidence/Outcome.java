@@ -8,7 +8,8 @@ import java.util.OptionalInt;
  * What the sources on one aspect come to.
  *
  * @param settledOn the position that alone counts, where one does
- * @param live the positions that are plausible enough to be judged by
+ * @param live the positions that are plausible enough to be judged by; none where many sources
+ *     contradict each other
  */
 public record Outcome(
     DisputeState state, OptionalInt settledOn, List<Integer> live, Weighing weighing) {

@@ -1,42 +1,66 @@
 package assize.evidence;
 
+import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
 
 /**
- * What would settle a dispute for one position.
+ * What it would take to settle a dispute on one position by sources of one grade.
  *
- * @param gradeWeightThousandths the weight of the further sources
- * @param further the least number of further independent sources of that weight, each saying just
- *     that position, that bring its belief to the threshold; empty beyond {@link #MOST}
+ * @param position the position, counted from zero
+ * @param gradeWeightThousandths the weight of the further sources' grade, 1 to 990 thousandths
+ * @param further the least number of further independent sources that say just this position, 0 to
+ *     {@value #MOST}; empty if even so many would not do
  */
 public record Settling(int position, int gradeWeightThousandths, OptionalInt further) {
-  /** The most further sources that are looked at. */
+  /** The most further sources that are thought of. */
   public static final int MOST = 99;
 
-  /** Finds it for each position and each weight. */
+  private static final BigInteger THOUSAND = BigInteger.valueOf(1000);
+
+  /**
+   * Returns what would settle it, for each position and, within it, for each grade in turn.
+   *
+   * @param positions how many positions are named
+   * @param testimonies the sources there are
+   * @param gradeWeights the grades' weights, 1 to 990 thousandths each
+   * @param settledAt the belief that settles a dispute, 1 to 1000 thousandths
+   */
   public static List<Settling> of(
       int positions, List<Testimony> testimonies, List<Integer> gradeWeights, int settledAt) {
-    List<Settling> found = new ArrayList<>();
-    for (int position = 0; position < positions; position++) {
-      for (int weight : gradeWeights) {
-        found.add(
-            new Settling(
-                position, weight, further(positions, testimonies, position, weight, settledAt)));
-      }
-    }
-    return found;
+    return of(Weighing.of(positions, testimonies), gradeWeights, settledAt);
   }
 
-  private static OptionalInt further(
-      int positions, List<Testimony> testimonies, int position, int weight, int settledAt) {
-    List<Testimony> more = new ArrayList<>(testimonies);
-    for (int count = 0; count <= MOST; count++) {
-      if (Weighing.of(positions, more).beliefAtLeast(position, settledAt)) {
-        return OptionalInt.of(count);
+  /** Returns the same from evidence that is weighed already. */
+  public static List<Settling> of(Weighing weighing, List<Integer> gradeWeights, int settledAt) {
+    List<Settling> ways = new ArrayList<>();
+    for (int position = 0; position < weighing.positions(); position++) {
+      for (int weight : gradeWeights) {
+        OptionalInt further = further(weighing.exact(), 1L << position, weight, settledAt);
+        ways.add(new Settling(position, weight, further));
       }
-      more.add(new Testimony(weight, 1L << position));
+    }
+    return List.copyOf(ways);
+  }
+
+  private static OptionalInt further(Masses now, long bit, int weight, int settledAt) {
+    BigInteger plausibility = now.plausibility(bit);
+    BigInteger belief = now.belief(bit);
+    BigInteger agreement = now.agreement();
+    BigInteger needed = BigInteger.valueOf(settledAt);
+    BigInteger doubt = BigInteger.ONE;
+    BigInteger whole = BigInteger.ONE;
+    for (int further = 0; further <= MOST; further++) {
+      // All further sources together give (whole - doubt) to the position and doubt to the frame,
+      // so of what was plausible the first part now supports it and of the rest the second stays.
+      BigInteger moved = whole.subtract(doubt).multiply(plausibility);
+      BigInteger reached = moved.add(doubt.multiply(belief)).multiply(THOUSAND);
+      if (reached.compareTo(moved.add(doubt.multiply(agreement)).multiply(needed)) >= 0) {
+        return OptionalInt.of(further);
+      }
+      doubt = doubt.multiply(BigInteger.valueOf(1000 - weight));
+      whole = whole.multiply(THOUSAND);
     }
     return OptionalInt.empty();
   }

@@ -5,7 +5,8 @@ package assize.evidence;
  * to all of them.
  *
  * @param weightThousandths 1 to 990
- * @param stands bit i for position i, the bit after the last for a value that nobody mentions
+ * @param stands bit i for position i, the bit after the last for a value that nobody mentions; none
+ *     where the source contradicts itself, which adds to the conflict and to nothing else
  */
 public record Testimony(int weightThousandths, long stands) {
   public Testimony {

@@ -2,7 +2,6 @@ package assize.measure;
 
 import assize.text.Parsed;
 import java.math.BigInteger;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -197,13 +196,13 @@ final class Cursor {
     return text.substring(at, end);
   }
 
-  /** Returns the letters that stand here, in lower case. */
+  /** Returns the letters that stand here. */
   String letters() {
     int end = at;
     while (end < text.length() && Character.isLetter(text.charAt(end))) {
       end++;
     }
-    return text.substring(at, end).toLowerCase(Locale.ROOT);
+    return text.substring(at, end);
   }
 
   /** Refuses what is left of the text, if anything is. */

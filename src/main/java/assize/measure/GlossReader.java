@@ -4,11 +4,12 @@ import assize.text.Parsed;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.regex.Pattern;
+import org.apache.commons.numbers.fraction.BigFraction;
 
 /** Reads gloss, expected or observed: units at 60° or the name of a band. */
 final class GlossReader {
   /** Polished metal reaches 2000 units; nothing goes beyond. */
-  private static final double MOST = 2000;
+  private static final BigFraction MOST = BigFraction.of(2000);
 
   private static final Pattern PLUS_MINUS = Pattern.compile("±|\\+\\s{0,3}/\\s{0,3}[-−]|\\+[-−]");
 
@@ -24,10 +25,10 @@ final class GlossReader {
 
   private Parsed<GlossRange> rangeStart() {
     if (cursor.take("at least") || cursor.take("≥") || cursor.take(">=")) {
-      return units().map(from -> range(from, OptionalDouble.empty()));
+      return units().map(from -> range(from.doubleValue(), OptionalDouble.empty()));
     }
     if (cursor.take("at most") || cursor.take("≤") || cursor.take("<=")) {
-      return units().map(to -> range(0, OptionalDouble.of(to)));
+      return units().map(to -> range(0, OptionalDouble.of(to.doubleValue())));
     }
     Optional<GlossBand> band = GlossBand.read(cursor);
     if (band.isPresent()) {
@@ -50,17 +51,17 @@ final class GlossReader {
         : Parsed.ok(range(first.from(), last.get().to()));
   }
 
-  private Parsed<GlossRange> rangeFrom(double first, int start) {
+  private Parsed<GlossRange> rangeFrom(BigFraction first, int start) {
     if (cursor.take("to")) {
       return units()
           .then(
               last ->
-                  first <= last
-                      ? Parsed.ok(range(first, OptionalDouble.of(last)))
+                  first.compareTo(last) <= 0
+                      ? Parsed.ok(between(first, last))
                       : Parsed.bad("the larger comes last", start, cursor.at() - start));
     }
     if (cursor.take(PLUS_MINUS).isPresent()) {
-      return units().map(by -> range(Math.max(0, first - by), OptionalDouble.of(first + by)));
+      return units().map(by -> between(first.subtract(by), first.add(by)));
     }
     return cursor.atEnd()
         ? Parsed.bad("say a range of units, such as 30 to 50 or 40 ± 5", start, cursor.at() - start)
@@ -75,22 +76,26 @@ final class GlossReader {
     return units().then(this::readingFrom).then(cursor::finish);
   }
 
-  private Parsed<GlossReading> readingFrom(double value) {
+  private Parsed<GlossReading> readingFrom(BigFraction value) {
     if (cursor.take(PLUS_MINUS).isPresent()) {
-      return units().map(by -> reading(value, by / 2));
+      return units().map(by -> reading(value.doubleValue(), by.doubleValue() / 2));
     }
-    return Parsed.ok(reading(value, 0));
+    return Parsed.ok(reading(value.doubleValue(), 0));
   }
 
   private GlossReading reading(double value, double u) {
     return new GlossReading(OptionalDouble.of(value), u, Optional.empty(), uniform());
   }
 
+  private GlossRange between(BigFraction from, BigFraction to) {
+    return range(Math.max(0, from.doubleValue()), OptionalDouble.of(to.doubleValue()));
+  }
+
   private GlossRange range(double from, OptionalDouble to) {
     return new GlossRange(from, to, uniform());
   }
 
-  private Parsed<Double> units() {
+  private Parsed<BigFraction> units() {
     int start = cursor.at();
     if (!cursor.atNumber() && !cursor.letters().isEmpty()) {
       return cursor.expected(
@@ -100,14 +105,13 @@ final class GlossReader {
         .number()
         .then(
             number -> {
-              double units = number.doubleValue();
-              if (units > MOST) {
+              if (number.compareTo(MOST) > 0) {
                 return Parsed.bad("gloss goes from 0 to 2000 units", start, cursor.at() - start);
               }
               if (!cursor.take("GU")) {
                 cursor.take("units");
               }
-              return Parsed.ok(units);
+              return Parsed.ok(number);
             });
   }
 

@@ -163,11 +163,20 @@ final class SizeReader {
           .then(by -> size(by, unit))
           .then(by -> coverage().map(k -> measured(value, by.doubleValue() / k)));
     }
-    cursor.take(",");
+    int place = cursor.at();
+    boolean comma = cursor.take(",");
     if (cursor.take("to")) {
-      return amount()
-          .then(step -> size(step, unit))
-          .map(step -> measured(value, Measured.ofResolution(step)));
+      return comma
+          ? amount()
+              .then(step -> size(step, unit))
+              .map(step -> measured(value, Measured.ofResolution(step)))
+          : Parsed.bad(
+              "write one size; how finely it was read comes after a comma: 2.4 mm, to 0.1 mm",
+              place,
+              2);
+    }
+    if (comma) {
+      return Parsed.bad("say how finely it was read after the comma: 2.4 mm, to 0.1 mm", place, 1);
     }
     return Parsed.ok(measured(value, 0));
   }
@@ -241,19 +250,19 @@ final class SizeReader {
         .then(
             number ->
                 smaller(unit)
-                    .map(
-                        small -> {
-                          BigFraction sum =
-                              new Quantity(large.value(), unit).in(small).value().add(number);
-                          return Parsed.ok(
-                              new Amount(sum, Optional.of(small), large.start(), trimmedEnd()));
-                        })
-                    .orElseGet(
-                        () -> {
-                          cursor.backTo(place);
-                          return Parsed.ok(large);
-                        }))
-        .then(this::withSmaller);
+                    .map(small -> withSmaller(sum(large, number, small)))
+                    .orElseGet(() -> stopAt(place, large)));
+  }
+
+  private Amount sum(Amount large, BigFraction number, Unit small) {
+    Quantity whole = new Quantity(large.value(), large.unit().orElse(small)).in(small);
+    BigFraction value = whole.value().add(number);
+    return new Amount(value, Optional.of(small), large.start(), trimmedEnd());
+  }
+
+  private Parsed<Amount> stopAt(int place, Amount read) {
+    cursor.backTo(place);
+    return Parsed.ok(read);
   }
 
   private Optional<Unit> smaller(Unit unit) {

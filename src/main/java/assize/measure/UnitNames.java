@@ -31,8 +31,7 @@ final class UnitNames {
           Map.entry(
               "tons", "\"tons\" may be long, short or metric: write long ton, short ton or t"),
           Map.entry("gauge", "there are several gauges: write SWG, USG or AWG"),
-          Map.entry("ga", "there are several gauges: write SWG, USG or AWG"),
-          Map.entry("g.", "there are several gauges: write SWG, USG or AWG"));
+          Map.entry("ga", "there are several gauges: write SWG, USG or AWG"));
 
   private UnitNames() {}
 
@@ -54,10 +53,10 @@ final class UnitNames {
       }
     }
     String word = cursor.letters();
-    if (word.isEmpty() || word.equals("to")) {
+    if (word.isEmpty() || cursor.endOf("to") >= 0) {
       return Parsed.ok(Optional.empty());
     }
-    String reason = AMBIGUOUS.getOrDefault(word, unknown(word));
+    String reason = AMBIGUOUS.getOrDefault(word.toLowerCase(Locale.ROOT), unknown(word));
     return Parsed.bad(reason, cursor.at(), word.length());
   }
 
@@ -65,7 +64,9 @@ final class UnitNames {
     Set<String> near = new LinkedHashSet<>();
     for (Name name : LONGEST_FIRST) {
       String known = name.text().toLowerCase(Locale.ROOT);
-      if (word.length() > 1 && oneSlip(word, known)) {
+      if (word.length() > 1
+          && known.length() > 1
+          && oneSlip(word.toLowerCase(Locale.ROOT), known)) {
         near.add(name.unit().symbol());
       }
     }
