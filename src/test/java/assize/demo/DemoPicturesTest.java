@@ -7,6 +7,7 @@ import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
 import javax.imageio.ImageIO;
@@ -32,7 +33,11 @@ class DemoPicturesTest {
     }
     BufferedImage kept = ImageIO.read(file.toFile());
     BufferedImage drawn = DemoPictures.all().get(name).get().picture();
-    assertThat(pixels(drawn)).isEqualTo(pixels(kept));
+    assertThat(kept.getWidth()).isEqualTo(Sketch.WIDTH);
+    assertThat(kept.getHeight()).isEqualTo(Sketch.HEIGHT);
+    assertThat(Arrays.mismatch(pixels(drawn), pixels(kept)))
+        .as("the first pixel that differs, counted by rows")
+        .isEqualTo(-1);
   }
 
   @ParameterizedTest

@@ -1,0 +1,121 @@
+package assize.diagnostic;
+
+import java.util.Locale;
+
+/** What kinds of things can be wrong or doubtful; {@code docs/messages.md} has a word on each. */
+public enum Code {
+  // The file
+  NO_SUCH_FILE("a file that is named is not there"),
+  NOT_READABLE("a file or folder can't be opened"),
+  FILE_TOO_LARGE("a file is longer than is read"),
+  NOT_UTF8("a file is not UTF-8 text"),
+  NO_TEXT("a file has nothing in it"),
+  PATH_OUTSIDE("a path leads out of its folder"),
+  CONTROL_CHARACTER("a file has a character in it that can't be seen"),
+  TAB("a tab stands where spaces are wanted"),
+
+  // YAML
+  SYNTAX("a file is not YAML"),
+  ALIAS("a YAML alias is used"),
+  ANCHOR("a YAML anchor is used"),
+  MERGE_KEY("a YAML merge key is used"),
+  TAG("a YAML tag is used"),
+  SECOND_DOCUMENT("a file holds more than one YAML document"),
+  REPEATED_KEY("a name is written twice in one place"),
+  KEY_NOT_A_WORD("a name is not a word"),
+  TOO_DEEP("names are nested too deeply"),
+  TOO_MANY_ENTRIES("a file has more entries than are read"),
+  TEXT_TOO_LONG("a text is longer than is read"),
+  TOO_MANY_PROBLEMS("a file has more wrong with it than is shown"),
+
+  // What is written under a name
+  NOTHING_WRITTEN("nothing is written after a name"),
+  WRONG_SHAPE("one thing is written where another is wanted"),
+  UNKNOWN_KEY("a name means nothing here"),
+  MISSING_KEY("something that has to be said is not"),
+  BAD_NAME("a name has characters that names may not have"),
+  BAD_NUMBER("a number can't be read or is out of range"),
+  BAD_CREDIT("a credit is not between 0 and 1"),
+  BAD_POINTS("points can't be read or are out of range"),
+  BAD_YES_NO("neither yes nor no is written"),
+  BAD_DATE("a date can't be read"),
+  BAD_DURATION("a lead time can't be read"),
+  BAD_SIZE("a size can't be read"),
+  BAD_GLOSS("a gloss can't be read"),
+  BAD_LAB("an instrument's color reading can't be read"),
+  BAD_PATTERN("a pattern can't be read"),
+  BAD_RANGE("a range can't be read"),
+
+  // Names that are not defined
+  UNKNOWN_FINISH("a finish is not defined"),
+  UNKNOWN_COLOR("a color is not defined"),
+  UNKNOWN_MATERIAL("a material is not defined"),
+  UNKNOWN_CHOICE("a choice is not one of the item's"),
+  UNKNOWN_ORIGIN("an origin is none of the eight"),
+  UNKNOWN_CONDITION("a condition is not on the ladder"),
+  UNKNOWN_SOURCE("a source is not defined"),
+  UNKNOWN_MODEL("a model is not defined"),
+  UNKNOWN_PLANT("a plant is not defined"),
+  UNKNOWN_MARKET("a market is not defined"),
+  UNKNOWN_EQUIPMENT("a piece of equipment is not defined"),
+  UNKNOWN_NUMBER_TABLE("a number table is not defined"),
+  UNKNOWN_AREA("an area is not defined"),
+  UNKNOWN_ITEM("an item is not defined"),
+  UNKNOWN_EVIDENCE("a piece of evidence is not in the record"),
+  UNKNOWN_CAUTION("a caution is none that is known"),
+  UNKNOWN_WORD("a word is none of those that may stand there"),
+
+  // What does not fit together
+  REPEATED_NAME("two things bear one name"),
+  COPIES_IN_A_CIRCLE("sources copy each other in a circle"),
+  KIND_OF_IN_A_CIRCLE("finishes are kinds of each other in a circle"),
+  SAME_AS_IN_A_CIRCLE("items take their color from each other in a circle"),
+  SAME_AS_WITHOUT_COLOR("an item takes its color from one that has none"),
+  CAUSE_IN_TWO_AREAS("items of different areas name one cause"),
+  MODEL_WITHOUT_END("a model's production has no beginning or no end"),
+  AWARD_OUT_OF_REACH("an award asks for more than the full score"),
+  NUMBERS_NOT_RISING("a number table does not rise"),
+  DATES_GOING_BACK("a number table's dates go back"),
+  RESERVED_OUTSIDE("reserved numbers lie outside of their series"),
+  WORTH_OF_NOTHING("an item's worth names an aspect that is not expected, or none that is"),
+  EXPECT_AND_CLAIMS("an aspect is both expected and claimed"),
+  ONLY_RULED_OUT("sources say only what an aspect is not"),
+  CREDIT_LEFT_OPEN("a claim that leaves something open, or rules it out, gives it a credit"),
+  NO_CHOICES("an item has the aspect choice but no choices"),
+  CLAIM_WITHOUT_SOURCE("a claim does not say whose it is"),
+  NO_ASPECTS("an item expects nothing"),
+  NO_ITEMS("a rule set or an area has no items"),
+  ASPECT_NOT_JUDGED("a record gives what the item does not ask for"),
+  OTHER_EDITION("a record names another edition than the rule set's"),
+
+  // Doubts
+  SOURCE_NOT_CITED(Severity.DOUBT, "no item cites a source"),
+  UNSOURCED(Severity.DOUBT, "an item names no source"),
+  POINTS_DO_NOT_ADD_UP(Severity.DOUBT, "an area's items do not add up to its points");
+
+  private final Severity severity;
+  private final String meaning;
+
+  Code(String meaning) {
+    this(Severity.ERROR, meaning);
+  }
+
+  Code(Severity severity, String meaning) {
+    this.severity = severity;
+    this.meaning = meaning;
+  }
+
+  /** Returns the name that messages show, such as {@code unknown-finish}. */
+  public String id() {
+    return name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+
+  public Severity severity() {
+    return severity;
+  }
+
+  /** Returns what it means, in a line. */
+  public String meaning() {
+    return meaning;
+  }
+}

@@ -1,0 +1,151 @@
+package assize.yaml;
+
+import assize.aspect.Aspect;
+import assize.aspect.Expectation;
+import assize.diagnostic.Code;
+import assize.diagnostic.NearNames;
+import assize.evidence.Claim;
+import assize.evidence.Manner;
+import assize.evidence.Scope;
+import assize.text.Span;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Reads what sources say of one item, in the short form and in the long one. */
+final class ClaimReader {
+  private static final List<String> ASPECTS =
+      Arrays.stream(Aspect.values()).map(Aspect::word).toList();
+
+  private final Vocabulary names;
+  private final Values values;
+
+  ClaimReader(Vocabulary names, Values values) {
+    this.names = names;
+    this.values = values;
+  }
+
+  /** Reads {@code expect} with its one {@code source}, which may be missing. */
+  List<Told> expected(Fields item, Names choices) {
+    Optional<Node.Entry> expect = item.get("expect");
+    Optional<Node.Entry> source = item.get("source");
+    Optional<Node.Entry> cite = item.get("cite");
+    if (expect.isEmpty()) {
+      source
+          .or(() -> cite)
+          .ifPresent(
+              it ->
+                  values
+                      .problems()
+                      .add(
+                          Code.MISSING_KEY,
+                          it.key().at(),
+                          "`" + it.name() + "` belongs to `expect`, which is not here",
+                          "write `expect:`, or put the source into a claim"));
+      return List.of();
+    }
+    Optional<String> named = source.flatMap(it -> names.sources.find(it, values));
+    return told(expect.get(), named, values.text(cite), Scope.EVERY, Manner.SAYS, choices);
+  }
+
+  /** Reads {@code claims}, each with its source. */
+  List<Told> claimed(Fields item, Names choices) {
+    return values.list(item.get("claims"), "a list of claims").stream()
+        .flatMap(it -> claim(it, choices).stream())
+        .toList();
+  }
+
+  private List<Told> claim(Node.Entry entry, Names choices) {
+    Optional<Node.Mapping> mapping = values.mapping(entry, "a claim with its source");
+    if (mapping.isEmpty()) {
+      return List.of();
+    }
+    Fields fields = values.fields(mapping.get(), "a claim", firstKey(mapping.get()));
+    Optional<Node.Entry> source = fields.get("source");
+    if (source.isEmpty()) {
+      values
+          .problems()
+          .add(
+              Code.CLAIM_WITHOUT_SOURCE,
+              fields.at(),
+              "this claim does not say whose it is",
+              "add `source:`");
+    }
+    Optional<String> named = source.flatMap(it -> names.sources.find(it, values));
+    Optional<String> citation = values.text(fields.get("cite"));
+    Scope scope = new ScopeReader(names, values).read(fields);
+    Optional<Manners.Said> said = Manners.read(fields, values);
+    fields.done();
+    return said.map(it -> told(it.entry(), named, citation, scope, it.manner(), choices))
+        .orElse(List.of());
+  }
+
+  private static Span firstKey(Node.Mapping mapping) {
+    return mapping.entries().isEmpty() ? mapping.at() : mapping.entries().get(0).key().at();
+  }
+
+  private List<Told> told(
+      Node.Entry entry,
+      Optional<String> source,
+      Optional<String> citation,
+      Scope scope,
+      Manner manner,
+      Names choices) {
+    return aspects(entry, choices).entrySet().stream()
+        .map(
+            it ->
+                new Told(
+                    it.getKey(),
+                    it.getValue().values().isEmpty()
+                        ? Optional.empty()
+                        : Optional.of(
+                            new Claim(
+                                source,
+                                citation,
+                                scope,
+                                manner,
+                                it.getValue().values(),
+                                it.getValue().entry().at())),
+                    it.getValue().entry()))
+        .toList();
+  }
+
+  /** Reads aspects with their values; an aspect whose values can't be read has none. */
+  Map<Aspect, Valued> aspects(Node.Entry entry, Names choices) {
+    Map<Aspect, Valued> found = new LinkedHashMap<>();
+    ExpectationReader reader = new ExpectationReader(names, values);
+    for (Node.Entry one : values.entries(Optional.of(entry), "aspects with their values")) {
+      Optional<Aspect> aspect = aspect(one.key(), values.problems());
+      aspect.ifPresent(it -> found.put(it, new Valued(reader.read(it, one, choices), one)));
+    }
+    return found;
+  }
+
+  /** Returns the aspect of that name, and reports a name that is none. */
+  static Optional<Aspect> aspect(Node.Scalar name, Problems problems) {
+    Optional<Aspect> aspect = Aspect.of(name.text());
+    if (aspect.isEmpty()) {
+      problems.add(
+          Code.UNKNOWN_KEY,
+          name.at(),
+          Words.quoted(name.text()) + " is not an aspect",
+          NearNames.nearest(name.text(), ASPECTS)
+              .map(near -> "did you mean \"" + near + "\"?")
+              .or(() -> Optional.of("aspects: " + Words.list(ASPECTS))));
+    }
+    return aspect;
+  }
+
+  /** The values of an aspect, and where they are written. */
+  record Valued(List<Expectation> values, Node.Entry entry) {}
+
+  /**
+   * What is said of one aspect.
+   *
+   * @param claim empty where the values could not be read
+   * @param entry where it is written
+   */
+  record Told(Aspect aspect, Optional<Claim> claim, Node.Entry entry) {}
+}

@@ -1,0 +1,31 @@
+package assize.yaml;
+
+/** Turns places counted in code points, as the YAML library counts, into UTF-16 units. */
+final class CodePoints {
+  private final String text;
+  private final boolean same;
+  private int lastPoint;
+  private int lastUnit;
+
+  CodePoints(String text) {
+    this.text = text;
+    this.same = text.codePoints().noneMatch(Character::isSupplementaryCodePoint);
+  }
+
+  /** Returns the unit at which a code point begins; quick where places are asked for in order. */
+  int unit(long point) {
+    int wanted = (int) Math.max(0, point);
+    if (same) {
+      return Math.min(wanted, text.length());
+    }
+    while (lastPoint < wanted && lastUnit < text.length()) {
+      lastUnit += Character.charCount(text.codePointAt(lastUnit));
+      lastPoint++;
+    }
+    while (lastPoint > wanted && lastUnit > 0) {
+      lastUnit -= Character.charCount(text.codePointBefore(lastUnit));
+      lastPoint--;
+    }
+    return lastUnit;
+  }
+}

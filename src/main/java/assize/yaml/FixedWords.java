@@ -1,0 +1,36 @@
+package assize.yaml;
+
+import assize.diagnostic.Code;
+import assize.diagnostic.NearNames;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+
+/**
+ * Words that no rule set can add to.
+ *
+ * @param what what they say, as in "a kind of source"
+ * @param <T> what they stand for
+ */
+record FixedWords<T>(String what, Code unknown, List<T> all, Function<T, String> word) {
+  static <T> FixedWords<T> of(String what, Code unknown, T[] all, Function<T, String> word) {
+    return new FixedWords<>(what, unknown, Arrays.asList(all), word);
+  }
+
+  Optional<T> read(Optional<Node.Entry> entry, Values values) {
+    return entry.flatMap(it -> values.scalar(it, what)).flatMap(it -> find(it, values.problems()));
+  }
+
+  Optional<T> find(Node.Scalar text, Problems problems) {
+    Optional<T> found = all.stream().filter(it -> word.apply(it).equals(text.text())).findFirst();
+    if (found.isEmpty()) {
+      problems.add(
+          unknown,
+          text.at(),
+          Words.quoted(text.text()) + " is not " + what,
+          NearNames.hint(text.text(), all.stream().map(word).toList()));
+    }
+    return found;
+  }
+}

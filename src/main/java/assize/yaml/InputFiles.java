@@ -1,0 +1,137 @@
+package assize.yaml;
+
+import assize.diagnostic.Code;
+import assize.diagnostic.Diagnostic;
+import assize.text.Fingerprint;
+import assize.text.SourceFile;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** Reads files of text within bounds; for rule sets and records nothing else opens a file. */
+final class InputFiles {
+  static final int LARGEST = 4 * 1024 * 1024;
+  private static final int MOST_FILES = 1000;
+  private static final int DEEPEST_FOLDER = 16;
+  private static final String HEAD = "rules.yaml";
+
+  private InputFiles() {}
+
+  /** A file as it was read, and what tells whether it is still the same. */
+  record Loaded(SourceFile file, Fingerprint fingerprint) {
+    static Loaded of(SourceFile file) {
+      byte[] bytes = file.text().getBytes(StandardCharsets.UTF_8);
+      return new Loaded(file, new Fingerprint(file.path(), sha256(bytes)));
+    }
+  }
+
+  /**
+   * Reads one file.
+   *
+   * @param shown how messages name it
+   * @param name how its fingerprint names it
+   */
+  static Optional<Loaded> load(Path path, String shown, String name, Problems problems) {
+    if (!Files.exists(path)) {
+      return refuse(Code.NO_SUCH_FILE, shown, "there is no such file", problems);
+    }
+    if (!Files.isRegularFile(path)) {
+      return refuse(Code.NOT_READABLE, shown, "this is not a file", problems);
+    }
+    byte[] bytes;
+    try (InputStream in = Files.newInputStream(path)) {
+      bytes = in.readNBytes(LARGEST + 1);
+    } catch (IOException e) {
+      return refuse(Code.NOT_READABLE, shown, "this file can't be opened", problems);
+    }
+    if (bytes.length > LARGEST) {
+      return refuse(
+          Code.FILE_TOO_LARGE, shown, "a file may have at most 4 MiB; this one has more", problems);
+    }
+    return Utf8.decode(bytes, shown, problems)
+        .map(it -> new Loaded(it, new Fingerprint(name, sha256(bytes))));
+  }
+
+  /** Reads the one file of a rule set, or all files of its folder, {@code rules.yaml} first. */
+  static List<Loaded> ruleSet(Path path, String shown, Problems problems) {
+    if (!Files.isDirectory(path)) {
+      String name = Optional.ofNullable(path.getFileName()).map(Path::toString).orElse(shown);
+      return load(path, shown, name, problems).stream().toList();
+    }
+    List<Loaded> files = new ArrayList<>();
+    for (Path one : inFolder(path, shown, problems)) {
+      String name = path.relativize(one).toString().replace('\\', '/');
+      load(one, shown + "/" + name, name, problems).ifPresent(files::add);
+    }
+    return files;
+  }
+
+  private static List<Path> inFolder(Path folder, String shown, Problems problems) {
+    Path head = folder.resolve(HEAD);
+    if (!Files.isRegularFile(head)) {
+      refuse(
+          Code.NO_SUCH_FILE,
+          shown,
+          "this folder has no " + HEAD + ", which a rule set begins with",
+          problems);
+      return List.of();
+    }
+    try (Stream<Path> walk = Files.walk(folder, DEEPEST_FOLDER)) {
+      Path root = folder.toRealPath();
+      List<Path> found =
+          walk.filter(it -> it.getFileName().toString().endsWith(".yaml"))
+              .filter(it -> !it.getFileName().toString().startsWith("."))
+              .filter(it -> !it.equals(head) && !Files.isDirectory(it))
+              .sorted()
+              .limit(MOST_FILES + 1L)
+              .toList();
+      if (found.size() > MOST_FILES) {
+        refuse(
+            Code.TOO_MANY_ENTRIES,
+            shown,
+            "a rule set may have at most " + MOST_FILES + " files; this folder has more",
+            problems);
+      }
+      List<Path> inside = new ArrayList<>(List.of(head));
+      for (Path one : found) {
+        if (one.toRealPath().startsWith(root)) {
+          inside.add(one);
+        } else {
+          String name = folder.relativize(one).toString().replace('\\', '/');
+          refuse(
+              Code.PATH_OUTSIDE,
+              shown + "/" + name,
+              "this is a link that leads out of the rule set's folder",
+              problems);
+        }
+      }
+      return inside;
+    } catch (IOException e) {
+      refuse(Code.NOT_READABLE, shown, "this folder can't be read", problems);
+      return List.of();
+    }
+  }
+
+  private static <T> Optional<T> refuse(
+      Code code, String shown, String message, Problems problems) {
+    problems.add(Diagnostic.of(code, new SourceFile(shown, "").span(0, 0), message));
+    return Optional.empty();
+  }
+
+  static String sha256(byte[] bytes) {
+    try {
+      return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException("every Java has SHA-256", e);
+    }
+  }
+}

@@ -1,0 +1,91 @@
+package assize.yaml;
+
+import assize.diagnostic.Code;
+import assize.diagnostic.NearNames;
+import assize.text.Span;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** The names of one kind that a rule set or record defines. */
+final class Names {
+  private final String kind;
+  private final String owner;
+  private final Code unknown;
+  private final boolean complete;
+  private final Map<String, Optional<Span>> defined = new LinkedHashMap<>();
+
+  /**
+   * Begins with no name.
+   *
+   * @param kind what they name, as in "finish"
+   * @param owner what defines them, as in "this rule set"
+   * @param unknown the code for a name that is not among them
+   * @param complete whether all names are known; if not, none is called unknown
+   */
+  Names(String kind, String owner, Code unknown, boolean complete) {
+    this.kind = kind;
+    this.owner = owner;
+    this.unknown = unknown;
+    this.complete = complete;
+  }
+
+  void define(String name, Optional<Span> at) {
+    defined.putIfAbsent(name, at);
+  }
+
+  void define(Iterable<String> names) {
+    names.forEach(name -> define(name, Optional.empty()));
+  }
+
+  boolean has(String name) {
+    return defined.containsKey(name);
+  }
+
+  Set<String> all() {
+    return defined.keySet();
+  }
+
+  /** Reads one of the names. */
+  Optional<String> find(Node.Entry entry, Values values) {
+    return values
+        .scalar(entry, "the name of one " + kind)
+        .flatMap(it -> find(it, values.problems()));
+  }
+
+  /** Returns the name if it is defined, and reports it if not. */
+  Optional<String> find(Node.Scalar name, Problems problems) {
+    if (has(name.text())) {
+      return Optional.of(name.text());
+    }
+    if (complete) {
+      problems.add(
+          unknown,
+          name.at(),
+          owner + " has no " + kind + " " + Words.quoted(name.text()),
+          hint(name));
+    }
+    return Optional.empty();
+  }
+
+  private Optional<String> hint(Node.Scalar name) {
+    Optional<String> near = NearNames.nearest(name.text(), all());
+    if (near.isEmpty()) {
+      return all().isEmpty() ? Optional.empty() : Optional.of(NearNames.list(all()));
+    }
+    String where =
+        defined
+            .getOrDefault(near.get(), Optional.empty())
+            .map(at -> ", defined at line " + at.line() + other(at, name.at()))
+            .orElse("");
+    return Optional.of("did you mean \"" + near.get() + "\"" + where + "?");
+  }
+
+  private static String other(Span defined, Span used) {
+    String path = defined.file().path();
+    return path.equals(used.file().path())
+        ? ""
+        : " of " + path.substring(path.lastIndexOf('/') + 1);
+  }
+}

@@ -1,0 +1,57 @@
+package assize.yaml;
+
+import assize.diagnostic.Code;
+import assize.diagnostic.Diagnostic;
+import assize.text.Span;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Collects everything that is wrong; after a thousand for one file it says so and stops. */
+final class Problems {
+  private static final int SHOWN_PER_FILE = 1000;
+
+  private final List<Diagnostic> found = new ArrayList<>();
+  private final Map<String, Integer> perFile = new HashMap<>();
+
+  void add(Code code, Span at, String message) {
+    add(Diagnostic.of(code, at, message));
+  }
+
+  void add(Code code, Span at, String message, String hint) {
+    add(Diagnostic.of(code, at, message, hint));
+  }
+
+  void add(Code code, Span at, String message, Optional<String> hint) {
+    add(new Diagnostic(code, at, message, hint, List.of()));
+  }
+
+  void add(Diagnostic diagnostic) {
+    int count = perFile.merge(diagnostic.at().file().path(), 1, Integer::sum);
+    if (count <= SHOWN_PER_FILE) {
+      found.add(diagnostic);
+    } else if (count == SHOWN_PER_FILE + 1) {
+      found.add(
+          Diagnostic.of(
+              Code.TOO_MANY_PROBLEMS,
+              diagnostic.at(),
+              "more than "
+                  + SHOWN_PER_FILE
+                  + " things are wrong in this file; the rest is left out"));
+    }
+  }
+
+  void addAll(List<Diagnostic> diagnostics) {
+    diagnostics.forEach(this::add);
+  }
+
+  boolean hasErrors() {
+    return found.stream().anyMatch(Diagnostic::isError);
+  }
+
+  List<Diagnostic> all() {
+    return List.copyOf(found);
+  }
+}

@@ -1,0 +1,148 @@
+package assize.yaml;
+
+import assize.date.Edtf;
+import assize.diagnostic.Code;
+import assize.diagnostic.Result;
+import assize.ruleset.Area;
+import assize.ruleset.Award;
+import assize.ruleset.RuleSet;
+import assize.ruleset.Scale;
+import assize.text.Fingerprint;
+import assize.text.SourceFile;
+import assize.text.Span;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+
+/** Reads a rule set from one file or a folder of them. */
+public final class RuleSetReader {
+  private RuleSetReader() {}
+
+  /**
+   * Reads the rule set at a path.
+   *
+   * @param fileOrFolder a file, or a folder with {@code rules.yaml} and others in it or below
+   * @param shown how messages name the path
+   */
+  public static Result<RuleSet> read(Path fileOrFolder, String shown) {
+    Problems problems = new Problems();
+    List<InputFiles.Loaded> files = InputFiles.ruleSet(fileOrFolder, shown, problems);
+    return files.isEmpty()
+        ? Result.failed(problems.all())
+        : parse(files, !problems.hasErrors(), problems);
+  }
+
+  /** Reads a rule set from texts, the head first. */
+  public static Result<RuleSet> parse(List<SourceFile> files) {
+    List<InputFiles.Loaded> loaded = files.stream().map(InputFiles.Loaded::of).toList();
+    return loaded.isEmpty() ? Result.failed(List.of()) : parse(loaded, true, new Problems());
+  }
+
+  private static Result<RuleSet> parse(
+      List<InputFiles.Loaded> files, boolean allLoaded, Problems problems) {
+    Values values = new Values(problems);
+    Sections sections = new Sections(values);
+    boolean complete = allLoaded;
+    for (InputFiles.Loaded loaded : files) {
+      Optional<Node> root = YamlTree.parse(loaded.file(), problems);
+      root.ifPresent(it -> sections.add(it, loaded.file().span(0, 0)));
+      complete &= root.isPresent();
+    }
+    Span start = files.get(0).file().span(0, 0);
+    RuleSetReader.Reading reading =
+        new Reading(sections, defined(sections, values, complete), values, new Places(start));
+    List<Fingerprint> prints = files.stream().map(InputFiles.Loaded::fingerprint).toList();
+    Optional<RuleSet> rules = reading.ruleSet(start, prints, complete);
+    return new Result<>(rules.filter(it -> !problems.hasErrors()), problems.all());
+  }
+
+  private static Vocabulary defined(Sections sections, Values values, boolean complete) {
+    Vocabulary names = new Vocabulary(complete);
+    define(names.finishes, sections.all("finishes"), values);
+    define(names.colors, sections.all("colors"), values);
+    define(names.materials, sections.all("materials"), values);
+    define(names.sources, sections.all("sources"), values);
+    define(names.models, sections.all("models"), values);
+    define(names.plants, sections.all("plants"), values);
+    define(names.markets, sections.all("markets"), values);
+    define(names.equipment, sections.all("equipment"), values);
+    define(names.numbers, sections.all("numbers"), values);
+    define(names.areas, sections.all("areas"), values);
+    sections
+        .all("conditions")
+        .forEach(it -> names.conditions.define(it.name(), Optional.of(it.key().at())));
+    return names;
+  }
+
+  private static void define(Names names, List<Node.Entry> entries, Values values) {
+    for (Node.Entry entry : entries) {
+      values.checkId(entry.key());
+      ReservedWords.check(entry.key(), values.problems());
+      names.define(entry.name(), Optional.of(entry.key().at()));
+    }
+  }
+
+  /** One reading of the sections, once all names are known. */
+  private record Reading(Sections sections, Vocabulary names, Values values, Places places) {
+
+    Optional<RuleSet> ruleSet(Span start, List<Fingerprint> prints, boolean complete) {
+      Optional<String> id = values.id(head("rule_set", start, complete));
+      Optional<String> name = values.text(head("name", start, complete));
+      Optional<String> edition = values.text(head("edition", start, complete));
+      Optional<Edtf> issued =
+          values.parsed(sections.one("issued"), Code.BAD_DATE, "a date", Edtf::parse);
+      AreaReader areaReader = new AreaReader(sections, names, values);
+      areaReader.nameItems();
+      Scale scale = new ScaleReader(values).scale(sections.group("scale"));
+      List<Award> awards =
+          new ScaleReader(values).awards(sections.all("awards"), scale.outOf(), places);
+      WordsReader words = new WordsReader(names, values, places);
+      List<Area> areas = areaReader.areas();
+      if (sections.all("areas").isEmpty() && complete) {
+        values
+            .problems()
+            .add(Code.NO_ITEMS, start, "this rule set has no areas", "add `areas:` with items");
+      }
+      RuleSet rules =
+          new RuleSet(
+              id.orElse(""),
+              name.orElse(""),
+              edition.orElse(""),
+              issued,
+              values.text(sections.one("maker")),
+              values.text(sections.one("scope")),
+              values.text(sections.one("notes")),
+              scale,
+              awards,
+              words.models(sections.all("models")),
+              words.meanings(sections.all("plants")),
+              words.meanings(sections.all("markets")),
+              words.meanings(sections.all("equipment")),
+              new NumberTableReader(names, values, places).tables(sections.all("numbers")),
+              new SourceReader(names, values).sources(sections.all("sources")),
+              words.colors(sections.all("colors")),
+              words.finishes(sections.all("finishes")),
+              words.meanings(sections.all("materials")),
+              words.origins(sections.all("origins")),
+              words.conditions(sections.all("conditions")),
+              areas,
+              prints);
+      RuleSetChecks.ALL.forEach(it -> it.check(rules, places, values.problems()));
+      return Optional.of(rules);
+    }
+
+    private Optional<Node.Entry> head(String name, Span start, boolean complete) {
+      Optional<Node.Entry> entry = sections.one(name);
+      if (entry.isEmpty() && complete) {
+        values
+            .problems()
+            .add(
+                Code.MISSING_KEY,
+                start,
+                "this rule set has no `" + name + "`",
+                "add `" + name + ":` at the top");
+      }
+      return entry;
+    }
+  }
+}

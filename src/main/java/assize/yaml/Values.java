@@ -1,0 +1,280 @@
+package assize.yaml;
+
+import assize.diagnostic.Code;
+import assize.text.Parsed;
+import assize.text.Span;
+import java.math.BigInteger;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.regex.Pattern;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/** Reads what is written under one name as a text, a number, a credit, a group, and so on. */
+final class Values {
+  private static final Pattern ID = Pattern.compile("[A-Za-z0-9][A-Za-z0-9-]{0,63}");
+  private static final BigInteger THOUSAND = BigInteger.valueOf(1000);
+  private static final BigFraction MOST_POINTS = BigFraction.of(1_000_000);
+
+  private final Problems problems;
+
+  Values(Problems problems) {
+    this.problems = problems;
+  }
+
+  Problems problems() {
+    return problems;
+  }
+
+  /** Reads a single text, with what it should have been for the message. */
+  Optional<Node.Scalar> scalar(Node.Entry entry, String wanted) {
+    Optional<Node.Scalar> found =
+        entry.value().match(m -> Optional.empty(), s -> Optional.empty(), Optional::of);
+    if (found.isEmpty()) {
+      wrongShape(entry, wanted);
+    }
+    return found.filter(scalar -> isSomething(entry, scalar));
+  }
+
+  private boolean isSomething(Node.Entry entry, Node.Scalar scalar) {
+    if (scalar.isNothing()) {
+      nothingWritten(entry);
+    }
+    return !scalar.isNothing();
+  }
+
+  private void nothingWritten(Node.Entry entry) {
+    problems.add(
+        Code.NOTHING_WRITTEN,
+        entry.at(),
+        "nothing is written after `" + Words.brief(entry.name()) + ":`",
+        "fill it in or leave the line out");
+  }
+
+  private void wrongShape(Node.Entry entry, String wanted) {
+    boolean nothing = entry.value() instanceof Node.Scalar scalar && scalar.isNothing();
+    if (nothing) {
+      nothingWritten(entry);
+      return;
+    }
+    problems.add(
+        Code.WRONG_SHAPE,
+        entry.at(),
+        entry.value().kind()
+            + " is written under `"
+            + Words.brief(entry.name())
+            + "` where "
+            + wanted
+            + " is wanted");
+  }
+
+  Optional<String> text(Optional<Node.Entry> entry) {
+    return entry.flatMap(it -> scalar(it, "a single text")).map(it -> it.text().strip());
+  }
+
+  /** Reads a name that others may refer to: letters, digits and dashes. */
+  Optional<String> id(Optional<Node.Entry> entry) {
+    return entry
+        .flatMap(it -> scalar(it, "a name"))
+        .map(Node.Scalar.class::cast)
+        .map(this::checkId);
+  }
+
+  /** Returns a name as it is, and reports it if it has other letters than names may have. */
+  String checkId(Node.Scalar name) {
+    if (!ID.matcher(name.text()).matches()) {
+      problems.add(
+          Code.BAD_NAME,
+          name.at(),
+          "a name has letters (a to z), digits and dashes; this is " + Words.quoted(name.text()));
+    }
+    return name.text();
+  }
+
+  /** Reads names, each with what belongs to it. */
+  List<Node.Entry> entries(Optional<Node.Entry> entry, String wanted) {
+    return entry.flatMap(it -> mapping(it, wanted)).map(Node.Mapping::entries).orElse(List.of());
+  }
+
+  Optional<Node.Mapping> mapping(Node.Entry entry, String wanted) {
+    Optional<Node.Mapping> found =
+        entry.value().match(Optional::of, s -> Optional.empty(), s -> Optional.empty());
+    if (found.isEmpty()) {
+      wrongShape(entry, wanted);
+    }
+    return found;
+  }
+
+  /** Reads the names under a name, which belong to what {@code owner} says. */
+  Optional<Fields> fields(Node.Entry entry, String owner) {
+    return mapping(entry, "a group of names").map(it -> fields(it, owner, entry.key().at()));
+  }
+
+  Fields fields(Node.Mapping mapping, String owner, Span at) {
+    return new Fields(mapping, owner, at, problems);
+  }
+
+  /** Reads one thing or a list of them, each under the name of the list. */
+  List<Node.Entry> oneOrMore(Optional<Node.Entry> entry) {
+    return entry
+        .map(
+            it ->
+                it.value()
+                    .<List<Node.Entry>>match(
+                        mapping -> List.of(it),
+                        list -> list.nodes().stream().map(it::with).toList(),
+                        scalar -> isSomething(it, scalar) ? List.of(it) : List.of()))
+        .orElse(List.of());
+  }
+
+  /** Reads a list. */
+  List<Node.Entry> list(Optional<Node.Entry> entry, String wanted) {
+    return entry
+        .map(
+            it ->
+                it.value()
+                    .<List<Node.Entry>>match(
+                        mapping -> noList(it, wanted),
+                        list -> list.nodes().stream().map(it::with).toList(),
+                        scalar -> noList(it, wanted)))
+        .orElse(List.of());
+  }
+
+  private List<Node.Entry> noList(Node.Entry entry, String wanted) {
+    wrongShape(entry, wanted);
+    return List.of();
+  }
+
+  Optional<Boolean> yesNo(Optional<Node.Entry> entry) {
+    return entry
+        .flatMap(it -> scalar(it, "yes or no"))
+        .flatMap(
+            it ->
+                switch (it.text().strip().toLowerCase(Locale.ROOT)) {
+                  case "yes", "true" -> Optional.of(true);
+                  case "no", "false" -> Optional.of(false);
+                  default ->
+                      refuse(
+                          Code.BAD_YES_NO, it, "write yes or no, not " + Words.quoted(it.text()));
+                });
+  }
+
+  /** Reads a short text by its own reader, and puts its refusal where it belongs. */
+  <T> Optional<T> parsed(
+      Optional<Node.Entry> entry, Code code, String wanted, Function<String, Parsed<T>> reader) {
+    return entry.flatMap(it -> scalar(it, wanted)).flatMap(it -> parsed(it, code, reader));
+  }
+
+  <T> Optional<T> parsed(Node.Scalar text, Code code, Function<String, Parsed<T>> reader) {
+    return reader
+        .apply(text.text())
+        .match(
+            Optional::of,
+            bad -> {
+              problems.add(code, text.part(bad.at(), bad.length()), bad.reason());
+              return Optional.empty();
+            });
+  }
+
+  /** Reads a credit or share: {@code 1/2}, {@code 0.5} or {@code 50 %}, from 0 to 1. */
+  Optional<BigFraction> credit(Optional<Node.Entry> entry) {
+    return entry
+        .flatMap(it -> scalar(it, "a credit"))
+        .flatMap(
+            it ->
+                Numbers.fraction(it.text())
+                    .filter(value -> value.signum() >= 0 && value.compareTo(BigFraction.ONE) <= 0)
+                    .or(
+                        () ->
+                            refuse(
+                                Code.BAD_CREDIT,
+                                it,
+                                "a credit is from 0 to 1, as 1/2, 0.5 or 50 %, not "
+                                    + Words.quoted(it.text()))));
+  }
+
+  /** Reads points, in thousandths of a point. */
+  Optional<Long> points(Optional<Node.Entry> entry) {
+    return entry.flatMap(it -> scalar(it, "a number of points")).flatMap(this::points);
+  }
+
+  private Optional<Long> points(Node.Scalar text) {
+    Optional<BigFraction> value =
+        text.text().contains("%") ? Optional.empty() : Numbers.fraction(text.text());
+    if (value.isEmpty() || value.get().signum() < 0 || value.get().compareTo(MOST_POINTS) > 0) {
+      return refuse(
+          Code.BAD_POINTS,
+          text,
+          "points are a number from 0 to a million, not " + Words.quoted(text.text()));
+    }
+    BigFraction thousandths = value.get().multiply(THOUSAND);
+    if (!thousandths.getDenominator().equals(BigInteger.ONE)) {
+      return refuse(
+          Code.BAD_POINTS, text, "points are exact to a thousandth; this is finer: " + text.text());
+    }
+    return Optional.of(thousandths.longValue());
+  }
+
+  /** Reads a share between two bounds, in thousandths. */
+  Optional<Integer> thousandths(Optional<Node.Entry> entry, int least, int most, String bounds) {
+    return entry
+        .flatMap(it -> scalar(it, "a number"))
+        .flatMap(
+            it ->
+                Numbers.fraction(it.text())
+                    .map(value -> value.multiply(THOUSAND))
+                    .filter(value -> value.getDenominator().equals(BigInteger.ONE))
+                    .filter(value -> value.compareTo(BigFraction.of(least)) >= 0)
+                    .filter(value -> value.compareTo(BigFraction.of(most)) <= 0)
+                    .map(BigFraction::intValue)
+                    .or(
+                        () ->
+                            refuse(
+                                Code.BAD_NUMBER,
+                                it,
+                                "this is " + bounds + ", not " + Words.quoted(it.text()))));
+  }
+
+  /** Reads a whole number, zero or more. */
+  Optional<Long> whole(Optional<Node.Entry> entry, String wanted) {
+    return entry.flatMap(it -> scalar(it, wanted)).flatMap(it -> whole(it, wanted));
+  }
+
+  Optional<Long> whole(Node.Scalar text, String wanted) {
+    return Numbers.whole(text.text())
+        .or(
+            () ->
+                refuse(
+                    Code.BAD_NUMBER,
+                    text,
+                    wanted + " is a whole number, not " + Words.quoted(text.text())));
+  }
+
+  /** Reads a decimal number between two bounds, included. */
+  Optional<Double> decimal(Optional<Node.Entry> entry, double least, double most, String wanted) {
+    return entry
+        .flatMap(it -> scalar(it, wanted))
+        .flatMap(
+            it ->
+                Numbers.decimal(it.text())
+                    .filter(value -> value >= least && value <= most)
+                    .or(
+                        () ->
+                            refuse(
+                                Code.BAD_NUMBER,
+                                it,
+                                wanted
+                                    + " is a number from "
+                                    + Numbers.plain(least)
+                                    + " to "
+                                    + Numbers.plain(most)
+                                    + ", not "
+                                    + Words.quoted(it.text()))));
+  }
+
+  <T> Optional<T> refuse(Code code, Node.Scalar text, String message) {
+    problems.add(code, text.at(), message);
+    return Optional.empty();
+  }
+}

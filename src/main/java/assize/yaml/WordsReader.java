@@ -1,0 +1,137 @@
+package assize.yaml;
+
+import assize.aspect.Origin;
+import assize.date.DaySpan;
+import assize.diagnostic.Code;
+import assize.measure.Lab;
+import assize.ruleset.ColorChip;
+import assize.ruleset.Finish;
+import assize.ruleset.Model;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/** Reads what a rule set has words for: models, colors, finishes, materials, grades of credit. */
+final class WordsReader {
+  private final Vocabulary names;
+  private final Values values;
+  private final Places places;
+
+  WordsReader(Vocabulary names, Values values, Places places) {
+    this.names = names;
+    this.values = values;
+    this.places = places;
+  }
+
+  Map<String, Model> models(List<Node.Entry> entries) {
+    Map<String, Model> models = new LinkedHashMap<>();
+    for (Node.Entry entry : entries) {
+      Optional<Fields> fields = values.fields(entry, "a model");
+      if (fields.isPresent()) {
+        Optional<String> name = values.text(fields.get().need("name"));
+        Optional<Node.Entry> builtEntry = fields.get().need("built");
+        Optional<DaySpan> built =
+            values.parsed(builtEntry, Code.BAD_DATE, "a span of dates", Dates::span);
+        builtEntry.ifPresent(it -> places.put(it.at(), "models", entry.name()));
+        fields.get().done();
+        if (name.isPresent() && built.isPresent()) {
+          models.put(entry.name(), new Model(entry.name(), name.get(), built.get()));
+        }
+      }
+    }
+    return models;
+  }
+
+  /** Reads names with what they mean: plants, markets, equipment, materials. */
+  Map<String, String> meanings(List<Node.Entry> entries) {
+    Map<String, String> meanings = new LinkedHashMap<>();
+    for (Node.Entry entry : entries) {
+      values.text(Optional.of(entry)).ifPresent(it -> meanings.put(entry.name(), it));
+    }
+    return meanings;
+  }
+
+  Map<String, ColorChip> colors(List<Node.Entry> entries) {
+    Map<String, ColorChip> colors = new LinkedHashMap<>();
+    for (Node.Entry entry : entries) {
+      Optional<Fields> fields = values.fields(entry, "a color");
+      if (fields.isPresent()) {
+        Optional<String> name = values.text(fields.get().need("name"));
+        Optional<Lab> lab = fields.get().get("lab").flatMap(this::lab);
+        Optional<Double> tolerance =
+            values.decimal(fields.get().get("tolerance"), 0, 100, "a tolerance");
+        fields.get().done();
+        name.ifPresent(
+            it ->
+                colors.put(
+                    entry.name(),
+                    new ColorChip(
+                        entry.name(), it, lab, tolerance.orElse(ColorChip.USUAL_TOLERANCE))));
+      }
+    }
+    return colors;
+  }
+
+  /** Reads three numbers, L* from 0 to 100, a* and b* from -128 to 128. */
+  Optional<Lab> lab(Node.Entry entry) {
+    List<Node.Entry> parts = values.list(Optional.of(entry), "a list of three numbers, [L, a, b],");
+    if (parts.size() != 3) {
+      if (entry.value() instanceof Node.Sequence) {
+        values
+            .problems()
+            .add(Code.BAD_LAB, entry.at(), "a reading is three numbers, as in [34.2, -18.5, 9.1]");
+      }
+      return Optional.empty();
+    }
+    List<Double> numbers = new ArrayList<>();
+    for (Node.Entry part : parts) {
+      boolean lightness = numbers.isEmpty();
+      String which = lightness ? "L*" : numbers.size() == 1 ? "a*" : "b*";
+      values
+          .decimal(Optional.of(part), lightness ? 0 : -128, lightness ? 100 : 128, which)
+          .ifPresent(numbers::add);
+    }
+    return numbers.size() == 3
+        ? Optional.of(new Lab(numbers.get(0), numbers.get(1), numbers.get(2)))
+        : Optional.empty();
+  }
+
+  Map<String, Finish> finishes(List<Node.Entry> entries) {
+    Map<String, Finish> finishes = new LinkedHashMap<>();
+    for (Node.Entry entry : entries) {
+      Optional<Fields> fields = values.fields(entry, "a finish");
+      if (fields.isPresent()) {
+        Optional<String> name = values.text(fields.get().need("name"));
+        Optional<Node.Entry> kindOf = fields.get().get("kind_of");
+        kindOf.ifPresent(it -> places.put(it.at(), "finishes", entry.name()));
+        Optional<String> kind = kindOf.flatMap(it -> names.finishes.find(it, values));
+        fields.get().done();
+        name.ifPresent(it -> finishes.put(entry.name(), new Finish(entry.name(), it, kind)));
+      }
+    }
+    return finishes;
+  }
+
+  Map<Origin, BigFraction> origins(List<Node.Entry> entries) {
+    Map<Origin, BigFraction> origins = new LinkedHashMap<>();
+    for (Node.Entry entry : entries) {
+      Optional<Origin> origin = ExpectationReader.ORIGINS.find(entry.key(), values.problems());
+      Optional<BigFraction> credit = values.credit(Optional.of(entry));
+      if (origin.isPresent() && credit.isPresent()) {
+        origins.put(origin.get(), credit.get());
+      }
+    }
+    return origins;
+  }
+
+  Map<String, BigFraction> conditions(List<Node.Entry> entries) {
+    Map<String, BigFraction> conditions = new LinkedHashMap<>();
+    for (Node.Entry entry : entries) {
+      values.credit(Optional.of(entry)).ifPresent(it -> conditions.put(entry.name(), it));
+    }
+    return conditions;
+  }
+}
