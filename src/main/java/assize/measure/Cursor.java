@@ -23,6 +23,10 @@ final class Cursor {
               + "])"
               + "|(?<decimal>[0-9]{1,20}(?:\\.[0-9]{1,20})?|\\.[0-9]{1,20})");
 
+  private static final Pattern PLUS_MINUS = Pattern.compile("±|\\+\\s{0,3}/\\s{0,3}[-−]|\\+[-−]");
+  private static final Pattern SPACED_PLUS_MINUS =
+      Pattern.compile("\\s{0,9}(?:" + PLUS_MINUS + ")\\s{0,9}");
+
   private final String text;
   private int at;
 
@@ -104,6 +108,16 @@ final class Cursor {
     boolean letters = Character.isLetter(word.charAt(word.length() - 1));
     boolean cut = letters && i < text.length() && Character.isLetterOrDigit(text.charAt(i));
     return cut ? -1 : i;
+  }
+
+  /** Moves past ±, or one of the ways to type it. */
+  boolean takePlusMinus() {
+    return take(PLUS_MINUS).isPresent();
+  }
+
+  /** Returns the whole text with its spaces and its signs ± made uniform. */
+  String uniform() {
+    return SPACED_PLUS_MINUS.matcher(text.strip()).replaceAll(" ± ").replaceAll("\\s+", " ");
   }
 
   /** Moves past a match that begins here, and the space after it. */

@@ -3,15 +3,12 @@ package assize.measure;
 import assize.text.Parsed;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.regex.Pattern;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /** Reads gloss, expected or observed: units at 60° or the name of a band. */
 final class GlossReader {
   /** Polished metal reaches 2000 units; nothing goes beyond. */
   private static final BigFraction MOST = BigFraction.of(2000);
-
-  private static final Pattern PLUS_MINUS = Pattern.compile("±|\\+\\s{0,3}/\\s{0,3}[-−]|\\+[-−]");
 
   private final Cursor cursor;
 
@@ -60,7 +57,7 @@ final class GlossReader {
                       ? Parsed.ok(between(first, last))
                       : Parsed.bad("the larger comes last", start, cursor.at() - start));
     }
-    if (cursor.take(PLUS_MINUS).isPresent()) {
+    if (cursor.takePlusMinus()) {
       return units().map(by -> between(first.subtract(by), first.add(by)));
     }
     return cursor.atEnd()
@@ -71,20 +68,20 @@ final class GlossReader {
   Parsed<GlossReading> reading() {
     Optional<GlossBand> band = GlossBand.read(cursor);
     if (band.isPresent()) {
-      return cursor.finish(new GlossReading(OptionalDouble.empty(), 0, band, uniform()));
+      return cursor.finish(new GlossReading(OptionalDouble.empty(), 0, band, cursor.uniform()));
     }
     return units().then(this::readingFrom).then(cursor::finish);
   }
 
   private Parsed<GlossReading> readingFrom(BigFraction value) {
-    if (cursor.take(PLUS_MINUS).isPresent()) {
+    if (cursor.takePlusMinus()) {
       return units().map(by -> reading(value.doubleValue(), by.doubleValue() / 2));
     }
     return Parsed.ok(reading(value.doubleValue(), 0));
   }
 
   private GlossReading reading(double value, double u) {
-    return new GlossReading(OptionalDouble.of(value), u, Optional.empty(), uniform());
+    return new GlossReading(OptionalDouble.of(value), u, Optional.empty(), cursor.uniform());
   }
 
   private GlossRange between(BigFraction from, BigFraction to) {
@@ -92,7 +89,7 @@ final class GlossReader {
   }
 
   private GlossRange range(double from, OptionalDouble to) {
-    return new GlossRange(from, to, uniform());
+    return new GlossRange(from, to, cursor.uniform());
   }
 
   private Parsed<BigFraction> units() {
@@ -113,13 +110,5 @@ final class GlossReader {
               }
               return Parsed.ok(number);
             });
-  }
-
-  private String uniform() {
-    return cursor
-        .text()
-        .strip()
-        .replaceAll("\\s*(?:±|\\+\\s{0,3}/\\s{0,3}[-−]|\\+[-−])\\s*", " ± ")
-        .replaceAll("\\s+", " ");
   }
 }

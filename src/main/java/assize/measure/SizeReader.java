@@ -8,7 +8,6 @@ import org.apache.commons.numbers.fraction.BigFraction;
 /** Reads one size, expected or measured, from a short text. */
 final class SizeReader {
   private static final BigFraction HUNDRED = BigFraction.of(100);
-  private static final Pattern PLUS_MINUS = Pattern.compile("±|\\+\\s{0,3}/\\s{0,3}[-−]|\\+[-−]");
   private static final Pattern MINUS = Pattern.compile("[-−]");
   private static final Pattern COVERAGE =
       Pattern.compile("\\(\\s{0,3}k\\s{0,3}=\\s{0,3}([0-9]{1,2}(?:\\.[0-9]{1,4})?)\\s{0,3}\\)");
@@ -57,7 +56,7 @@ final class SizeReader {
   }
 
   private Parsed<Limits> limitsFrom(Amount first) {
-    if (cursor.take(PLUS_MINUS).isPresent()) {
+    if (cursor.takePlusMinus()) {
       return tolerance(first).then(by -> around(first.or(by.unit()), by, by));
     }
     if (cursor.take("+")) {
@@ -149,7 +148,7 @@ final class SizeReader {
   }
 
   private Limits limits(Optional<BigFraction> lower, Optional<BigFraction> upper, Unit unit) {
-    return new Limits(lower, upper, unit.dimension(), unit, uniform());
+    return new Limits(lower, upper, unit.dimension(), unit, cursor.uniform());
   }
 
   Parsed<Measured> measured() {
@@ -158,7 +157,7 @@ final class SizeReader {
 
   private Parsed<Measured> measuredFrom(Quantity value) {
     Unit unit = value.unit();
-    if (cursor.take(PLUS_MINUS).isPresent()) {
+    if (cursor.takePlusMinus()) {
       return tolerance(new Amount(value.value(), Optional.of(unit), 0, 0))
           .then(by -> size(by, unit))
           .then(by -> coverage().map(k -> measured(value, by.doubleValue() / k)));
@@ -196,7 +195,8 @@ final class SizeReader {
   }
 
   private Measured measured(Quantity value, double u) {
-    return new Measured(value.inBase(), u, value.unit().dimension(), value.unit(), uniform());
+    return new Measured(
+        value.inBase(), u, value.unit().dimension(), value.unit(), cursor.uniform());
   }
 
   /** A tolerance: a number, a unit or none, or a share of the nominal size in percent. */
@@ -281,13 +281,5 @@ final class SizeReader {
 
   private int trimmedEnd() {
     return cursor.text().substring(0, cursor.at()).stripTrailing().length();
-  }
-
-  private String uniform() {
-    return cursor
-        .text()
-        .strip()
-        .replaceAll("\\s*(?:±|\\+\\s{0,3}/\\s{0,3}[-−]|\\+[-−])\\s*", " ± ")
-        .replaceAll("\\s+", " ");
   }
 }
