@@ -2,6 +2,7 @@ package assize.date;
 
 import assize.text.Parsed;
 import java.time.LocalDate;
+import java.time.Year;
 import java.time.YearMonth;
 import java.time.temporal.IsoFields;
 import java.util.ArrayList;
@@ -113,7 +114,9 @@ public final class CodeDays {
   private static Parsed<DaySet> within(Numbers numbers, boolean plainWeeks, DaySpan horizon) {
     // A week of ISO 8601 may begin in the year before its own and end in the year after.
     List<Integer> years =
-        IntStream.rangeClosed(horizon.first().getYear() - 1, horizon.last().getYear() + 1)
+        IntStream.rangeClosed(
+                Math.max(horizon.first().getYear() - 1, Year.MIN_VALUE + 1),
+                Math.min(horizon.last().getYear() + 1, Year.MAX_VALUE - 1))
             .filter(numbers.year())
             .boxed()
             .toList();

@@ -3,6 +3,7 @@ package assize.date;
 import java.time.LocalDate;
 import java.time.Period;
 import java.util.List;
+import java.util.function.Function;
 
 /**
  * One date within an EDTF text.
@@ -51,9 +52,14 @@ record EdtfDate(DaySet stated, DaySet widened, boolean uncertain, boolean approx
   /** Returns the days of all of them, one or more. */
   static EdtfDate union(List<EdtfDate> dates) {
     return new EdtfDate(
-        DaySet.of(dates.stream().flatMap(date -> date.stated.spans().stream()).toList()),
-        DaySet.of(dates.stream().flatMap(date -> date.widened.spans().stream()).toList()),
+        union(dates, EdtfDate::stated),
+        union(dates, EdtfDate::widened),
         dates.stream().anyMatch(EdtfDate::uncertain),
         dates.stream().anyMatch(EdtfDate::approximate));
+  }
+
+  private static DaySet union(List<EdtfDate> dates, Function<EdtfDate, DaySet> days) {
+    DaySet all = DaySet.of(dates.stream().flatMap(d -> days.apply(d).spans().stream()).toList());
+    return all.spans().size() > EdtfDays.MOST_SPANS ? DaySet.of(all.hull()) : all;
   }
 }

@@ -37,8 +37,11 @@ final class EdtfDateReader {
     if (time >= 0) {
       return Parsed.bad("intervals and sets are made of days, without times", time, 1);
     }
-    if (text.startsWith("Y")) {
-      return longYear(text);
+    int y = text.indexOf('Y');
+    if (y >= 0) {
+      return y == 0
+          ? longYear(text)
+          : Parsed.bad("Y comes first, before a year of more than four digits", y, 1);
     }
     int sign = text.length() > 0 && QUALIFIERS.indexOf(text.charAt(0)) >= 0 ? 1 : 0;
     boolean negative = text.startsWith("-", sign);
@@ -120,9 +123,6 @@ final class EdtfDateReader {
 
   private static String misplaced(String text, int at, int parts) {
     char c = text.charAt(at);
-    if (c == 'Y') {
-      return "Y comes first, before a year of more than four digits";
-    }
     if (c == '.') {
       return "dots stand for an open end: ../1985, 1985/.. or, in a set, 1985..";
     }

@@ -105,7 +105,7 @@ record EdtfDays(List<EdtfPart> parts, boolean negative) {
     int leapYear = 2000;
     long spans = (long) years.size() * DaySet.of(chooser.in(leapYear)).spans().size();
     if (spans > MOST_SPANS) {
-      // So many only where a year has X digits; the first and the last fit years hold the ends.
+      // So many days only where most of a year is not known, so its first and last year have some.
       DaySpan first = DaySet.of(chooser.in(years.get(0))).hull();
       return Parsed.ok(
           DaySet.of(first.hull(DaySet.of(chooser.in(years.get(years.size() - 1))).hull())));

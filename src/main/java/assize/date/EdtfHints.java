@@ -6,6 +6,11 @@ import java.util.Optional;
 
 /** Says how to write what people write in other ways, before the grammar gets a look. */
 final class EdtfHints {
+  private static final int LONGEST = 1000;
+
+  private static final String YEAR_MONTH_DAY =
+      "this cannot stand in a date: write year-month-day, as in 1985-04-12";
+
   private static final String LETTERS = "XTZYES";
   private static final String SIGNS = "-/.,:+?~%[]{}";
 
@@ -14,6 +19,9 @@ final class EdtfHints {
   static Optional<Parsed.Bad<Edtf>> refusal(String text) {
     if (text.isBlank()) {
       return bad("a date is missing here", 0, text.length());
+    }
+    if (text.length() > LONGEST) {
+      return bad("a date has at most " + LONGEST + " characters", LONGEST, text.length() - LONGEST);
     }
     return OtherDates.edtf(text)
         .map(better -> new Parsed.Bad<Edtf>(better, 0, text.length()))
@@ -38,10 +46,24 @@ final class EdtfHints {
       char c = text.charAt(i);
       boolean digit = c >= '0' && c <= '9';
       if (!digit && LETTERS.indexOf(c) < 0 && SIGNS.indexOf(c) < 0) {
-        return bad(reason(c), i, Character.charCount(text.codePointAt(i)));
+        int letters = letters(text, i);
+        return letters > 1
+            ? bad(YEAR_MONTH_DAY, i, letters)
+            : bad(reason(c), i, Character.charCount(text.codePointAt(i)));
       }
     }
     return Optional.empty();
+  }
+
+  /** Counts the letters of a word, those that stand for digits not known left out. */
+  private static int letters(String text, int from) {
+    int end = from;
+    while (end < text.length()
+        && Character.isLetter(text.charAt(end))
+        && "uUxX".indexOf(text.charAt(end)) < 0) {
+      end++;
+    }
+    return end - from;
   }
 
   private static String reason(char c) {
@@ -61,7 +83,7 @@ final class EdtfHints {
     if (c == '\u2013' || c == '\u2014' || c == '\u2212' || c == '\u2010' || c == '\u2011') {
       return "write a plain hyphen between year, month and day, and a slash between two dates";
     }
-    return "this cannot stand in a date: write year-month-day, as in 1985-04-12";
+    return YEAR_MONTH_DAY;
   }
 
   private static Optional<Parsed.Bad<Edtf>> bad(String reason, int at, int length) {

@@ -3,6 +3,7 @@ package assize.date;
 import assize.text.Parsed;
 import java.time.LocalDate;
 import java.time.Period;
+import java.time.Year;
 import java.util.List;
 import java.util.TreeSet;
 
@@ -14,6 +15,8 @@ import java.util.TreeSet;
  * @param latest the shortest, zero or more
  */
 public record LeadTime(Period earliest, Period latest) {
+  private static final int MARGIN_YEARS = 1_000_000;
+
   /** What a part's making says against the day on which the vehicle was built. */
   public enum Timing {
     /** Made within the window, on one of the days it can have been made on. */
@@ -115,14 +118,16 @@ public record LeadTime(Period earliest, Period latest) {
     return built;
   }
 
-  /** The calendar's own ends stand for "open", and nobody is that far from them. */
   private static LocalDate before(LocalDate day, Period period) {
-    return day.getYear() < LocalDate.MIN.getYear() + MARGIN_YEARS ? day : day.minus(period);
+    return atTheEnd(day) ? day : day.minus(period);
   }
 
   private static LocalDate after(LocalDate day, Period period) {
-    return day.getYear() > LocalDate.MAX.getYear() - MARGIN_YEARS ? day : day.plus(period);
+    return atTheEnd(day) ? day : day.plus(period);
   }
 
-  private static final int MARGIN_YEARS = 1_000_000;
+  /** The calendar's own ends stand for "open", and a lead time stays clear of them. */
+  private static boolean atTheEnd(LocalDate day) {
+    return Math.abs(day.getYear()) > Year.MAX_VALUE - MARGIN_YEARS;
+  }
 }

@@ -2,93 +2,99 @@ package assize.date;
 
 import java.time.DateTimeException;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
-import java.util.stream.IntStream;
 
 /** Recognizes common ways to write dates that are not EDTF, to say how EDTF writes them. */
 final class OtherDates {
   private static final int LONGEST = 40;
 
-  private static final Map<String, String> SEASONS =
-      Map.of("spring", "21", "summer", "22", "autumn", "23", "fall", "23", "winter", "24");
-
-  /** Words and numbers of a short text, and the signs between them. */
-  private record Pieces(List<String> words, List<String> numbers, String signs) {
-    static Pieces of(String text) {
-      List<String> words = new ArrayList<>();
-      List<String> numbers = new ArrayList<>();
-      StringBuilder signs = new StringBuilder();
-      int at = 0;
-      while (at < text.length()) {
-        int end = at;
-        while (end < text.length() && kind(text.charAt(end)) == kind(text.charAt(at))) {
-          end++;
-        }
-        String piece = text.substring(at, end);
-        switch (kind(text.charAt(at))) {
-          case 0 -> words.add(piece.toLowerCase(Locale.ROOT));
-          case 1 -> numbers.add(piece);
-          default -> signs.append(piece);
-        }
-        at = end;
-      }
-      return new Pieces(words, numbers, signs.toString());
-    }
-
-    private static int kind(char c) {
-      if (c >= '0' && c <= '9') {
-        return 1;
-      }
-      return Character.isLetter(c) ? 0 : 2;
-    }
-
-    Optional<String> year() {
-      return numbers.stream().filter(number -> number.length() == 4).findFirst();
-    }
-  }
-
   private OtherDates() {}
 
-  /** Returns what to write instead, if the text is a date in another way. */
+  /** Returns what to do instead, if the text is a date in another way. */
   static Optional<String> edtf(String text) {
     if (text.length() > LONGEST) {
       return Optional.empty();
     }
-    Pieces pieces = Pieces.of(text);
-    return pieces.words().isEmpty() ? numbers(text, pieces) : words(text, pieces);
+    Optional<String> openEnd = openEnd(text);
+    if (openEnd.isPresent()) {
+      return openEnd.map(better -> "write " + better);
+    }
+    if (text.chars().anyMatch(Character::isLetter)) {
+      return DatesInWords.edtf(text).map(better -> "write " + better);
+    }
+    if (!text.chars().allMatch(c -> digit((char) c) || " -/.\u2013\u2014".indexOf(c) >= 0)
+        || !digit(text.charAt(0))
+        || !digit(text.charAt(text.length() - 1))) {
+      return Optional.empty();
+    }
+    List<String> numbers = List.of(text.split("[^0-9]+"));
+    String signs = text.replaceAll("[0-9 ]+", "");
+    return switch (numbers.size()) {
+      case 1 -> compact(text);
+      case 2 -> two(numbers.get(0), numbers.get(1), signs);
+      case 3 -> three(numbers.get(0), numbers.get(1), numbers.get(2), signs, text);
+      default -> Optional.empty();
+    };
   }
 
-  private static Optional<String> numbers(String text, Pieces pieces) {
-    List<String> numbers = pieces.numbers();
-    boolean startsAndEnds = digit(text.charAt(0)) && digit(text.charAt(text.length() - 1));
-    if (!startsAndEnds) {
+  private static Optional<String> openEnd(String text) {
+    int slash = text.indexOf('/');
+    if (slash < 0) {
       return Optional.empty();
     }
-    if (numbers.size() == 1 && text.length() == 8) {
-      return date(text.substring(0, 4), text.substring(4, 6), text.substring(6))
-          .map(OtherDates::yearMonthDay);
+    String start = text.substring(0, slash);
+    String end = text.substring(slash + 1);
+    String better = sign(start) + "/" + sign(end);
+    return better.equals(text) ? Optional.empty() : Optional.of(better);
+  }
+
+  private static String sign(String end) {
+    return switch (end) {
+      case "open", "now", "present" -> "..";
+      case "unknown" -> "";
+      default -> end;
+    };
+  }
+
+  private static Optional<String> compact(String text) {
+    return text.length() == 8
+        ? date(text.substring(0, 4), text.substring(4, 6), text.substring(6))
+            .map(OtherDates::yearMonthDay)
+        : Optional.empty();
+  }
+
+  private static Optional<String> two(String a, String b, String signs) {
+    boolean interval = a.length() == 4 && b.length() == 4 && !signs.equals("/") && !signs.isEmpty();
+    if (interval) {
+      return Optional.of("write a slash between two dates: " + a + "/" + b);
     }
-    String signs = pieces.signs();
-    if (numbers.size() == 2 && signs.equals("/") && short2(numbers.get(1))) {
-      return month(numbers.get(0), numbers.get(1))
-          .map(month -> "write a month as in " + month + "; a slash stands between two dates");
+    if (b.length() == 4 && a.length() <= 2) {
+      return date(b, a, "1").map(date -> "write " + date.substring(0, 7));
     }
-    if (numbers.size() != 3 || signs.length() != 2 || signs.charAt(0) != signs.charAt(1)) {
+    return a.length() == 4 && b.length() <= 2 && signs.equals("/")
+        ? date(a, b, "1")
+            .map(
+                date ->
+                    "write a month as in "
+                        + date.substring(0, 7)
+                        + "; a slash stands between two dates")
+        : Optional.empty();
+  }
+
+  private static Optional<String> three(String a, String b, String c, String signs, String text) {
+    if (signs.length() != 2 || signs.charAt(0) != signs.charAt(1) || b.length() > 2) {
       return Optional.empty();
     }
-    String a = numbers.get(0);
-    String b = numbers.get(1);
-    String c = numbers.get(2);
-    if (short2(b) && short2(c)) {
-      boolean right = signs.equals("--") && b.length() == 2 && c.length() == 2;
-      return right ? Optional.empty() : date(a, b, c).map(OtherDates::yearMonthDay);
+    if (a.length() == 4) {
+      Optional<String> date = date(a, b, c);
+      return date.equals(Optional.of(text)) ? Optional.empty() : date.map(OtherDates::yearMonthDay);
     }
-    if (!short2(a) || !short2(b)) {
+    if (a.length() > 2) {
       return Optional.empty();
+    }
+    if (c.length() <= 2) {
+      return Optional.of("write year-month-day, the year with four digits");
     }
     Optional<String> dayFirst = date(c, b, a);
     Optional<String> monthFirst = date(c, a, b);
@@ -101,71 +107,9 @@ final class OtherDates {
     return "write year-month-day: " + date;
   }
 
-  private static Optional<String> words(String text, Pieces pieces) {
-    Optional<String> year = pieces.year();
-    if (year.isEmpty()) {
-      return pieces.words().equals(List.of("unknown"))
-          ? Optional.of("write XXXX for a date of which nothing is known")
-          : Optional.empty();
-    }
-    int others = pieces.numbers().size() - 1;
-    for (String word : pieces.words()) {
-      Optional<Integer> month = monthOf(word);
-      Optional<String> better = Optional.empty();
-      if (month.isPresent() && others == 1) {
-        better =
-            pieces.numbers().stream()
-                .filter(number -> short2(number))
-                .findFirst()
-                .flatMap(day -> date(year.get(), month.get().toString(), day));
-      } else if (month.isPresent() && others == 0) {
-        better = month(year.get(), month.get().toString());
-      } else if (others == 0) {
-        better = inWords(text, word, year.get());
-      }
-      if (better.isPresent()) {
-        return better.map(date -> "write " + date);
-      }
-    }
-    return Optional.empty();
-  }
-
-  private static Optional<String> inWords(String text, String word, String year) {
-    if (text.startsWith(year + "/") && (word.equals("open") || word.equals("now"))) {
-      return Optional.of(year + "/..");
-    }
-    return switch (word) {
-      case "spring", "summer", "autumn", "fall", "winter" ->
-          Optional.of(year + "-" + SEASONS.getOrDefault(word, ""));
-      case "c", "ca", "circa", "about" -> Optional.of(year + "~");
-      case "before", "until" -> Optional.of("../" + year);
-      case "after", "from", "since" -> Optional.of(year + "/..");
-      case "s" ->
-          year.endsWith("0") && text.equals(year + "s")
-              ? Optional.of(
-                  year.substring(0, year.endsWith("00") ? 2 : 3)
-                      + "XX".substring(year.endsWith("00") ? 0 : 1))
-              : Optional.empty();
-      default -> Optional.empty();
-    };
-  }
-
-  /** Finds a month by its English name or the beginning of it, three letters or more. */
-  private static Optional<Integer> monthOf(String word) {
-    return word.length() < 3
-        ? Optional.empty()
-        : IntStream.rangeClosed(1, 12)
-            .filter(m -> DayWords.month(m).toLowerCase(Locale.ROOT).startsWith(word))
-            .boxed()
-            .findFirst();
-  }
-
-  private static Optional<String> month(String year, String month) {
-    return date(year, month, "1").map(date -> date.substring(0, 7));
-  }
-
-  private static Optional<String> date(String year, String month, String day) {
-    if (year.length() != 4) {
+  /** Returns the day as EDTF writes it, if there is such a day in a year of four digits. */
+  static Optional<String> date(String year, String month, String day) {
+    if (year.length() != 4 || month.length() > 2 || day.length() > 2) {
       return Optional.empty();
     }
     try {
@@ -175,10 +119,6 @@ final class OtherDates {
     } catch (DateTimeException e) {
       return Optional.empty();
     }
-  }
-
-  private static boolean short2(String number) {
-    return number.length() <= 2;
   }
 
   private static boolean digit(char c) {

@@ -6,9 +6,11 @@ import assize.text.Fingerprint;
 import assize.text.SourceFile;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.security.DigestInputStream;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
@@ -121,15 +123,41 @@ final class InputFiles {
     }
   }
 
+  /** Returns what tells whether a file that a text names is still the same. */
+  static Optional<Fingerprint> fingerprint(Path path, Node.Scalar named, Problems problems) {
+    if (!Files.isRegularFile(path)) {
+      problems.add(Code.NOT_READABLE, named.at(), "this is not a file");
+      return Optional.empty();
+    }
+    try (InputStream in = Files.newInputStream(path);
+        DigestInputStream digesting = new DigestInputStream(in, digest())) {
+      digesting.transferTo(OutputStream.nullOutputStream());
+      String hex = HexFormat.of().formatHex(digesting.getMessageDigest().digest());
+      return Optional.of(new Fingerprint(named.text(), hex));
+    } catch (IOException e) {
+      problems.add(Code.NOT_READABLE, named.at(), "this file can't be opened");
+      return Optional.empty();
+    }
+  }
+
+  /** Returns a path as messages name it. */
+  static String shown(Path path) {
+    return path.toString().replace('\\', '/');
+  }
+
   private static <T> Optional<T> refuse(
       Code code, String shown, String message, Problems problems) {
     problems.add(Diagnostic.of(code, new SourceFile(shown, "").span(0, 0), message));
     return Optional.empty();
   }
 
-  static String sha256(byte[] bytes) {
+  private static String sha256(byte[] bytes) {
+    return HexFormat.of().formatHex(digest().digest(bytes));
+  }
+
+  private static MessageDigest digest() {
     try {
-      return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
+      return MessageDigest.getInstance("SHA-256");
     } catch (NoSuchAlgorithmException e) {
       throw new IllegalStateException("every Java has SHA-256", e);
     }

@@ -18,6 +18,11 @@ import java.util.Optional;
 public final class RuleSetReader {
   private RuleSetReader() {}
 
+  /** Reads the rule set at a path: a file, or a folder with {@code rules.yaml} in it. */
+  public static Result<RuleSet> read(Path fileOrFolder) {
+    return read(fileOrFolder, InputFiles.shown(fileOrFolder));
+  }
+
   /**
    * Reads the rule set at a path.
    *

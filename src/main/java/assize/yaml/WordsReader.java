@@ -7,7 +7,6 @@ import assize.measure.Lab;
 import assize.ruleset.ColorChip;
 import assize.ruleset.Finish;
 import assize.ruleset.Model;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -60,7 +59,7 @@ final class WordsReader {
       Optional<Fields> fields = values.fields(entry, "a color");
       if (fields.isPresent()) {
         Optional<String> name = values.text(fields.get().need("name"));
-        Optional<Lab> lab = fields.get().get("lab").flatMap(this::lab);
+        Optional<Lab> lab = fields.get().get("lab").flatMap(new LabReader(values)::read);
         Optional<Double> tolerance =
             values.decimal(fields.get().get("tolerance"), 0, 100, "a tolerance");
         fields.get().done();
@@ -73,30 +72,6 @@ final class WordsReader {
       }
     }
     return colors;
-  }
-
-  /** Reads three numbers, L* from 0 to 100, a* and b* from -128 to 128. */
-  Optional<Lab> lab(Node.Entry entry) {
-    List<Node.Entry> parts = values.list(Optional.of(entry), "a list of three numbers, [L, a, b],");
-    if (parts.size() != 3) {
-      if (entry.value() instanceof Node.Sequence) {
-        values
-            .problems()
-            .add(Code.BAD_LAB, entry.at(), "a reading is three numbers, as in [34.2, -18.5, 9.1]");
-      }
-      return Optional.empty();
-    }
-    List<Double> numbers = new ArrayList<>();
-    for (Node.Entry part : parts) {
-      boolean lightness = numbers.isEmpty();
-      String which = lightness ? "L*" : numbers.size() == 1 ? "a*" : "b*";
-      values
-          .decimal(Optional.of(part), lightness ? 0 : -128, lightness ? 100 : 128, which)
-          .ifPresent(numbers::add);
-    }
-    return numbers.size() == 3
-        ? Optional.of(new Lab(numbers.get(0), numbers.get(1), numbers.get(2)))
-        : Optional.empty();
   }
 
   Map<String, Finish> finishes(List<Node.Entry> entries) {

@@ -1,0 +1,93 @@
+package assize.yaml;
+
+import assize.date.Edtf;
+import assize.diagnostic.Code;
+import assize.record.Evidence;
+import assize.text.Fingerprint;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Reads what a record has to show, and looks whether the files are there. */
+final class EvidenceReader {
+  private final Optional<InsideFolder> folder;
+  private final Values values;
+  private final List<Fingerprint> fingerprints = new ArrayList<>();
+
+  /**
+   * Begins with no evidence.
+   *
+   * @param folder the record's folder; empty: files are not looked for
+   */
+  EvidenceReader(Optional<InsideFolder> folder, Values values) {
+    this.folder = folder;
+    this.values = values;
+  }
+
+  Map<String, Evidence> read(Optional<Node.Entry> section) {
+    Map<String, Evidence> evidence = new LinkedHashMap<>();
+    for (Node.Entry entry : values.entries(section, "names with what each shows")) {
+      values.checkId(entry.key());
+      values
+          .fields(entry, "evidence " + Words.quoted(entry.name()))
+          .flatMap(it -> evidence(entry, it))
+          .ifPresent(it -> evidence.put(it.id(), it));
+    }
+    return evidence;
+  }
+
+  /** Returns what tells whether the files that were read are still the same. */
+  List<Fingerprint> fingerprints() {
+    return fingerprints;
+  }
+
+  private Optional<Evidence> evidence(Node.Entry entry, Fields fields) {
+    Optional<Evidence.Kind> kind = Optional.empty();
+    Optional<String> what = Optional.empty();
+    for (Evidence.Kind one : Evidence.Kind.values()) {
+      Optional<Node.Entry> written = fields.get(one.word());
+      if (written.isPresent() && kind.isPresent()) {
+        values
+            .problems()
+            .add(
+                Code.WRONG_SHAPE,
+                written.get().key().at(),
+                "one piece of evidence is a photo, a document or a measurement, not two of them",
+                "write two pieces of evidence");
+      } else if (written.isPresent()) {
+        kind = Optional.of(one);
+        what = what(one, written.get());
+      }
+    }
+    Optional<String> caption = values.text(fields.get("caption"));
+    Optional<Edtf> taken = values.parsed(fields.get("taken"), Code.BAD_DATE, "a date", Edtf::parse);
+    Optional<String> by = values.text(fields.get("by"));
+    fields.done();
+    if (kind.isEmpty()) {
+      values
+          .problems()
+          .add(
+              Code.MISSING_KEY,
+              entry.key().at(),
+              "evidence " + Words.quoted(entry.name()) + " does not say what it is",
+              "add `photo:`, `document:` or `measurement:`");
+      return Optional.empty();
+    }
+    Evidence.Kind known = kind.get();
+    return what.map(
+        it -> new Evidence(entry.name(), known, it, caption, taken, by, entry.key().at()));
+  }
+
+  private Optional<String> what(Evidence.Kind kind, Node.Entry entry) {
+    Optional<Node.Scalar> text = values.scalar(entry, "a single text");
+    if (kind != Evidence.Kind.MEASUREMENT && text.isPresent() && folder.isPresent()) {
+      Optional<Path> path = folder.get().find(text.get(), values.problems());
+      path.flatMap(it -> InputFiles.fingerprint(it, text.get(), values.problems()))
+          .ifPresent(fingerprints::add);
+    }
+    return text.map(Node.Scalar::text);
+  }
+}

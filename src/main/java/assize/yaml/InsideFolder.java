@@ -1,0 +1,81 @@
+package assize.yaml;
+
+import assize.diagnostic.Code;
+import assize.diagnostic.NearNames;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * Finds files that a record names: in its own folder or below, and nowhere else.
+ *
+ * @param folder the record's folder
+ */
+record InsideFolder(Path folder) {
+  private static final int LISTED = 1000;
+
+  /** Returns the path that a text names, and reports one that leads outside or to nothing. */
+  Optional<Path> find(Node.Scalar text, Problems problems) {
+    Optional<String> fault = fault(text.text());
+    if (fault.isPresent()) {
+      problems.add(
+          Code.PATH_OUTSIDE,
+          text.at(),
+          fault.get(),
+          "files lie in the record's folder or below it, as in photos/lamp.png");
+      return Optional.empty();
+    }
+    try {
+      Path path = folder.resolve(text.text());
+      if (!Files.exists(path)) {
+        problems.add(
+            Code.NO_SUCH_FILE, text.at(), "no such file: " + Words.brief(text.text()), near(path));
+        return Optional.empty();
+      }
+      if (!path.toRealPath().startsWith(folder.toRealPath())) {
+        problems.add(
+            Code.PATH_OUTSIDE, text.at(), "this is a link that leads out of the record's folder");
+        return Optional.empty();
+      }
+      return Optional.of(path);
+    } catch (InvalidPathException e) {
+      problems.add(Code.PATH_OUTSIDE, text.at(), "a file can't have this name");
+      return Optional.empty();
+    } catch (IOException e) {
+      problems.add(Code.NOT_READABLE, text.at(), "this file can't be opened");
+      return Optional.empty();
+    }
+  }
+
+  private static Optional<String> fault(String path) {
+    if (path.contains("\\")) {
+      return Optional.of("folders are parted by /, not by a backslash");
+    }
+    if (path.startsWith("/") || path.matches("[A-Za-z]:.*")) {
+      return Optional.of("this path begins at the root of a disk");
+    }
+    if (path.startsWith("~")) {
+      return Optional.of("this path leads to a home folder");
+    }
+    return List.of(path.split("/", -1)).contains("..")
+        ? Optional.of("this path leads out of the record's folder by \"..\"")
+        : Optional.empty();
+  }
+
+  private Optional<String> near(Path missing) throws IOException {
+    Path parent = missing.getParent();
+    if (parent == null || !Files.isDirectory(parent)) {
+      return Optional.empty();
+    }
+    try (Stream<Path> siblings = Files.list(parent)) {
+      List<String> names =
+          siblings.limit(LISTED).map(it -> it.getFileName().toString()).sorted().toList();
+      return NearNames.nearest(missing.getFileName().toString(), names)
+          .map(it -> "did you mean \"" + it + "\"?");
+    }
+  }
+}

@@ -1,0 +1,79 @@
+package assize.yaml;
+
+import assize.aspect.Aspect;
+import assize.aspect.Expectation;
+import assize.evidence.Grade;
+import assize.record.Trace;
+import assize.ruleset.Item;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Reads what the vehicle itself shows of what is right. */
+final class TraceReader {
+  private final Map<String, Item> items;
+  private final Vocabulary names;
+  private final Names evidence;
+  private final Values values;
+
+  TraceReader(Map<String, Item> items, Vocabulary names, Names evidence, Values values) {
+    this.items = items;
+    this.names = names;
+    this.evidence = evidence;
+    this.values = values;
+  }
+
+  List<Trace> read(Optional<Node.Entry> section) {
+    List<Trace> traces = new ArrayList<>();
+    for (Node.Entry entry : values.list(section, "a list of traces")) {
+      values.mapping(entry, "a trace").flatMap(this::trace).ifPresent(traces::add);
+    }
+    return traces;
+  }
+
+  private Optional<Trace> trace(Node.Mapping mapping) {
+    Fields fields = values.fields(mapping, "a trace", mapping.at().part(0, 1));
+    Optional<Node.Entry> itemEntry = fields.need("item");
+    Optional<String> known = itemEntry.flatMap(it -> names.items.find(it, values));
+    Optional<Item> item = known.flatMap(it -> Optional.ofNullable(items.get(it)));
+    Optional<Grade> grade = ScaleReader.GRADES.read(fields.need("grade"), values);
+    Optional<Manners.Said> said = Manners.read(fields, values);
+    Optional<String> where = values.text(fields.get("where"));
+    List<String> cited = ObservationReader.cited(fields.get("evidence"), evidence, values);
+    fields.done();
+    if (item.isEmpty() || said.isEmpty()) {
+      return Optional.empty();
+    }
+    Map<Aspect, List<Expectation>> told = told(item.get(), said.get());
+    if (told.isEmpty() || grade.isEmpty()) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Trace(
+            item.get().id(),
+            grade.get(),
+            said.get().manner(),
+            told,
+            where,
+            cited,
+            itemEntry.orElseThrow().at()));
+  }
+
+  private Map<Aspect, List<Expectation>> told(Item item, Manners.Said said) {
+    Map<Aspect, List<Expectation>> told = new LinkedHashMap<>();
+    ClaimReader reader = new ClaimReader(names, values);
+    reader
+        .aspects(said.entry(), ObservationReader.choices(item))
+        .forEach(
+            (aspect, valued) -> {
+              boolean asked =
+                  ObservationReader.isAsked(item, aspect, valued.entry(), values.problems());
+              if (asked && !valued.values().isEmpty()) {
+                told.put(aspect, valued.values());
+              }
+            });
+    return told;
+  }
+}
