@@ -135,12 +135,14 @@ class ComparisonTest {
   /** Pair 1 of Sharma, Wu and Dalal 2005, table 1: ΔE00 2.0425. */
   @Test
   void aColorIsMeasuredAgainstItsChip() {
-    Comparison comparison =
-        compare("color: green", "color: {lab: [50, 0, -82.7485]}", "1934-06");
+    Comparison comparison = compare("color: green", "color: {lab: [50, 0, -82.7485]}", "1934-06");
     assertThat(comparison.verdict()).isEqualTo(Verdict.MEETS);
     assertThat(comparison.why().words()).contains("ΔE00 2.04, 2.1 allowed");
     assertThat(
-            compare("color: {any: [green], tolerance: 2}", "color: {lab: [50, 0, -82.7485]}", "1934")
+            compare(
+                    "color: {any: [green], tolerance: 2}",
+                    "color: {lab: [50, 0, -82.7485]}",
+                    "1934")
                 .verdict())
         .isEqualTo(Verdict.DEPARTS);
   }
@@ -167,8 +169,7 @@ class ComparisonTest {
   @Test
   void theSameColorAsAnotherItem() {
     Comparison comparison =
-        compare(
-            "color: {same_as: other-thing}", "color: {lab: [50, 2.6772, -79.7751]}", "1934-06");
+        compare("color: {same_as: other-thing}", "color: {lab: [50, 2.6772, -79.7751]}", "1934-06");
     assertThat(comparison.verdict()).isEqualTo(Verdict.MEETS);
     assertThat(comparison.why().words()).isEqualTo("against Other thing: ΔE00 2.04, 3 allowed");
   }

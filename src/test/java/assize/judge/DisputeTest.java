@@ -126,8 +126,7 @@ class DisputeTest {
 
   @Test
   void aPhotographThatCannotTellLeavesOpen() {
-    AspectJudgment bed =
-        bed("- {source: photo, leaves_open: {color: [green, black]}}\n", GREEN);
+    AspectJudgment bed = bed("- {source: photo, leaves_open: {color: [green, black]}}\n", GREEN);
     assertThat(bed.dispute()).isEqualTo(DisputeState.DISPUTED);
     assertThat(bed.positions()).hasSize(2);
     assertThat(bed.earned()).isEqualTo(new ScoreRange(0, 5_000, 10_000));
@@ -171,7 +170,8 @@ class DisputeTest {
     Judgment judgment = judge(claims, GREEN);
     assertThat(judgment.stretches()).hasSize(2);
     assertThat(Judging.item(judgment, "bed").dispute()).isEqualTo(DisputeState.AGREED);
-    assertThat(judgment.stretches().get(0).score()).isEqualTo(new ScoreRange(10_000, 10_000, 10_000));
+    assertThat(judgment.stretches().get(0).score())
+        .isEqualTo(new ScoreRange(10_000, 10_000, 10_000));
     assertThat(judgment.stretches().get(1).score()).isEqualTo(ScoreRange.ZERO);
     // 151 days of January to May, of 365: 10 × 151 / 365
     assertThat(judgment.score()).isEqualTo(new ScoreRange(0, 4_137, 10_000));
@@ -221,7 +221,8 @@ class DisputeTest {
 
   @Test
   void nothingIsSaidOfWhatNoSourceSpeaksOf() {
-    Judgment judgment = judge("- {source: drawing, built: 1934-07/.., says: {color: green}}\n", GREEN);
+    Judgment judgment =
+        judge("- {source: drawing, built: 1934-07/.., says: {color: green}}\n", GREEN);
     assertThat(Judging.item(judgment, "bed").verdict()).isEqualTo(Verdict.MAY_APPLY);
     assertThat(judgment.stretches().get(0).score()).isEqualTo(ScoreRange.ZERO);
   }

@@ -49,14 +49,7 @@ final class Judging {
 
   /** Returns how the vehicle stands to the first position of an item's first aspect. */
   static Comparison comparison(Judgment judgment, String item) {
-    return item(judgment, item)
-        .stretches()
-        .get(0)
-        .aspects()
-        .get(0)
-        .positions()
-        .get(0)
-        .comparison();
+    return item(judgment, item).stretches().get(0).aspects().get(0).positions().get(0).comparison();
   }
 
   private static <T> T good(Result<T> read) {
