@@ -1,0 +1,182 @@
+package assize.report.text;
+
+import assize.aspect.Expectation;
+import assize.evidence.DisputeState;
+import assize.judgment.AspectJudgment;
+import assize.judgment.ItemInStretch;
+import assize.judgment.ItemJudgment;
+import assize.judgment.Judgment;
+import assize.judgment.PositionJudgment;
+import assize.judgment.Remark;
+import assize.judgment.ScoreRange;
+import assize.judgment.Verdict;
+import assize.ruleset.AspectRule;
+import assize.ruleset.Award;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
+
+/**
+ * A judgment for machines. Where positions differ between stretches, belief, plausibility, conflict
+ * and credit are means over the days on which some source speaks.
+ */
+public final class JudgmentJson {
+  private final Judgment judgment;
+
+  private JudgmentJson(Judgment judgment) {
+    this.judgment = judgment;
+  }
+
+  /** Returns the judgment as one JSON object and a line end. */
+  public static String of(Judgment judgment) {
+    return new JudgmentJson(judgment).json() + "\n";
+  }
+
+  private Json json() {
+    Json json =
+        Json.object()
+            .text("ruleset", judgment.rules().id())
+            .text("edition", judgment.rules().edition())
+            .text("vehicle", judgment.vehicle().id())
+            .object(
+                "built",
+                days(judgment.build().days().first(), judgment.build().days().last())
+                    .text("basis", judgment.build().basis().word()))
+            .object(
+                "score",
+                range(Json.object(), judgment.score())
+                    .thousandths("of", judgment.rules().scale().outOf()))
+            .object("score_without_allowances", range(Json.object(), judgment.strict()))
+            .object(
+                "award",
+                Json.object()
+                    .orNull("certain", judgment.award().certain().map(Award::id))
+                    .orNull("reached", judgment.award().reached().map(Award::id))
+                    .orNull("possible", judgment.award().possible().map(Award::id)));
+    json.objects(
+        "by_build_day",
+        "  ",
+        judgment.stretches(),
+        (one, stretch) -> {
+          one.text("first", stretch.days().first().toString());
+          one.text("last", stretch.days().last().toString());
+          range(one, stretch.score());
+        });
+    json.objects(
+        "areas",
+        "  ",
+        judgment.areas(),
+        (one, area) ->
+            range(one.text("id", area.area().id()), area.earned())
+                .thousandths("possible", area.possible()));
+    json.objects("items", "  ", judgment.items(), this::item);
+    return json.texts("remarks", judgment.remarks().stream().map(Remark::words).toList());
+  }
+
+  private static Json days(java.time.LocalDate first, java.time.LocalDate last) {
+    return Json.object().text("first", first.toString()).text("last", last.toString());
+  }
+
+  private static Json range(Json json, ScoreRange range) {
+    return json.thousandths("low", range.low())
+        .thousandths("likely", range.likely())
+        .thousandths("high", range.high());
+  }
+
+  private void item(Json json, ItemJudgment item) {
+    json.text("id", item.item().id())
+        .text("area", item.item().area())
+        .text("verdict", item.verdict().word())
+        .text("dispute", item.dispute().word());
+    range(json, item.earned()).thousandths("possible", item.possible());
+    List<AspectRule> rules =
+        item.item().aspects().stream().filter(rule -> !cases(item, rule).isEmpty()).toList();
+    json.objects("aspects", "", rules, (one, rule) -> aspect(one, rule, cases(item, rule)));
+  }
+
+  /** One aspect in one stretch, and the days of the stretch. */
+  private record Case(AspectJudgment aspect, long days) {}
+
+  private List<Case> cases(ItemJudgment item, AspectRule rule) {
+    List<Case> cases = new ArrayList<>();
+    for (int i = 0; i < item.stretches().size(); i++) {
+      ItemInStretch stretch = item.stretches().get(i);
+      long days = judgment.stretches().get(i).days().days();
+      stretch.aspects().stream()
+          .filter(aspect -> aspect.rule().aspect() == rule.aspect())
+          .forEach(aspect -> cases.add(new Case(aspect, days)));
+    }
+    return cases;
+  }
+
+  private static void aspect(Json json, AspectRule rule, List<Case> cases) {
+    Set<Verdict> verdicts =
+        cases.stream().map(one -> one.aspect().verdict()).collect(Collectors.toSet());
+    DisputeState dispute =
+        cases.stream()
+            .map(one -> one.aspect().dispute())
+            .max(java.util.Comparator.comparing(JudgmentJson::weight))
+            .orElse(DisputeState.AGREED);
+    json.text("aspect", rule.aspect().word())
+        .text(
+            "verdict",
+            (verdicts.size() == 1 ? cases.get(0).aspect().verdict() : Verdict.OPEN).word())
+        .text("dispute", dispute.word())
+        .number("conflict", mean(cases, one -> one.aspect().conflict()), 6);
+    Map<String, List<Held>> held = new LinkedHashMap<>();
+    for (Case one : cases) {
+      for (PositionJudgment position : one.aspect().positions()) {
+        held.computeIfAbsent(expects(position), key -> new ArrayList<>())
+            .add(new Held(position, one.days()));
+      }
+    }
+    json.objects("positions", "", held.entrySet(), (one, entry) -> position(one, entry));
+  }
+
+  private static int weight(DisputeState state) {
+    return switch (state) {
+      case AGREED -> 0;
+      case UNSOURCED -> 1;
+      case SETTLED -> 2;
+      case DISPUTED -> 3;
+    };
+  }
+
+  /** One position in one stretch, and the days of the stretch. */
+  private record Held(PositionJudgment position, long days) {}
+
+  private static String expects(PositionJudgment position) {
+    return position.accepts().stream().map(Expectation::key).collect(Collectors.joining(" or "));
+  }
+
+  private static void position(Json json, Map.Entry<String, List<Held>> entry) {
+    List<Held> held = entry.getValue();
+    Set<String> sources = new LinkedHashSet<>();
+    held.forEach(one -> sources.addAll(one.position().sources()));
+    Set<String> echoes = new LinkedHashSet<>();
+    held.forEach(one -> echoes.addAll(one.position().echoes()));
+    json.text("expects", entry.getKey())
+        .texts("sources", sources)
+        .number("belief", over(held, one -> one.position().belief()), 6)
+        .number("plausibility", over(held, one -> one.position().plausibility()), 6)
+        .number("credit", over(held, one -> one.position().comparison().credit().doubleValue()), 6);
+    if (!echoes.isEmpty()) {
+      json.texts("echoes", echoes);
+    }
+  }
+
+  private static double mean(List<Case> cases, ToDoubleFunction<Case> figure) {
+    double days = cases.stream().mapToLong(Case::days).sum();
+    return cases.stream().mapToDouble(one -> figure.applyAsDouble(one) * one.days()).sum() / days;
+  }
+
+  private static double over(List<Held> held, ToDoubleFunction<Held> figure) {
+    double days = held.stream().mapToLong(Held::days).sum();
+    return held.stream().mapToDouble(one -> figure.applyAsDouble(one) * one.days()).sum() / days;
+  }
+}
