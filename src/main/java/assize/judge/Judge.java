@@ -56,9 +56,9 @@ public final class Judge {
 
   private Judgment judge(Optional<LocalDate> asOf) {
     Build build = BuildDays.of(rules, vehicle, remarks);
-    List<Cut> cuts = Stretches.of(rules, vehicle, build.days());
-    ItemJudge judge = new ItemJudge(rules, vehicle, build.days(), cuts);
-    List<ItemJudgment> items = rules.items().map(judge::judge).toList();
+    List<Cut> all = Stretches.of(rules, vehicle, build.days());
+    List<Cut> cuts = Alike.joined(all, items(build, all));
+    List<ItemJudgment> items = items(build, cuts);
     List<StretchScore> scores = scores(cuts, items, ItemInStretch::earned);
     List<StretchScore> strict = scores(cuts, items, ItemInStretch::strict);
     List<Stretch> stretches = new ArrayList<>();
@@ -81,6 +81,11 @@ public final class Judge {
         Awards.of(
             rules.awards(), stretches.stream().map(Stretch::score).toList(), score, areas, items),
         remarks);
+  }
+
+  private List<ItemJudgment> items(Build build, List<Cut> cuts) {
+    ItemJudge judge = new ItemJudge(rules, vehicle, build.days(), cuts);
+    return rules.items().map(judge::judge).toList();
   }
 
   private List<StretchScore> scores(

@@ -37,7 +37,15 @@ final class Sizes {
   }
 
   static String probability(double probability, double u) {
-    return u == 0 ? "" : ", right with probability " + figure(probability, 4);
+    if (u == 0) {
+      return "";
+    }
+    if (probability > 0.9999) {
+      return ", right with probability above 0.9999";
+    }
+    return probability < 0.0001
+        ? ", right with probability below 0.0001"
+        : ", right with probability " + figure(probability, 4);
   }
 
   /** Words a figure with at most so many decimals, without trailing zeros. */
