@@ -1,0 +1,124 @@
+package assize.cli;
+
+import assize.diagnostic.Diagnostic;
+import assize.diagnostic.Result;
+import assize.judge.Judge;
+import assize.judgment.Judgment;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.FileSystem;
+import java.nio.file.FileSystems;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.stream.Stream;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Unpacks the demonstration and judges it. */
+@Command(
+    name = "demo",
+    description = "Unpacks the demonstration and judges it; everything in it is invented.",
+    mixinStandardHelpOptions = true)
+final class DemoCommand implements Callable<Integer> {
+  private static final String INSIDE = "/assize/demo";
+
+  private final Terminal terminal;
+
+  @Parameters(
+      arity = "0..1",
+      paramLabel = "DIR",
+      description = "Where to unpack it; default: assize-demo.")
+  private Path folder = Path.of("assize-demo");
+
+  @Option(names = "--json", description = "Write the judgments as JSON to standard output.")
+  private boolean json;
+
+  DemoCommand(Terminal terminal) {
+    this.terminal = terminal;
+  }
+
+  @Override
+  public Integer call() throws IOException {
+    Map<Path, byte[]> files = files();
+    List<Path> changed = new ArrayList<>();
+    for (Map.Entry<Path, byte[]> file : files.entrySet()) {
+      if (Files.exists(file.getKey())
+          && !(Files.isRegularFile(file.getKey())
+              && Arrays.equals(Files.readAllBytes(file.getKey()), file.getValue()))) {
+        changed.add(file.getKey());
+      }
+    }
+    if (!changed.isEmpty()) {
+      changed.forEach(path -> terminal.error("error: " + path + " is there already and differs"));
+      terminal.error("Nothing was written; name a folder that does not exist yet.");
+      return Exit.BAD_INPUT;
+    }
+    files.forEach(OutputFile::write);
+    return judge(files.keySet().stream().filter(this::isRecord).sorted().toList());
+  }
+
+  private boolean isRecord(Path path) {
+    return folder.equals(path.getParent())
+        && path.toString().endsWith(".yaml")
+        && new Inputs(terminal).isRecord(path);
+  }
+
+  private int judge(List<Path> records) {
+    Inputs inputs = new Inputs(terminal);
+    List<Diagnostic> found = new ArrayList<>();
+    Map<Path, Judgment> judged = new LinkedHashMap<>();
+    for (Path record : records) {
+      Result<Inputs.Read> read = inputs.vehicle(record, Optional.empty());
+      found.addAll(read.diagnostics());
+      read.value()
+          .ifPresent(
+              it -> judged.put(record, Judge.judge(it.rules(), it.vehicle(), Optional.empty())));
+    }
+    if (!inputs.report(found.stream().distinct().toList(), false)) {
+      return Exit.BAD_INPUT;
+    }
+    Path reports = folder.resolve("reports");
+    if (!json) {
+      terminal.result("The demonstration is in " + folder + ". Open a report in a browser:");
+    }
+    boolean good =
+        new Reports(terminal).write(judged, reports, json ? Optional.of("-") : Optional.empty());
+    return good ? Exit.DONE : Exit.BAD_INPUT;
+  }
+
+  /** Returns the demonstration's files as the jar, or the folder of classes, holds them. */
+  private Map<Path, byte[]> files() {
+    try {
+      java.net.URI at = DemoCommand.class.getResource("DemoCommand.class").toURI();
+      if (at.getScheme().equals("jar")) {
+        try (FileSystem jar = FileSystems.newFileSystem(at, Map.of())) {
+          return files(jar.getPath(INSIDE));
+        }
+      }
+      return files(Path.of(DemoCommand.class.getResource(INSIDE).toURI()));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    } catch (java.net.URISyntaxException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
+  private Map<Path, byte[]> files(Path root) throws IOException {
+    Map<Path, byte[]> files = new LinkedHashMap<>();
+    try (Stream<Path> all = Files.walk(root)) {
+      for (Path path : all.filter(Files::isRegularFile).sorted().toList()) {
+        String relative = root.relativize(path).toString();
+        files.put(folder.resolve(relative), Files.readAllBytes(path));
+      }
+    }
+    return files;
+  }
+}

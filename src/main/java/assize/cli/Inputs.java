@@ -1,0 +1,87 @@
+package assize.cli;
+
+import assize.diagnostic.Diagnostic;
+import assize.diagnostic.Label;
+import assize.diagnostic.Result;
+import assize.record.VehicleRecord;
+import assize.report.text.DiagnosticPrinter;
+import assize.report.text.Json;
+import assize.ruleset.RuleSet;
+import assize.yaml.RecordReader;
+import assize.yaml.RuleSetReader;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Reads what a command is given, each rule set once, and prints what is wrong with it. */
+final class Inputs {
+  private final Terminal terminal;
+  private final Map<Path, Result<RuleSet>> ruleSets = new HashMap<>();
+
+  Inputs(Terminal terminal) {
+    this.terminal = terminal;
+  }
+
+  /** A record and the rule set that it is judged by. */
+  record Read(RuleSet rules, VehicleRecord vehicle) {}
+
+  Result<RuleSet> rules(Path path) {
+    return ruleSets.computeIfAbsent(path.normalize(), it -> RuleSetReader.read(path));
+  }
+
+  /** Reads a record, and the rule set that it names unless another is given. */
+  Result<Read> vehicle(Path path, Optional<Path> override) {
+    List<Diagnostic> found = new ArrayList<>();
+    Optional<Path> rulesAt = override;
+    if (override.isEmpty()) {
+      Result<Path> named = RecordReader.rulesOf(path);
+      found.addAll(named.diagnostics());
+      rulesAt = named.value();
+    }
+    if (rulesAt.isEmpty()) {
+      return Result.failed(found);
+    }
+    Result<RuleSet> rules = rules(rulesAt.get());
+    found.addAll(rules.diagnostics());
+    if (rules.value().isEmpty()) {
+      return Result.failed(found);
+    }
+    Result<VehicleRecord> vehicle = RecordReader.read(path, rules.value().get());
+    found.addAll(vehicle.diagnostics());
+    return new Result<>(
+        vehicle.value().map(record -> new Read(rules.value().get(), record)),
+        found.stream().distinct().toList());
+  }
+
+  boolean isRecord(Path path) {
+    return RecordReader.isRecord(path);
+  }
+
+  /** Prints what was found; says whether nothing of it is an error. */
+  boolean report(List<Diagnostic> found, boolean json) {
+    if (json) {
+      found.stream().sorted().map(Inputs::asJson).forEach(terminal::result);
+    } else if (!found.isEmpty()) {
+      terminal.err().print(DiagnosticPrinter.print(found, terminal.colored()));
+    }
+    return found.stream().noneMatch(Diagnostic::isError);
+  }
+
+  private static String asJson(Diagnostic one) {
+    Json line =
+        Json.object()
+            .text("severity", one.code().severity().word())
+            .text("code", one.code().id())
+            .text("file", one.at().file().path())
+            .whole("line", one.at().line())
+            .whole("column", one.at().column())
+            .text("message", one.message())
+            .orNull("hint", one.hint());
+    Optional<Label> related = one.related().stream().findFirst();
+    return line.orNull("related", related.map(label -> label.at() + ": " + label.words()))
+        .toString();
+  }
+}

@@ -1,0 +1,47 @@
+package assize.cli;
+
+import assize.diagnostic.Diagnostic;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Reads rule sets and records and says everything that is wrong with them. */
+@Command(
+    name = "lint",
+    description = "Says what is wrong with rule sets and records.",
+    mixinStandardHelpOptions = true)
+final class LintCommand implements Callable<Integer> {
+  private final Terminal terminal;
+
+  @Parameters(arity = "1..*", paramLabel = "PATH", description = "Rule sets and records.")
+  private List<Path> paths = List.of();
+
+  @Option(names = "--json", description = "One JSON object a line.")
+  private boolean json;
+
+  LintCommand(Terminal terminal) {
+    this.terminal = terminal;
+  }
+
+  @Override
+  public Integer call() {
+    Inputs inputs = new Inputs(terminal);
+    List<Diagnostic> found = new ArrayList<>();
+    for (Path path : paths) {
+      found.addAll(
+          inputs.isRecord(path)
+              ? inputs.vehicle(path, java.util.Optional.empty()).diagnostics()
+              : inputs.rules(path).diagnostics());
+    }
+    boolean good = inputs.report(found.stream().distinct().toList(), json);
+    if (good && !json) {
+      terminal.result(
+          paths.size() == 1 ? "No errors." : "No errors in " + paths.size() + " inputs.");
+    }
+    return good ? Exit.DONE : Exit.BAD_INPUT;
+  }
+}

@@ -1,0 +1,90 @@
+package assize.cli;
+
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** Starts the program: {@code assize VERB ...}. */
+@Command(
+    name = "assize",
+    description = "Judges how authentic a restored vehicle is against a written standard.",
+    mixinStandardHelpOptions = true,
+    versionProvider = Main.Version.class,
+    synopsisSubcommandLabel = "VERB",
+    subcommands = {
+      DemoCommand.class,
+      JudgeCommand.class,
+      LintCommand.class,
+      DateCommand.class,
+      ColorCommand.class,
+      NumberCommand.class
+    })
+public final class Main implements Runnable {
+  @Spec private CommandSpec spec = CommandSpec.create();
+
+  /** Runs one command and ends the program with its exit code. */
+  public static void main(String[] args) {
+    PrintStream out = utf8(FileDescriptor.out);
+    PrintStream err = utf8(FileDescriptor.err);
+    int exit = run(new Terminal(out, err, Terminal.colorsFor(System.getenv())), args);
+    out.flush();
+    err.flush();
+    System.exit(exit);
+  }
+
+  private static PrintStream utf8(FileDescriptor descriptor) {
+    return new PrintStream(new FileOutputStream(descriptor), false, StandardCharsets.UTF_8);
+  }
+
+  /**
+   * Runs one command.
+   *
+   * @return 0 done, 1 the input has errors, 2 the command line is wrong, 3 an output could not be
+   *     written
+   */
+  public static int run(Terminal terminal, String... args) {
+    CommandLine line =
+        new CommandLine(new Main(), new TerminalFactory(terminal))
+            .setOut(terminal.outWriter())
+            .setErr(terminal.errWriter())
+            .setUsageHelpWidth(90)
+            .setUsageHelpAutoWidth(false)
+            .setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF))
+            .setParameterExceptionHandler(
+                (problem, arguments) -> {
+                  terminal.error(String.valueOf(problem.getMessage()));
+                  String verb = problem.getCommandLine().getCommandSpec().qualifiedName();
+                  terminal.error("Try: " + verb + " --help");
+                  return Exit.BAD_COMMAND_LINE;
+                })
+            .setExecutionExceptionHandler(
+                (problem, command, parsed) -> {
+                  if (problem instanceof OutputFile.CannotWrite) {
+                    terminal.error(String.valueOf(problem.getMessage()));
+                    return Exit.CANNOT_WRITE;
+                  }
+                  throw problem;
+                });
+    return line.execute(args);
+  }
+
+  @Override
+  public void run() {
+    throw new ParameterException(spec.commandLine(), "say what to do: assize VERB ...");
+  }
+
+  /** The version of the jar. */
+  static final class Version implements CommandLine.IVersionProvider {
+    @Override
+    public String[] getVersion() {
+      String version = Main.class.getPackage().getImplementationVersion();
+      return new String[] {"assize " + (version == null ? "(built from source)" : version)};
+    }
+  }
+}

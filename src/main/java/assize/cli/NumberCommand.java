@@ -1,0 +1,137 @@
+package assize.cli;
+
+import assize.date.DaySpan;
+import assize.date.DayWords;
+import assize.diagnostic.Result;
+import assize.judge.NumberDating;
+import assize.judge.NumberDating.Dated;
+import assize.report.text.Json;
+import assize.ruleset.NumberTable;
+import assize.ruleset.RuleSet;
+import assize.text.Parsed;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Says what chassis or engine numbers date to. */
+@Command(
+    name = "number",
+    description = "Says what chassis or engine numbers date to.",
+    mixinStandardHelpOptions = true)
+final class NumberCommand implements Callable<Integer> {
+  private final Terminal terminal;
+
+  @Parameters(index = "0", paramLabel = "RULESET", description = "A rule set: a file or folder.")
+  private Path rules = Path.of("");
+
+  @Parameters(index = "1..*", arity = "1..*", paramLabel = "NUMBER")
+  private List<String> numbers = List.of();
+
+  @Option(
+      names = "--table",
+      paramLabel = "TABLE",
+      description = "Only this number table of the rule set.")
+  private Optional<String> table = Optional.empty();
+
+  @Option(names = "--json", description = "One JSON object a line.")
+  private boolean json;
+
+  NumberCommand(Terminal terminal) {
+    this.terminal = terminal;
+  }
+
+  /** What one number dates to. */
+  private record Found(
+      NumberTable table, DaySpan days, Optional<LocalDate> likely, Optional<String> remark) {}
+
+  @Override
+  public Integer call() {
+    Inputs inputs = new Inputs(terminal);
+    Result<RuleSet> read = inputs.rules(rules);
+    if (!inputs.report(read.diagnostics(), false)) {
+      return Exit.BAD_INPUT;
+    }
+    RuleSet ruleSet = read.value().orElseThrow();
+    boolean allFound = true;
+    for (String number : numbers) {
+      Parsed<Found> found = find(ruleSet, number);
+      allFound &= found.toOptional().isPresent();
+      if (json) {
+        terminal.result(found.match(NumberCommand::asJson, DateCommand::errorJson));
+      } else {
+        found.match(
+            it -> {
+              terminal.result(number + ": " + words(it));
+              return true;
+            },
+            bad -> {
+              terminal.error(number + ": " + bad.reason());
+              return false;
+            });
+      }
+    }
+    return allFound ? Exit.DONE : Exit.BAD_INPUT;
+  }
+
+  private Parsed<Found> find(RuleSet ruleSet, String number) {
+    List<NumberTable> tables =
+        ruleSet.numbers().values().stream()
+            .filter(it -> table.isEmpty() || table.get().equals(it.id()))
+            .toList();
+    if (tables.isEmpty()) {
+      return Parsed.bad(
+          table
+              .map(id -> "this rule set has no number table \"" + id + "\"")
+              .orElse("this rule set has no number table"),
+          0,
+          0);
+    }
+    Optional<String> reserved = Optional.empty();
+    boolean outside = false;
+    for (NumberTable one : tables) {
+      List<Dated> dated = NumberDating.of(one, number);
+      Optional<DaySpan> days =
+          dated.stream().flatMap(it -> it.days().stream()).reduce(DaySpan::hull);
+      reserved =
+          reserved.or(
+              () ->
+                  dated.stream()
+                      .flatMap(it -> it.reserved().stream())
+                      .map(block -> "in a block that was set aside: " + block.purpose())
+                      .findFirst());
+      if (days.isPresent()) {
+        Optional<LocalDate> likely = dated.size() == 1 ? dated.get(0).likely() : Optional.empty();
+        return Parsed.ok(new Found(one, days.get(), likely, reserved));
+      }
+      outside |= !dated.isEmpty();
+    }
+    String reason =
+        outside ? "outside the numbers that the table covers" : "fits no series of the table";
+    return Parsed.bad(reserved.orElse(reason), 0, 0);
+  }
+
+  private static String asJson(Found found) {
+    DaySpan days = found.days();
+    return Json.object()
+        .orNull(
+            "first", days.openStart() ? Optional.empty() : Optional.of(DayWords.iso(days.first())))
+        .orNull("last", days.openEnd() ? Optional.empty() : Optional.of(DayWords.iso(days.last())))
+        .orNull("likely", found.likely().map(DayWords::iso))
+        .text("table", found.table().id())
+        .orNull("remark", found.remark())
+        .toString();
+  }
+
+  private static String words(Found found) {
+    return found.table().name()
+        + ", "
+        + DayWords.of(found.days())
+        + found.likely().map(day -> ", likely about " + DayWords.of(day)).orElse("")
+        + found.remark().map(remark -> "; " + remark).orElse("");
+  }
+}
