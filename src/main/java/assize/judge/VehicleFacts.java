@@ -15,12 +15,17 @@ import java.util.OptionalLong;
 import java.util.Set;
 
 /** What a record says of its vehicle, for build days within which no date condition changes. */
-final class VehicleFacts implements Scope.Facts {
+public final class VehicleFacts implements Scope.Facts {
   private final RuleSet rules;
   private final VehicleRecord vehicle;
   private final DaySpan days;
 
-  VehicleFacts(RuleSet rules, VehicleRecord vehicle, DaySpan days) {
+  /**
+   * Keeps what is known.
+   *
+   * @param days build days within which no date condition changes
+   */
+  public VehicleFacts(RuleSet rules, VehicleRecord vehicle, DaySpan days) {
     this.rules = rules;
     this.vehicle = vehicle;
     this.days = days;

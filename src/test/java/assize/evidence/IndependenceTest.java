@@ -75,6 +75,14 @@ class IndependenceTest {
   }
 
   @Test
+  void noSourceCopiesItselfEvenInACircle() {
+    Map<String, Set<String>> circle = Map.of("a", Set.of("b"), "b", Set.of("a"));
+
+    assertThat(Independence.copied("a", circle)).containsExactly("b");
+    assertThat(Independence.witnesses(circle, stands("a", 1))).containsExactly("a");
+  }
+
+  @Test
   void aCircleIsFound() {
     Map<String, Set<String>> circle =
         Map.of(

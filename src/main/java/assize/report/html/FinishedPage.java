@@ -1,0 +1,148 @@
+package assize.report.html;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Attribute;
+import org.jsoup.nodes.Document;
+import org.jsoup.nodes.Element;
+
+/** What must be true of every page before anybody gets it. */
+public final class FinishedPage {
+  private static final Set<String> ELEMENTS =
+      Set.of(
+          ("html head meta title style body header main footer nav section article aside figure"
+                  + " figcaption h1 h2 h3 h4 h5 h6 p a em strong i b small span br hr ul ol li dl dt"
+                  + " dd table caption thead tbody tfoot tr th td details summary blockquote code"
+                  + " pre div img svg symbol use g path rect circle line text desc abbr")
+              .split(" "));
+  private static final Set<String> LOADING =
+      Set.of(
+          ("srcset action formaction poster background data ping xlink:href cite longdesc manifest"
+                  + " archive codebase srcdoc style")
+              .split(" "));
+  private static final int SHOWN = 80;
+
+  private FinishedPage() {}
+
+  /**
+   * Checks a page.
+   *
+   * @throws IllegalStateException if it would load anything from outside, run anything, or has a
+   *     repeated id, a link to nowhere, a heading out of order or a picture without its words
+   */
+  public static void check(String html) {
+    List<String> faults = faults(html);
+    if (!faults.isEmpty()) {
+      throw new IllegalStateException("the page is not fit to be handed out: " + faults);
+    }
+  }
+
+  static List<String> faults(String html) {
+    Document page = Jsoup.parse(html);
+    List<String> faults = new ArrayList<>();
+    policy(page, faults);
+    elements(page, faults);
+    Set<String> ids = ids(page, faults);
+    links(page, ids, faults);
+    headings(page, faults);
+    return faults;
+  }
+
+  private static void policy(Document page, List<String> faults) {
+    String policy = page.select("head > meta[http-equiv=Content-Security-Policy]").attr("content");
+    if (!policy.startsWith("default-src 'none';") || policy.contains("http")) {
+      faults.add("no policy that forbids outside requests");
+    }
+    if (page.title().isBlank() || page.select("html[lang]").isEmpty()) {
+      faults.add("no title or language");
+    }
+    if (page.select("meta[http-equiv]").size() > 1) {
+      faults.add("a second http-equiv");
+    }
+  }
+
+  private static void elements(Document page, List<String> faults) {
+    for (Element element : page.getAllElements()) {
+      String name = element.normalName();
+      if (!name.equals("#root") && !ELEMENTS.contains(name)) {
+        faults.add("element <" + name + ">");
+      }
+      for (Attribute attribute : element.attributes()) {
+        String key = attribute.getKey().toLowerCase(Locale.ROOT);
+        if (key.startsWith("on") || LOADING.contains(key)) {
+          faults.add("attribute " + key + " on <" + name + ">");
+        }
+        boolean picture = name.equals("img") && attribute.getValue().startsWith("data:image/");
+        if (key.equals("src") && !picture) {
+          faults.add("src=" + shown(attribute.getValue()));
+        }
+      }
+      if (name.equals("style") && element.data().matches("(?is).*(url\\s*\\(|@import|\\\\).*")) {
+        faults.add("a style sheet that loads or hides something");
+      }
+      if (name.equals("img") && element.attr("alt").isBlank()) {
+        faults.add("a picture without alt");
+      }
+    }
+  }
+
+  private static Set<String> ids(Document page, List<String> faults) {
+    Set<String> ids = new HashSet<>();
+    for (Element element : page.select("[id]")) {
+      if (!ids.add(element.id()) || element.id().matches(".*\\s.*|")) {
+        faults.add("id " + shown(element.id()));
+      }
+    }
+    for (String name : List.of("aria-labelledby", "aria-describedby")) {
+      page.select("[" + name + "]").stream()
+          .flatMap(element -> Stream.of(element.attr(name).split(" ")))
+          .filter(id -> !ids.contains(id))
+          .forEach(id -> faults.add(name + " to nowhere: " + shown(id)));
+    }
+    return ids;
+  }
+
+  private static void links(Document page, Set<String> ids, List<String> faults) {
+    for (Element element : page.select("[href]")) {
+      String href = element.attr("href");
+      boolean inside = href.startsWith("#") && ids.contains(href.substring(1));
+      boolean outside =
+          element.normalName().equals("a")
+              && href.matches("(?is)(https?://|mailto:).*")
+              && element.attr("rel").contains("noreferrer");
+      if (!inside && !outside) {
+        faults.add("href=" + shown(href));
+      }
+    }
+  }
+
+  private static void headings(Document page, List<String> faults) {
+    int level = 0;
+    for (Element heading : page.select("h1, h2, h3, h4, h5, h6")) {
+      int next = heading.normalName().charAt(1) - '0';
+      if (next > level + 1 || next == 1 && level > 0) {
+        faults.add("heading " + heading.normalName() + " after h" + level);
+      }
+      if (heading.text().isBlank()) {
+        faults.add("an empty heading");
+      }
+      level = next;
+    }
+    if (level == 0) {
+      faults.add("no heading");
+    }
+  }
+
+  private static String shown(String text) {
+    return text.codePoints()
+        .limit(SHOWN)
+        .mapToObj(Character::toString)
+        .collect(Collectors.joining());
+  }
+}

@@ -1,0 +1,152 @@
+package assize.report.view;
+
+import assize.evidence.DisputeState;
+import assize.judgment.AspectJudgment;
+import assize.judgment.PositionJudgment;
+import assize.judgment.ScoreRange;
+import assize.judgment.Verdict;
+import assize.record.Observation;
+import assize.ruleset.Item;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/** One aspect of one item in words. */
+final class AspectViews {
+  private final Reading reading;
+
+  AspectViews(Reading reading) {
+    this.reading = reading;
+  }
+
+  ItemView.AspectView of(Item item, AspectJudgment aspect, int stretch) {
+    return new ItemView.AspectView(
+        aspect.rule().aspect().spoken(),
+        VerdictView.of(aspect.verdict()),
+        state(aspect),
+        dispute(item, aspect),
+        found(item, aspect),
+        expected(item, aspect, stretch),
+        Numbers.range(aspect.earned()),
+        Numbers.points(aspect.possible()),
+        why(aspect),
+        sums(aspect));
+  }
+
+  /** Says whether sources differ so that the report writes it up. */
+  static boolean differs(AspectJudgment aspect) {
+    return aspect.dispute() == DisputeState.DISPUTED || aspect.dispute() == DisputeState.SETTLED;
+  }
+
+  private static String state(AspectJudgment aspect) {
+    return switch (aspect.dispute()) {
+      case AGREED -> "";
+      case SETTLED -> "settled against dissent";
+      case DISPUTED -> "disputed";
+      case UNSOURCED -> "the rule set names no source";
+    };
+  }
+
+  private static Optional<ReportView.LinkView> dispute(Item item, AspectJudgment aspect) {
+    return differs(aspect)
+        ? Optional.of(
+            new ReportView.LinkView(
+                Anchors.dispute(item.id(), aspect.rule().aspect().word()), state(aspect)))
+        : Optional.empty();
+  }
+
+  private String found(Item item, AspectJudgment aspect) {
+    Optional<Observation> seen =
+        Optional.ofNullable(reading.judgment().vehicle().observations().get(item.id()));
+    return seen.map(it -> it.findings().get(aspect.rule().aspect()))
+        .map(it -> it.match(new FindingWords(reading.words(), item, aspect.rule().aspect())))
+        .orElse("");
+  }
+
+  private List<ItemView.Expected> expected(Item item, AspectJudgment aspect, int stretch) {
+    return aspect.positions().stream()
+        .map(
+            position ->
+                new ItemView.Expected(
+                    reading.words().any(item, aspect.rule().aspect(), position.accepts()),
+                    reading.claims().of(aspect.rule(), position, reading.dayOf(stretch)),
+                    position.judged()))
+        .toList();
+  }
+
+  /** Returns the values compared, once each; of what is disputed, for each position judged by. */
+  static List<String> why(AspectJudgment aspect) {
+    if (aspect.verdict() == Verdict.NOT_SHOWN) {
+      return List.of();
+    }
+    return aspect.positions().stream()
+        .filter(PositionJudgment::judged)
+        .map(position -> position.comparison().why().words())
+        .filter(words -> !words.isBlank())
+        .distinct()
+        .toList();
+  }
+
+  private static List<String> sums(AspectJudgment aspect) {
+    List<String> lines = new ArrayList<>();
+    ScoreRange earned = aspect.earned();
+    boolean alike = aspect.low().equals(aspect.high());
+    if (alike) {
+      lines.add(product("", aspect, aspect.likely(), earned.likely()));
+    } else {
+      lines.add(product("low: ", aspect, aspect.low(), earned.low()));
+      lines.add(likely(aspect));
+      lines.add(product("high: ", aspect, aspect.high(), earned.high()));
+    }
+    aspect
+        .allowed()
+        .ifPresent(
+            kept ->
+                lines.add(
+                    "An allowed departure keeps a credit of "
+                        + Numbers.number(kept)
+                        + "; without the allowance it earns "
+                        + Numbers.range(aspect.strict())
+                        + "."));
+    return lines;
+  }
+
+  private static String product(
+      String what, AspectJudgment aspect, BigFraction credit, long earned) {
+    return what
+        + Numbers.points(aspect.possible())
+        + " × "
+        + Numbers.number(credit)
+        + " = "
+        + Numbers.points(earned);
+  }
+
+  private static String likely(AspectJudgment aspect) {
+    List<PositionJudgment> judged =
+        aspect.positions().stream().filter(PositionJudgment::judged).toList();
+    boolean weighed =
+        judged.size() > 1 && aspect.verdict() != Verdict.NOT_SHOWN && aspect.allowed().isEmpty();
+    if (!weighed) {
+      return product("likely: ", aspect, aspect.likely(), aspect.earned().likely());
+    }
+    return "likely: "
+        + Numbers.points(aspect.possible())
+        + " × ("
+        + judged.stream()
+            .map(one -> share(one.share()) + " × " + Numbers.number(one.comparison().credit()))
+            .collect(Collectors.joining(" + "))
+        + ") = "
+        + Numbers.points(aspect.earned().likely());
+  }
+
+  private static String share(double share) {
+    return BigDecimal.valueOf(share)
+        .setScale(6, RoundingMode.HALF_EVEN)
+        .stripTrailingZeros()
+        .toPlainString();
+  }
+}

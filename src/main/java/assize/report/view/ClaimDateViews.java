@@ -1,0 +1,128 @@
+package assize.report.view;
+
+import assize.date.DaySpan;
+import assize.date.DayWords;
+import assize.evidence.Claim;
+import assize.report.drawing.ClaimDates;
+import assize.ruleset.AspectRule;
+import assize.ruleset.Item;
+import assize.ruleset.Model;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+
+/** For which build days each claim on an aspect speaks. */
+final class ClaimDateViews {
+  private static final int WIDE = 680;
+  private static final int NARROW = 300;
+
+  private final Reading reading;
+
+  ClaimDateViews(Reading reading) {
+    this.reading = reading;
+  }
+
+  /** Returns nothing where every claim speaks of all days alike. */
+  Optional<DisputeView.Dates> of(Item item, AspectRule rule, String anchor) {
+    List<Claim> claims =
+        rule.claims().stream().filter(claim -> claim.source().isPresent()).toList();
+    DaySpan all = window();
+    List<ClaimDates.Row> drawn = new ArrayList<>();
+    List<DisputeView.Row> rows = new ArrayList<>();
+    for (Claim claim : claims) {
+      List<ClaimDates.Bar> bars = bars(claim, all, claims);
+      if (bars.isEmpty()) {
+        continue;
+      }
+      String who = reading.claims().cite(claim.source().orElse(""), "", false).title();
+      String says =
+          switch (claim.manner()) {
+                case SAYS -> "";
+                case LEAVES_OPEN -> "leaves open ";
+                case RULES_OUT -> "not ";
+              }
+              + reading.words().any(item, rule.aspect(), claim.values());
+      drawn.add(new ClaimDates.Row(who, says, bars));
+      rows.add(new DisputeView.Row(who, says, words(bars)));
+    }
+    boolean dated =
+        drawn.stream()
+            .anyMatch(
+                row -> !row.bars().equals(List.of(new ClaimDates.Bar(all.first(), all.last()))));
+    if (!dated) {
+      return Optional.empty();
+    }
+    DaySpan built = reading.judgment().build().days();
+    ClaimDates dates = new ClaimDates(all.first(), all.last(), built.first(), built.last(), drawn);
+    String title = "Which build days the sources speak of";
+    String description =
+        rows.stream()
+            .map(row -> row.who() + ": " + row.says() + ", " + row.days())
+            .collect(Collectors.joining("; "));
+    return Optional.of(
+        new DisputeView.Dates(
+            dates.draw(anchor + "-dates", title, description, WIDE),
+            dates.draw(anchor + "-dates-narrow", title, description, NARROW),
+            rows));
+  }
+
+  /** The production of the vehicle's model, or of all models, and its build days. */
+  private DaySpan window() {
+    DaySpan built = reading.judgment().build().days();
+    LocalDate first = built.first();
+    LocalDate last = built.last();
+    Optional<String> own = reading.judgment().vehicle().model();
+    for (Model model : reading.judgment().rules().models().values()) {
+      if (own.isEmpty() || own.get().equals(model.id())) {
+        first = first.isBefore(model.built().first()) ? first : model.built().first();
+        last = last.isAfter(model.built().last()) ? last : model.built().last();
+      }
+    }
+    return new DaySpan(first, last);
+  }
+
+  private List<ClaimDates.Bar> bars(Claim claim, DaySpan all, List<Claim> claims) {
+    TreeSet<LocalDate> cuts = new TreeSet<>(List.of(all.first()));
+    for (Claim one : claims) {
+      one.scope()
+          .buildDays()
+          .forEach(
+              days -> {
+                add(cuts, days.first(), all);
+                if (days.last().isBefore(all.last())) {
+                  add(cuts, days.last().plusDays(1), all);
+                }
+              });
+    }
+    List<ClaimDates.Bar> bars = new ArrayList<>();
+    for (LocalDate from : cuts) {
+      LocalDate next = cuts.higher(from);
+      LocalDate to = next == null ? all.last() : next.minusDays(1);
+      if (!reading.claims().speaks(claim, from)) {
+        continue;
+      }
+      int end = bars.size() - 1;
+      if (end >= 0 && bars.get(end).last().plusDays(1).equals(from)) {
+        bars.set(end, new ClaimDates.Bar(bars.get(end).first(), to));
+      } else {
+        bars.add(new ClaimDates.Bar(from, to));
+      }
+    }
+    return bars;
+  }
+
+  private static void add(TreeSet<LocalDate> cuts, LocalDate day, DaySpan all) {
+    if (day.isAfter(all.first()) && !day.isAfter(all.last())) {
+      cuts.add(day);
+    }
+  }
+
+  private static String words(List<ClaimDates.Bar> bars) {
+    return bars.stream()
+        .map(bar -> DayWords.of(new DaySpan(bar.first(), bar.last())))
+        .collect(Collectors.joining("; "));
+  }
+}

@@ -1,0 +1,105 @@
+package assize.report.view;
+
+import assize.aspect.Aspect;
+import assize.aspect.Expectation;
+import assize.date.DaySpan;
+import assize.evidence.Claim;
+import assize.evidence.Kleene;
+import assize.evidence.Source;
+import assize.judge.VehicleFacts;
+import assize.judgment.PositionJudgment;
+import assize.record.Trace;
+import assize.record.VehicleRecord;
+import assize.ruleset.AspectRule;
+import assize.ruleset.RuleSet;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Who says what of this vehicle, and where it stands. */
+final class Claims {
+  private static final Pattern TRACE = Pattern.compile("trace ([0-9]{1,4})");
+
+  private final RuleSet rules;
+  private final VehicleRecord vehicle;
+
+  Claims(RuleSet rules, VehicleRecord vehicle) {
+    this.rules = rules;
+    this.vehicle = vehicle;
+  }
+
+  /** Says whether a claim speaks, or may speak, of this vehicle if it was built on that day. */
+  boolean speaks(Claim claim, LocalDate day) {
+    return claim.scope().holds(new VehicleFacts(rules, vehicle, DaySpan.day(day))) != Kleene.NO;
+  }
+
+  /** Returns the sources of a position, those that add nothing last. */
+  List<CiteView> of(AspectRule rule, PositionJudgment position, LocalDate day) {
+    List<CiteView> cites = new ArrayList<>();
+    for (String source : position.sources()) {
+      cites.add(cite(source, where(rule, source, position.accepts(), day), false));
+    }
+    for (String source : position.echoes()) {
+      cites.add(cite(source, where(rule, source, position.accepts(), day), true));
+    }
+    return cites;
+  }
+
+  /** Returns who says so, of a source or of one of the record's traces. */
+  CiteView cite(String source, String where, boolean echo) {
+    Optional<Trace> trace = trace(source);
+    String title =
+        trace
+            .map(it -> "Trace on this vehicle" + it.where().map(at -> ": " + at).orElse(""))
+            .or(() -> Optional.ofNullable(rules.sources().get(source)).map(Source::title))
+            .orElse(source);
+    String grade =
+        trace
+            .map(it -> it.grade().name())
+            .or(() -> Optional.ofNullable(rules.sources().get(source)).map(it -> it.grade().name()))
+            .orElse("");
+    boolean listed = trace.isPresent() || rules.sources().containsKey(source);
+    return new CiteView(listed ? Anchors.source(source) : "", title, grade, where, echo);
+  }
+
+  private Optional<Trace> trace(String source) {
+    Matcher matcher = TRACE.matcher(source);
+    if (rules.sources().containsKey(source) || !matcher.matches()) {
+      return Optional.empty();
+    }
+    int index = Integer.parseInt(matcher.group(1)) - 1;
+    return index >= 0 && index < vehicle.traces().size()
+        ? Optional.of(vehicle.traces().get(index))
+        : Optional.empty();
+  }
+
+  private String where(AspectRule rule, String source, List<Expectation> accepts, LocalDate day) {
+    Set<String> keys =
+        accepts.stream().map(Expectation::key).collect(java.util.stream.Collectors.toSet());
+    List<String> places =
+        rule.claims().stream()
+            .filter(claim -> claim.source().equals(Optional.of(source)))
+            .filter(claim -> claim.values().stream().anyMatch(it -> keys.contains(it.key())))
+            .filter(claim -> speaks(claim, day))
+            .flatMap(claim -> claim.citation().stream())
+            .distinct()
+            .toList();
+    return String.join("; ", places);
+  }
+
+  /** Returns the traces of one aspect of one item, by the names that judging gives them. */
+  List<String> traces(String item, Aspect aspect) {
+    List<String> names = new ArrayList<>();
+    for (int i = 0; i < vehicle.traces().size(); i++) {
+      Trace trace = vehicle.traces().get(i);
+      if (trace.item().equals(item) && trace.values().containsKey(aspect)) {
+        names.add("trace " + (i + 1));
+      }
+    }
+    return names;
+  }
+}

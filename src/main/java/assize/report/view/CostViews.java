@@ -1,0 +1,160 @@
+package assize.report.view;
+
+import assize.evidence.Kleene;
+import assize.judgment.AspectJudgment;
+import assize.judgment.ItemInStretch;
+import assize.judgment.ItemJudgment;
+import assize.judgment.Verdict;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** What costs points, and what has not been shown. */
+final class CostViews {
+  private static final int LISTED = 12;
+
+  private final Reading reading;
+
+  CostViews(Reading reading) {
+    this.reading = reading;
+  }
+
+  private record Cost(ItemJudgment one, long lost) {}
+
+  /** Returns the items that lose most by what was shown. */
+  CostsView costs() {
+    List<Cost> costs =
+        reading.judgment().items().stream()
+            .map(one -> new Cost(one, lost(one)))
+            .filter(cost -> cost.lost() > 0)
+            .sorted(Comparator.comparingLong(Cost::lost).reversed())
+            .toList();
+    List<Cost> listed = costs.subList(0, Math.min(LISTED, costs.size()));
+    List<Cost> others = costs.subList(listed.size(), costs.size());
+    long more = others.stream().mapToLong(Cost::lost).sum();
+    return new CostsView(
+        listed.stream().map(this::line).toList(),
+        others.isEmpty()
+            ? ""
+            : Numbers.count(others.size(), "further item loses ", "further items lose ")
+                + Numbers.points(more)
+                + (others.size() == 1 ? " points." : " points in all."));
+  }
+
+  private CostsView.Line line(Cost cost) {
+    return new CostsView.Line(
+        Anchors.item(cost.one().item().id()),
+        cost.one().item().title(),
+        area(cost.one()),
+        VerdictView.of(cost.one().verdict()),
+        Numbers.points(cost.lost()),
+        Numbers.points(cost.one().possible()),
+        why(cost.one()));
+  }
+
+  private String area(ItemJudgment one) {
+    return reading.judgment().rules().areas().stream()
+        .filter(area -> area.id().equals(one.item().area()))
+        .findFirst()
+        .map(assize.ruleset.Area::name)
+        .orElse(one.item().area());
+  }
+
+  private static List<String> why(ItemJudgment one) {
+    Set<String> words = new LinkedHashSet<>();
+    for (ItemInStretch here : one.stretches()) {
+      for (AspectJudgment aspect : here.aspects()) {
+        if (aspect.possible() > aspect.earned().likely()) {
+          AspectViews.why(aspect)
+              .forEach(why -> words.add(aspect.rule().aspect().spoken() + ": " + why));
+        }
+      }
+    }
+    return List.copyOf(words);
+  }
+
+  /** Returns points lost in the likely case by what was shown, the mean over the build days. */
+  private long lost(ItemJudgment one) {
+    BigDecimal sum = BigDecimal.ZERO;
+    for (int i = 0; i < one.stretches().size(); i++) {
+      ItemInStretch here = one.stretches().get(i);
+      long lost =
+          here.aspects().stream()
+              .filter(aspect -> aspect.verdict() != Verdict.NOT_SHOWN)
+              .mapToLong(aspect -> aspect.possible() - aspect.earned().likely())
+              .sum();
+      sum = sum.add(BigDecimal.valueOf(lost).multiply(BigDecimal.valueOf(reading.weight(i))));
+    }
+    return sum.divide(BigDecimal.valueOf(reading.allDays()), 0, RoundingMode.HALF_EVEN)
+        .longValueExact();
+  }
+
+  /** Returns what has not been shown, by area. */
+  NotShownView notShown() {
+    Map<String, List<NotShownView.Line>> lines = new LinkedHashMap<>();
+    Map<String, Long> points = new LinkedHashMap<>();
+    for (ItemJudgment one : reading.judgment().items()) {
+      Map<String, Long> missing = missing(one);
+      if (!missing.isEmpty()) {
+        long worth = missing.values().stream().mapToLong(Long::longValue).sum();
+        boolean whole = missing.size() == one.item().aspects().size();
+        lines
+            .computeIfAbsent(area(one), area -> new ArrayList<>())
+            .add(
+                new NotShownView.Line(
+                    Anchors.item(one.item().id()),
+                    one.item().title(),
+                    whole && missing.size() > 1 ? "nothing" : String.join(", ", missing.keySet()),
+                    Numbers.points(worth)));
+        points.merge(area(one), worth, Long::sum);
+      }
+    }
+    long all = points.values().stream().mapToLong(Long::longValue).sum();
+    long count = lines.values().stream().mapToLong(List::size).sum();
+    return new NotShownView(
+        sentence(count, all),
+        lines.entrySet().stream()
+            .map(
+                entry ->
+                    new NotShownView.InArea(
+                        entry.getKey(),
+                        Numbers.points(points.getOrDefault(entry.getKey(), 0L)),
+                        entry.getValue()))
+            .toList());
+  }
+
+  private String sentence(long count, long all) {
+    if (count == 0) {
+      return "Everything that applies has been shown.";
+    }
+    String credit = Numbers.number(reading.judgment().rules().scale().notShown());
+    return Numbers.count(count, "item lacks", "items lack")
+        + " something that the standard asks to see, worth "
+        + Numbers.points(all)
+        + " points of the items. Until it is shown it counts nothing in the low score, all in the"
+        + " high one, and a credit of "
+        + credit
+        + " in the likely one.";
+  }
+
+  private static Map<String, Long> missing(ItemJudgment one) {
+    Map<String, Long> missing = new LinkedHashMap<>();
+    for (ItemInStretch here : one.stretches()) {
+      if (here.applies() == Kleene.NO) {
+        continue;
+      }
+      for (AspectJudgment aspect : here.aspects()) {
+        if (aspect.verdict() == Verdict.NOT_SHOWN) {
+          missing.put(aspect.rule().aspect().spoken(), aspect.possible());
+        }
+      }
+    }
+    return missing;
+  }
+}

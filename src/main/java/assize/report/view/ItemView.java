@@ -1,0 +1,87 @@
+package assize.report.view;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * One item: what was expected, by whom, what was found, and what it earns; an empty text stands for
+ * what is not said.
+ *
+ * @param earned likely points
+ * @param range low to high; empty where nothing is open
+ * @param spans build days within which it is judged alike
+ */
+public record ItemView(
+    String anchor,
+    String title,
+    VerdictView verdict,
+    String earned,
+    String range,
+    String possible,
+    String look,
+    String notes,
+    List<ReportView.CautionView> cautions,
+    List<Span> spans,
+    String note,
+    String by,
+    List<EvidenceView> evidence,
+    Optional<DepartureView> departure) {
+  public ItemView {
+    cautions = List.copyOf(cautions);
+    spans = List.copyOf(spans);
+    evidence = List.copyOf(evidence);
+  }
+
+  /**
+   * Days within which it is judged alike.
+   *
+   * @param days empty where it is judged alike on all build days
+   * @param applies empty where it plainly applies
+   * @param sums the arithmetic, one step in each line
+   */
+  public record Span(String days, String applies, List<AspectView> aspects, List<String> sums) {
+    public Span {
+      aspects = List.copyOf(aspects);
+      sums = List.copyOf(sums);
+    }
+  }
+
+  /**
+   * One aspect.
+   *
+   * @param dispute where it is written up, if sources differ
+   * @param why the values compared
+   */
+  public record AspectView(
+      String aspect,
+      VerdictView verdict,
+      String state,
+      Optional<ReportView.LinkView> dispute,
+      String found,
+      List<Expected> expected,
+      String earned,
+      String possible,
+      List<String> why,
+      List<String> sums) {
+    public AspectView {
+      expected = List.copyOf(expected);
+      why = List.copyOf(why);
+      sums = List.copyOf(sums);
+    }
+  }
+
+  /** A value that is held to be right, and who holds it. */
+  public record Expected(String words, List<CiteView> sources, boolean judged) {
+    public Expected {
+      sources = List.copyOf(sources);
+    }
+  }
+
+  /**
+   * Something that shows what was found.
+   *
+   * @param id its name in the record
+   * @param photo whether it is a picture
+   */
+  public record EvidenceView(String id, String kind, String what, String caption, boolean photo) {}
+}

@@ -1,0 +1,179 @@
+package assize.report.view;
+
+import assize.evidence.Kleene;
+import assize.judgment.AspectJudgment;
+import assize.judgment.ItemInStretch;
+import assize.judgment.ItemJudgment;
+import assize.judgment.ScoreRange;
+import assize.judgment.Verdict;
+import assize.record.Evidence;
+import assize.record.Observation;
+import assize.ruleset.Caution;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.ToLongFunction;
+import java.util.stream.Collectors;
+
+/** One item in words. */
+final class ItemViews {
+  private final Reading reading;
+  private final AspectViews aspects;
+
+  ItemViews(Reading reading) {
+    this.reading = reading;
+    this.aspects = new AspectViews(reading);
+  }
+
+  ItemView of(ItemJudgment one) {
+    Optional<Observation> seen =
+        Optional.ofNullable(reading.judgment().vehicle().observations().get(one.item().id()));
+    return new ItemView(
+        Anchors.item(one.item().id()),
+        one.item().title(),
+        VerdictView.of(one.verdict()),
+        Numbers.points(one.earned().likely()),
+        one.earned().isPoint() ? "" : Numbers.range(one.earned()),
+        Numbers.points(one.possible()),
+        one.item().look().orElse(""),
+        one.item().notes().orElse(""),
+        one.item().cautions().stream().map(ItemViews::caution).toList(),
+        Spans.join(
+            reading,
+            i -> span(one, i),
+            (span, days) -> new ItemView.Span(days, span.applies(), span.aspects(), span.sums())),
+        seen.flatMap(Observation::note).orElse(""),
+        by(seen),
+        seen.map(this::evidence).orElse(List.of()),
+        departure(one));
+  }
+
+  private static ReportView.CautionView caution(Caution caution) {
+    return new ReportView.CautionView(
+        Anchors.caution(caution.word()), caution.word(), caution.precaution(), List.of());
+  }
+
+  private static String by(Optional<Observation> seen) {
+    List<String> parts = new ArrayList<>();
+    seen.flatMap(Observation::by).ifPresent(by -> parts.add("by " + by));
+    seen.flatMap(Observation::on).ifPresent(on -> parts.add("on " + DayTexts.date(on)));
+    return String.join(", ", parts);
+  }
+
+  private List<ItemView.EvidenceView> evidence(Observation seen) {
+    return seen.evidence().stream()
+        .flatMap(
+            id -> Optional.ofNullable(reading.judgment().vehicle().evidence().get(id)).stream())
+        .map(ItemViews::evidence)
+        .toList();
+  }
+
+  private static ItemView.EvidenceView evidence(Evidence evidence) {
+    List<String> parts = new ArrayList<>();
+    evidence.caption().ifPresent(parts::add);
+    evidence.taken().ifPresent(taken -> parts.add("taken " + DayTexts.date(taken)));
+    evidence.by().ifPresent(by -> parts.add("by " + by));
+    return new ItemView.EvidenceView(
+        evidence.id(),
+        evidence.kind().word(),
+        evidence.what(),
+        String.join("; ", parts),
+        evidence.kind() == Evidence.Kind.PHOTO);
+  }
+
+  /** Returns what the owner says of a departure, and what it keeps. */
+  Optional<DepartureView> departure(ItemJudgment one) {
+    return Optional.ofNullable(reading.judgment().vehicle().observations().get(one.item().id()))
+        .flatMap(Observation::departure)
+        .map(
+            departure ->
+                new DepartureView(
+                    Anchors.item(one.item().id()),
+                    one.item().title(),
+                    departure.reason(),
+                    departure.why().orElse(""),
+                    kept(one, departure.reason()),
+                    departure.until().map(DayTexts::date).orElse("")));
+  }
+
+  private String kept(ItemJudgment one, String reason) {
+    boolean differs = one.stretches().stream().anyMatch(it -> !it.earned().equals(it.strict()));
+    String earned = Numbers.range(one.earned()) + " of " + Numbers.points(one.possible());
+    if (!differs) {
+      return reading.judgment().rules().scale().allow().containsKey(reason)
+          ? "Earns " + earned + "; the allowance changes nothing here."
+          : "Earns " + earned + "; the scale makes no allowance for this reason.";
+    }
+    ScoreRange strict =
+        one.stretches().stream()
+            .map(ItemInStretch::strict)
+            .reduce(
+                (a, b) ->
+                    new ScoreRange(
+                        Math.min(a.low(), b.low()),
+                        Math.max(Math.min(a.low(), b.low()), a.likely()),
+                        Math.max(Math.max(a.high(), b.high()), a.likely())))
+            .orElse(ScoreRange.ZERO);
+    return "Earns "
+        + earned
+        + " by the scale's allowance, "
+        + Numbers.range(strict)
+        + " without it.";
+  }
+
+  private ItemView.Span span(ItemJudgment one, int stretch) {
+    ItemInStretch here = one.stretches().get(stretch);
+    return new ItemView.Span(
+        "",
+        applies(here),
+        here.aspects().stream().map(it -> aspects.of(one.item(), it, stretch)).toList(),
+        sums(here, one.item().cause()));
+  }
+
+  private static String applies(ItemInStretch here) {
+    return switch (here.applies()) {
+      case YES -> "";
+      case NO -> "Does not apply.";
+      case UNKNOWN ->
+          "May apply: what would decide it is not known. In the likely score it counts by half.";
+    };
+  }
+
+  private static List<String> sums(ItemInStretch here, Optional<String> cause) {
+    List<String> lines = new ArrayList<>();
+    if (here.applies() == Kleene.NO) {
+      return lines;
+    }
+    if (here.earned().isPoint()) {
+      lines.add("Earned: " + sum(here, it -> it.earned().likely(), here.earned().likely()));
+    } else {
+      lines.add("Low: " + sum(here, it -> it.earned().low(), here.earned().low()));
+      lines.add("Likely: " + sum(here, it -> it.earned().likely(), here.earned().likely()));
+      lines.add("High: " + sum(here, it -> it.earned().high(), here.earned().high()));
+    }
+    cause.ifPresent(
+        word ->
+            lines.add(
+                "It shares the cause “"
+                    + word
+                    + "” with other items; the area gives back what they"
+                    + " would lose twice."));
+    return lines;
+  }
+
+  private static String sum(ItemInStretch here, ToLongFunction<AspectJudgment> part, long sum) {
+    if (here.aspects().size() == 1) {
+      return Numbers.points(sum);
+    }
+    return here.aspects().stream()
+            .map(aspect -> Numbers.points(part.applyAsLong(aspect)))
+            .collect(Collectors.joining(" + "))
+        + " = "
+        + Numbers.points(sum);
+  }
+
+  /** Returns the verdict on an item that does not apply on any build day. */
+  static boolean isApart(ItemJudgment one) {
+    return one.verdict() == Verdict.DOES_NOT_APPLY;
+  }
+}

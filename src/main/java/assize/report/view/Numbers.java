@@ -1,0 +1,73 @@
+package assize.report.view;
+
+import assize.judgment.ScoreRange;
+import java.math.BigDecimal;
+import java.math.BigInteger;
+import java.math.RoundingMode;
+import java.util.Optional;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/** Numbers as the report prints them. */
+final class Numbers {
+  private static final int MOST_PLACES = 6;
+  private static final BigInteger PLAIN = BigInteger.valueOf(1000);
+
+  private Numbers() {}
+
+  /** Returns thousandths of a point as points, exact, without trailing zeros. */
+  static String points(long thousandths) {
+    return plain(BigDecimal.valueOf(thousandths, 3));
+  }
+
+  /** Returns thousandths of a point as points, exact where six places suffice. */
+  static String points(BigFraction thousandths) {
+    return number(thousandths.divide(1000));
+  }
+
+  /** Returns {@code "2"}, or {@code "0 to 2"} where something is open. */
+  static String range(ScoreRange range) {
+    return range.isPoint()
+        ? points(range.low())
+        : points(range.low()) + " to " + points(range.high());
+  }
+
+  /** Returns a credit or share: a short decimal, else a fraction, else rounded and marked so. */
+  static String number(BigFraction value) {
+    Optional<BigDecimal> exact = terminating(value);
+    if (exact.isPresent()) {
+      return plain(exact.get());
+    }
+    if (value.getDenominator().compareTo(PLAIN) < 0 && value.getNumerator().compareTo(PLAIN) < 0) {
+      return value.getNumerator() + "/" + value.getDenominator();
+    }
+    return "≈ " + plain(value.bigDecimalValue(4, RoundingMode.HALF_EVEN));
+  }
+
+  /** Returns a belief, plausibility or share to three places. */
+  static String mass(double value) {
+    return BigDecimal.valueOf(value).setScale(3, RoundingMode.HALF_EVEN).toPlainString();
+  }
+
+  /** Returns a measured value, to four places, without trailing zeros. */
+  static String measure(double value) {
+    return plain(BigDecimal.valueOf(value).setScale(4, RoundingMode.HALF_EVEN)).replace('-', '−');
+  }
+
+  /** Returns {@code "1 source"} or {@code "2 sources"}. */
+  static String count(long count, String one, String several) {
+    return count + " " + (count == 1 ? one : several);
+  }
+
+  private static Optional<BigDecimal> terminating(BigFraction value) {
+    BigInteger power = BigInteger.TEN.pow(MOST_PLACES);
+    BigInteger[] parts =
+        value.getNumerator().multiply(power).divideAndRemainder(value.getDenominator());
+    return parts[1].signum() == 0
+        ? Optional.of(new BigDecimal(parts[0], MOST_PLACES))
+        : Optional.empty();
+  }
+
+  private static String plain(BigDecimal value) {
+    return value.signum() == 0 ? "0" : value.stripTrailingZeros().toPlainString();
+  }
+}

@@ -1,0 +1,66 @@
+package assize.report.view;
+
+import assize.date.DayWords;
+import assize.judgment.Judgment;
+import assize.judgment.Stretch;
+import assize.ruleset.Item;
+import java.time.LocalDate;
+import java.util.HashMap;
+import java.util.Map;
+
+/** What every part of the report asks of one judgment. */
+final class Reading {
+  private final Judgment judgment;
+  private final RuleWords words;
+  private final Claims claims;
+  private final Map<String, Item> items = new HashMap<>();
+
+  Reading(Judgment judgment) {
+    this.judgment = judgment;
+    this.words = new RuleWords(judgment.rules());
+    this.claims = new Claims(judgment.rules(), judgment.vehicle());
+    judgment.items().forEach(one -> items.put(one.item().id(), one.item()));
+  }
+
+  Judgment judgment() {
+    return judgment;
+  }
+
+  RuleWords words() {
+    return words;
+  }
+
+  Claims claims() {
+    return claims;
+  }
+
+  /** Returns how many stretches there are. */
+  int stretches() {
+    return judgment.stretches().size();
+  }
+
+  /** Returns the first day of a stretch, for which everything in it holds. */
+  LocalDate dayOf(int stretch) {
+    return judgment.stretches().get(stretch).days().first();
+  }
+
+  /** Returns the days from one stretch to another in words, or nothing where they are all. */
+  String days(int from, int to) {
+    if (from == 0 && to == stretches() - 1) {
+      return "";
+    }
+    Stretch first = judgment.stretches().get(from);
+    Stretch last = judgment.stretches().get(to);
+    return DayWords.of(new assize.date.DaySpan(first.days().first(), last.days().last()));
+  }
+
+  /** Returns a stretch's part of all build days, in days. */
+  long weight(int stretch) {
+    return DayTexts.count(judgment.stretches().get(stretch).days());
+  }
+
+  /** Returns all build days, in days. */
+  long allDays() {
+    return judgment.stretches().stream().mapToLong(one -> DayTexts.count(one.days())).sum();
+  }
+}

@@ -1,0 +1,63 @@
+package assize.report.view;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A finished report, in the order in which it is read.
+ *
+ * @param remarks what judging noticed, in whole sentences
+ * @param disputes disputed aspects on which points ride
+ * @param settled aspects where a source dissents from what is settled
+ * @param idle disputed aspects that make no difference to this vehicle
+ * @param steps the score against the build day, where it depends on it
+ */
+public record ReportView(
+    HeadView head,
+    List<RemarkView> remarks,
+    ScoreView score,
+    CostsView costs,
+    List<DisputeView> disputes,
+    List<DisputeView> settled,
+    List<DisputeView> idle,
+    NotShownView notShown,
+    List<DepartureView> departures,
+    List<AreaView> areas,
+    Optional<StepsView> steps,
+    SumView sum,
+    List<SourceView> sources,
+    List<CautionView> cautions,
+    String afterCautions,
+    List<FileView> files) {
+  public ReportView {
+    remarks = List.copyOf(remarks);
+    disputes = List.copyOf(disputes);
+    settled = List.copyOf(settled);
+    idle = List.copyOf(idle);
+    departures = List.copyOf(departures);
+    areas = List.copyOf(areas);
+    sources = List.copyOf(sources);
+    cautions = List.copyOf(cautions);
+    files = List.copyOf(files);
+  }
+
+  /**
+   * Something that a person should know.
+   *
+   * @param about what it is about, in a word or two
+   */
+  public record RemarkView(String about, String words) {}
+
+  /**
+   * A place in the page, and what it is called.
+   *
+   * @param anchor the id that a link leads to
+   */
+  public record LinkView(String anchor, String words) {}
+
+  /** A file and its fingerprint. */
+  public record FileView(String path, String sha256, String role) {}
+
+  /** A caution, its usual precaution, and the items that carry it. */
+  public record CautionView(String anchor, String name, String precaution, List<LinkView> items) {}
+}

@@ -1,0 +1,87 @@
+package assize.report.view;
+
+import assize.judgment.ItemJudgment;
+import assize.judgment.Judgment;
+import assize.judgment.Remark;
+import assize.ruleset.Caution;
+import assize.text.Fingerprint;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/** Turns a judgment into a finished report. */
+public final class ReportViews {
+  private ReportViews() {}
+
+  /** Words and rounds everything that a judgment gave; the same judgment gives the same report. */
+  public static ReportView of(Judgment judgment) {
+    Reading reading = new Reading(judgment);
+    ItemViews items = new ItemViews(reading);
+    AreaViews areas = new AreaViews(reading, items);
+    CostViews costs = new CostViews(reading);
+    DisputeViews.Sorted disputes = new DisputeViews(reading).sorted();
+    return new ReportView(
+        HeadViews.of(judgment),
+        judgment.remarks().stream()
+            .map(remark -> new ReportView.RemarkView(about(remark.kind()), remark.words()))
+            .toList(),
+        ScoreViews.of(judgment),
+        costs.costs(),
+        disputes.disputed(),
+        disputes.settled(),
+        disputes.idle(),
+        costs.notShown(),
+        judgment.items().stream().flatMap(one -> items.departure(one).stream()).toList(),
+        judgment.areas().stream().map(areas::of).toList(),
+        new StepsViews(reading).view(),
+        new SumViews(reading).view(),
+        new SourceViews(reading).views(),
+        cautions(judgment),
+        Caution.THEN,
+        files(judgment));
+  }
+
+  private static String about(Remark.Kind kind) {
+    return switch (kind) {
+      case BUILD_DAYS -> "Build days";
+      case NUMBER -> "Number";
+      case EDITION -> "Edition";
+      case COLOR -> "Color";
+      case ANACHRONISM -> "Anachronism";
+      case DEPARTURE_DUE -> "Due to be looked at again";
+    };
+  }
+
+  private static List<ReportView.CautionView> cautions(Judgment judgment) {
+    return Arrays.stream(Caution.values())
+        .map(caution -> caution(judgment, caution))
+        .filter(view -> !view.items().isEmpty())
+        .toList();
+  }
+
+  private static ReportView.CautionView caution(Judgment judgment, Caution caution) {
+    return new ReportView.CautionView(
+        Anchors.caution(caution.word()),
+        caution.word(),
+        caution.precaution(),
+        judgment.items().stream()
+            .filter(one -> !ItemViews.isApart(one))
+            .map(ItemJudgment::item)
+            .filter(item -> item.cautions().contains(caution))
+            .map(item -> new ReportView.LinkView(Anchors.item(item.id()), item.title()))
+            .toList());
+  }
+
+  private static List<ReportView.FileView> files(Judgment judgment) {
+    List<ReportView.FileView> files = new ArrayList<>();
+    for (Fingerprint file : judgment.rules().files()) {
+      files.add(new ReportView.FileView(file.path(), file.sha256(), "rule set"));
+    }
+    for (Fingerprint file : judgment.vehicle().files()) {
+      boolean record = files.stream().noneMatch(it -> it.role().equals("record"));
+      files.add(
+          new ReportView.FileView(file.path(), file.sha256(), record ? "record" : "evidence"));
+    }
+    return files;
+  }
+}

@@ -1,0 +1,43 @@
+package assize.report.view;
+
+import assize.report.drawing.Drawing;
+import java.util.List;
+
+/**
+ * The score against the awards.
+ *
+ * @param open whether low and high differ
+ * @param sentences the score and the awards in whole sentences
+ * @param strict the score without allowances, in words; empty where it is the same
+ * @param wide the drawing for a wide page
+ * @param narrow the same for a narrow one
+ * @param tally how many items have which verdict
+ */
+public record ScoreView(
+    String low,
+    String likely,
+    String high,
+    String of,
+    boolean open,
+    List<String> sentences,
+    String strict,
+    List<AwardView> awards,
+    Drawing wide,
+    Drawing narrow,
+    List<TallyView> tally) {
+  public ScoreView {
+    sentences = List.copyOf(sentences);
+    awards = List.copyOf(awards);
+    tally = List.copyOf(tally);
+  }
+
+  /**
+   * An award and how the vehicle stands to it.
+   *
+   * @param standing certain, likely, possible or out of reach
+   */
+  public record AwardView(String name, String at, String conditions, String standing) {}
+
+  /** How many items have one verdict. */
+  public record TallyView(VerdictView verdict, String count, String meaning) {}
+}

@@ -1,0 +1,143 @@
+package assize.report.view;
+
+import assize.date.DayWords;
+import assize.judgment.Judgment;
+import assize.judgment.ScoreRange;
+import assize.judgment.Stretch;
+import assize.report.drawing.ScoreSteps;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** The score against the build day. */
+final class StepsViews {
+  private static final int WIDE = 680;
+  private static final int NARROW = 300;
+
+  private final Reading reading;
+  private final Judgment judgment;
+
+  StepsViews(Reading reading) {
+    this.reading = reading;
+    this.judgment = reading.judgment();
+  }
+
+  /** Neighboring stretches of one score. */
+  private record Step(int from, int to, ScoreRange score) {}
+
+  /** Returns nothing where there is one stretch. */
+  Optional<StepsView> view() {
+    if (reading.stretches() < 2) {
+      return Optional.empty();
+    }
+    List<Step> steps = steps();
+    String sentence = sentence(steps);
+    ScoreSteps drawn =
+        new ScoreSteps(
+            steps.stream()
+                .map(
+                    step ->
+                        new ScoreSteps.Step(
+                            stretch(step.from()).days().first(),
+                            stretch(step.to()).days().last(),
+                            step.score().low() / 1000.0,
+                            step.score().likely() / 1000.0,
+                            step.score().high() / 1000.0,
+                            Numbers.points(step.score().likely())))
+                .toList(),
+            ScoreViews.thresholds(judgment));
+    String title = "The score against the build day";
+    return Optional.of(
+        new StepsView(
+            sentence,
+            drawn.draw("steps-wide", title, sentence, WIDE),
+            drawn.draw("steps-narrow", title, sentence, NARROW),
+            judgment.stretches().stream().map(StepsViews::row).toList(),
+            mean()));
+  }
+
+  private Stretch stretch(int index) {
+    return judgment.stretches().get(index);
+  }
+
+  private List<Step> steps() {
+    List<Step> steps = new ArrayList<>();
+    for (int i = 0; i < reading.stretches(); i++) {
+      int end = steps.size() - 1;
+      if (end >= 0 && steps.get(end).score().equals(stretch(i).score())) {
+        steps.set(end, new Step(steps.get(end).from(), i, steps.get(end).score()));
+      } else {
+        steps.add(new Step(i, i, stretch(i).score()));
+      }
+    }
+    return steps;
+  }
+
+  private String sentence(List<Step> steps) {
+    if (steps.size() == 1) {
+      return "The build day matters to single items, yet the score is the same for every day.";
+    }
+    String parts;
+    if (steps.size() == 2) {
+      parts =
+          "Built before "
+              + DayWords.of(stretch(steps.get(1).from()).days().first())
+              + " it scores "
+              + Numbers.points(steps.get(0).score().likely())
+              + ", from that day on "
+              + Numbers.points(steps.get(1).score().likely());
+    } else {
+      parts =
+          "Built "
+              + steps.stream()
+                  .map(
+                      step ->
+                          period(steps, step)
+                              + " it scores "
+                              + Numbers.points(step.score().likely()))
+                  .collect(Collectors.joining("; "));
+    }
+    long most = steps.stream().mapToLong(step -> step.score().likely()).max().orElse(0);
+    long least = steps.stream().mapToLong(step -> step.score().likely()).min().orElse(0);
+    return parts
+        + ". Finding the build day is worth up to "
+        + Numbers.points(most - least)
+        + " points.";
+  }
+
+  private String period(List<Step> steps, Step step) {
+    if (step.from() == 0) {
+      return "before " + DayWords.of(stretch(step.to()).days().last().plusDays(1));
+    }
+    String from = DayWords.of(stretch(step.from()).days().first());
+    return step.to() == reading.stretches() - 1
+        ? "from " + from
+        : "from " + from + " to " + DayWords.of(stretch(step.to()).days().last());
+  }
+
+  private static StepsView.Row row(Stretch stretch) {
+    return new StepsView.Row(
+        DayWords.of(stretch.days()),
+        Long.toString(DayTexts.count(stretch.days())),
+        Numbers.points(stretch.score().low()),
+        Numbers.points(stretch.score().likely()),
+        Numbers.points(stretch.score().high()));
+  }
+
+  /** The likely score is the mean over the days; low and high are the least and the greatest. */
+  private String mean() {
+    String sum =
+        judgment.stretches().stream()
+            .map(one -> DayTexts.count(one.days()) + " × " + Numbers.points(one.score().likely()))
+            .collect(Collectors.joining(" + "));
+    return "Low is the least and high the greatest over the build days. Likely is their mean, each"
+        + " day alike: ("
+        + sum
+        + ") ÷ "
+        + reading.allDays()
+        + " = "
+        + Numbers.points(judgment.score().likely())
+        + ".";
+  }
+}

@@ -1,0 +1,5 @@
+/** What a report says, finished: every word worded, every number rounded, every order fixed. */
+@NullMarked
+package assize.report.view;
+
+import org.jspecify.annotations.NullMarked;

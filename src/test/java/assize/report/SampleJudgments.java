@@ -1,0 +1,712 @@
+package assize.report;
+
+import assize.aspect.Aspect;
+import assize.aspect.Expectation;
+import assize.aspect.Finding;
+import assize.date.DaySet;
+import assize.date.DaySpan;
+import assize.date.Edtf;
+import assize.evidence.Claim;
+import assize.evidence.DisputeState;
+import assize.evidence.Grade;
+import assize.evidence.Kleene;
+import assize.evidence.Manner;
+import assize.evidence.Scope;
+import assize.evidence.Source;
+import assize.evidence.SourceKind;
+import assize.judgment.AreaJudgment;
+import assize.judgment.AspectJudgment;
+import assize.judgment.AwardResult;
+import assize.judgment.Build;
+import assize.judgment.Comparison;
+import assize.judgment.ItemInStretch;
+import assize.judgment.ItemJudgment;
+import assize.judgment.Judgment;
+import assize.judgment.PositionJudgment;
+import assize.judgment.Remark;
+import assize.judgment.ScoreRange;
+import assize.judgment.Stretch;
+import assize.judgment.Tally;
+import assize.judgment.Verdict;
+import assize.record.Evidence;
+import assize.record.Observation;
+import assize.record.Trace;
+import assize.record.VehicleRecord;
+import assize.ruleset.Area;
+import assize.ruleset.AspectRule;
+import assize.ruleset.Award;
+import assize.ruleset.Caution;
+import assize.ruleset.ColorChip;
+import assize.ruleset.Finish;
+import assize.ruleset.Item;
+import assize.ruleset.Model;
+import assize.ruleset.RuleSet;
+import assize.ruleset.Scale;
+import assize.text.Fingerprint;
+import assize.text.SourceFile;
+import assize.text.Span;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalLong;
+import java.util.Set;
+import java.util.function.UnaryOperator;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/** Judgments made by hand, of an invented truck. */
+public final class SampleJudgments {
+  private static final Span AT = new Span(new SourceFile("rules.yaml", ""), 0, 0);
+  private static final BigFraction HALF = BigFraction.of(1, 2);
+
+  private final UnaryOperator<String> text;
+  private final Scale.Method method;
+  private final List<DaySpan> days;
+
+  private SampleJudgments(UnaryOperator<String> text, Scale.Method method, List<DaySpan> days) {
+    this.text = text;
+    this.method = method;
+    this.days = days;
+  }
+
+  /** One stretch, scored by sums. */
+  public static Judgment oneStretch() {
+    return new SampleJudgments(UnaryOperator.identity(), Scale.Method.SUM, days(1)).judgment();
+  }
+
+  /** Three stretches, of which the last scores better. */
+  public static Judgment threeStretches() {
+    return new SampleJudgments(UnaryOperator.identity(), Scale.Method.SUM, days(3)).judgment();
+  }
+
+  /** One stretch, scored by another method. */
+  public static Judgment by(Scale.Method method) {
+    return new SampleJudgments(UnaryOperator.identity(), method, days(1)).judgment();
+  }
+
+  /** Three stretches in which {@code hostile} stands after every text that a person may write. */
+  public static Judgment hostile(String hostile) {
+    return new SampleJudgments(it -> it + hostile, Scale.Method.SUM, days(3)).judgment();
+  }
+
+  private static List<DaySpan> days(int count) {
+    List<DaySpan> all =
+        List.of(
+            days("1935-01-07", "1935-03-11"),
+            days("1935-03-12", "1935-05-31"),
+            days("1935-06-01", "1935-06-20"));
+    return all.subList(0, count);
+  }
+
+  private static DaySpan days(String first, String last) {
+    return new DaySpan(LocalDate.parse(first), LocalDate.parse(last));
+  }
+
+  private static Edtf date(String day) {
+    return Edtf.parse(day).toOptional().orElseThrow();
+  }
+
+  private Optional<String> some(String words) {
+    return Optional.of(text.apply(words));
+  }
+
+  private static Expectation word(String id) {
+    return new Expectation.Word(id, BigFraction.ONE);
+  }
+
+  private Claim claim(String source, Manner manner, Scope scope, Expectation... values) {
+    return new Claim(Optional.of(source), some("note 7"), scope, manner, List.of(values), AT);
+  }
+
+  private Source source(String id, SourceKind kind, Grade grade, String title, String... copies) {
+    return new Source(
+        id,
+        kind,
+        grade,
+        text.apply(title),
+        Optional.of(date("1932-02-01")),
+        some("the club's archive"),
+        Set.of(copies),
+        some("Sheet 2 of *three*; the first is lost."),
+        AT);
+  }
+
+  private static final Scope BEFORE_MARCH =
+      new Scope.Built(DaySet.of(days("1932-03-01", "1935-03-11")));
+
+  private final Map<String, ItemJudgment> judged = new LinkedHashMap<>();
+
+  private RuleSet rules() {
+    Map<String, Source> sources = new LinkedHashMap<>();
+    for (Source source :
+        List.of(
+            source("drawing-204", SourceKind.DRAWING, Grade.A, "Works drawing 204, arrangement"),
+            source("guide", SourceKind.CLUB_GUIDE, Grade.C, "Guide for restorers"),
+            source("guide-2", SourceKind.CLUB_GUIDE, Grade.D, "The same guide, reprinted", "guide"),
+            source(
+                "photo-11", SourceKind.WORKS_PHOTOGRAPH, Grade.B, "Works photograph 11, gray"))) {
+      sources.put(source.id(), source);
+    }
+    Map<String, ColorChip> colors = new LinkedHashMap<>();
+    colors.put("green", new ColorChip("green", text.apply("Works green"), Optional.empty(), 3));
+    colors.put("black", new ColorChip("black", text.apply("Black"), Optional.empty(), 3));
+    Map<String, Finish> finishes = new LinkedHashMap<>();
+    finishes.put("nickel", new Finish("nickel", text.apply("nickel plate"), Optional.empty()));
+    finishes.put("chrome", new Finish("chrome", text.apply("chromium plate"), Optional.empty()));
+    return new RuleSet(
+        "tarrowby-type-x",
+        text.apply("Tarrowby Type X light truck"),
+        "3",
+        Optional.of(date("2026-03-01")),
+        some("Tarrowby Motor Company"),
+        some("What it looked like when it left the works."),
+        some("Third edition."),
+        new Scale(
+            method,
+            100_000,
+            BigFraction.ZERO,
+            900,
+            Map.of(Grade.A, 900, Grade.B, 700, Grade.C, 500, Grade.D, 300),
+            HALF,
+            Map.of("safety", BigFraction.ONE)),
+        List.of(
+            new Award(
+                "fresh",
+                text.apply("Works Fresh"),
+                94_000,
+                Optional.of(BigFraction.of(88, 100)),
+                OptionalLong.of(4_000)),
+            new Award(
+                "first", text.apply("First award"), 80_000, Optional.empty(), OptionalLong.empty()),
+            new Award(
+                "second",
+                text.apply("Second award"),
+                60_000,
+                Optional.empty(),
+                OptionalLong.empty())),
+        Map.of("X1", new Model("X1", text.apply("X1 dropside"), days("1932-03-01", "1936-08-31"))),
+        Map.of(),
+        Map.of("home", text.apply("Home market")),
+        Map.of("heater", text.apply("Cab heater")),
+        Map.of(),
+        sources,
+        colors,
+        finishes,
+        Map.of(),
+        Map.of(),
+        Map.of(),
+        List.of(),
+        List.of(new Fingerprint(text.apply("rules.yaml"), "0f".repeat(32))));
+  }
+
+  private Item item(String id, String title, Aspect aspect, long points, Claim... claims) {
+    return new Item(
+        id,
+        id.startsWith("bed") ? "bed" : "cab",
+        text.apply(title),
+        points,
+        some("The rim, not the center."),
+        some("**Look twice.** See [the drawing](https://example.org/a)."),
+        id.equals("bed-color") ? List.of(Caution.LEAD_PAINT) : List.of(),
+        Optional.empty(),
+        Scope.EVERY,
+        List.of(new AspectRule(aspect, points, List.of(claims))),
+        Map.of(),
+        AT);
+  }
+
+  private PositionJudgment position(
+      List<Expectation> accepts,
+      List<String> sources,
+      List<String> echoes,
+      double belief,
+      double plausibility,
+      double share,
+      boolean judgedBy,
+      Comparison comparison) {
+    return new PositionJudgment(
+        accepts,
+        sources,
+        echoes,
+        belief,
+        plausibility,
+        share,
+        judgedBy,
+        comparison,
+        share > 0 && share < 1
+            ? List.of(
+                new PositionJudgment.Further(Grade.A, 1), new PositionJudgment.Further(Grade.C, 2))
+            : List.of());
+  }
+
+  private Comparison compared(Verdict verdict, int credit, String why) {
+    String words = text.apply(why);
+    return new Comparison(verdict, BigFraction.of(credit), () -> words);
+  }
+
+  private static AspectJudgment aspect(
+      AspectRule rule,
+      Verdict verdict,
+      DisputeState state,
+      List<PositionJudgment> positions,
+      ScoreRange earned,
+      ScoreRange strict,
+      long rides) {
+    double conflict = state == DisputeState.DISPUTED ? 0.45 : 0;
+    return new AspectJudgment(
+        rule,
+        verdict,
+        state,
+        conflict,
+        state == DisputeState.DISPUTED ? 0.091 : 0.1,
+        positions,
+        BigFraction.of(earned.low(), Math.max(1, rule.possible())),
+        BigFraction.of(earned.likely(), Math.max(1, rule.possible())),
+        BigFraction.of(earned.high(), Math.max(1, rule.possible())),
+        earned.equals(strict) ? Optional.empty() : Optional.of(BigFraction.ONE),
+        earned,
+        strict,
+        rides);
+  }
+
+  private void add(Item item, Kleene applies, Verdict verdict, List<AspectJudgment> aspects) {
+    List<ItemInStretch> stretches = new ArrayList<>();
+    ScoreRange whole = ScoreRange.ZERO;
+    for (int i = 0; i < days.size(); i++) {
+      AspectJudgment aspect = aspects.get(Math.min(i, aspects.size() - 1));
+      boolean out = applies == Kleene.NO;
+      ScoreRange earned = out ? ScoreRange.ZERO : aspect.earned();
+      stretches.add(
+          new ItemInStretch(
+              applies,
+              out ? Verdict.DOES_NOT_APPLY : aspect.verdict(),
+              out ? List.of() : List.of(aspect),
+              earned,
+              out ? ScoreRange.ZERO : aspect.strict()));
+      whole =
+          i == 0
+              ? earned
+              : new ScoreRange(
+                  Math.min(whole.low(), earned.low()),
+                  Math.max(
+                      Math.min(whole.low(), earned.low()),
+                      Math.min(Math.max(whole.high(), earned.high()), whole.likely())),
+                  Math.max(whole.high(), earned.high()));
+    }
+    judged.put(
+        item.id(),
+        new ItemJudgment(
+            item,
+            verdict,
+            aspects.get(0).dispute(),
+            whole,
+            applies == Kleene.NO ? 0 : item.points(),
+            stretches));
+  }
+
+  private void items() {
+    Item button =
+        item(
+            "horn-button",
+            "Horn button",
+            Aspect.FINISH,
+            20_000,
+            claim("drawing-204", Manner.SAYS, BEFORE_MARCH, word("nickel")),
+            claim("guide", Manner.SAYS, Scope.EVERY, word("chrome")));
+    List<PositionJudgment> early =
+        List.of(
+            position(
+                List.of(word("nickel")),
+                List.of("drawing-204"),
+                List.of(),
+                0.818,
+                0.909,
+                0.9,
+                true,
+                compared(Verdict.DEPARTS, 0, "chromium plate was found, nickel plate is right")),
+            position(
+                List.of(word("chrome")),
+                List.of("guide"),
+                List.of("guide-2"),
+                0.091,
+                0.182,
+                0.1,
+                true,
+                compared(Verdict.MEETS, 1, "chromium plate was found")));
+    List<PositionJudgment> late =
+        List.of(
+            position(
+                List.of(word("chrome")),
+                List.of("guide"),
+                List.of("guide-2"),
+                0.5,
+                1,
+                1,
+                true,
+                compared(Verdict.MEETS, 1, "chromium plate was found")));
+    AspectRule finish = button.aspects().get(0);
+    AspectJudgment disputed =
+        aspect(
+            finish,
+            Verdict.OPEN,
+            DisputeState.DISPUTED,
+            early,
+            new ScoreRange(0, 2_000, 20_000),
+            new ScoreRange(0, 2_000, 20_000),
+            20_000);
+    ScoreRange all = new ScoreRange(20_000, 20_000, 20_000);
+    add(
+        button,
+        Kleene.YES,
+        Verdict.OPEN,
+        List.of(disputed, aspect(finish, Verdict.MEETS, DisputeState.AGREED, late, all, all, 0)));
+
+    Item color =
+        item(
+            "bed-color",
+            "Color of the load bed",
+            Aspect.COLOR,
+            30_000,
+            claim(
+                "drawing-204",
+                Manner.SAYS,
+                Scope.EVERY,
+                new Expectation.Chip("green", OptionalDouble.empty())),
+            claim(
+                "photo-11",
+                Manner.LEAVES_OPEN,
+                Scope.EVERY,
+                new Expectation.Chip("green", OptionalDouble.empty()),
+                new Expectation.Chip("black", OptionalDouble.empty())));
+    add(
+        color,
+        Kleene.YES,
+        Verdict.MEETS,
+        List.of(
+            aspect(
+                color.aspects().get(0),
+                Verdict.MEETS,
+                DisputeState.SETTLED,
+                List.of(
+                    position(
+                        List.of(new Expectation.Chip("green", OptionalDouble.empty())),
+                        List.of("drawing-204", "trace 1"),
+                        List.of(),
+                        0.93,
+                        0.98,
+                        1,
+                        true,
+                        compared(Verdict.MEETS, 1, "Works green by eye")),
+                    position(
+                        List.of(new Expectation.Chip("black", OptionalDouble.empty())),
+                        List.of(),
+                        List.of(),
+                        0.02,
+                        0.07,
+                        0,
+                        false,
+                        compared(Verdict.DEPARTS, 0, "Works green by eye, Black is right"))),
+                new ScoreRange(30_000, 30_000, 30_000),
+                new ScoreRange(30_000, 30_000, 30_000),
+                0)));
+
+    Item lamp =
+        item(
+            "cab-lamp",
+            "Rear lamp",
+            Aspect.PRESENT,
+            10_500,
+            claim("drawing-204", Manner.SAYS, Scope.EVERY, new Expectation.YesNo(true)));
+    add(
+        lamp,
+        Kleene.YES,
+        Verdict.DEPARTS,
+        List.of(
+            one(
+                lamp,
+                Verdict.DEPARTS,
+                new ScoreRange(10_500, 10_500, 10_500),
+                ScoreRange.ZERO,
+                compared(Verdict.DEPARTS, 0, "two lamps were found"))));
+    Item mirror =
+        item(
+            "cab-mirror",
+            "Mirror",
+            Aspect.PRESENT,
+            20_000,
+            claim("drawing-204", Manner.SAYS, Scope.EVERY, new Expectation.YesNo(true)));
+    add(
+        mirror,
+        Kleene.YES,
+        Verdict.NOT_SHOWN,
+        List.of(
+            one(
+                mirror,
+                Verdict.NOT_SHOWN,
+                new ScoreRange(0, 0, 20_000),
+                new ScoreRange(0, 0, 20_000),
+                compared(Verdict.NOT_SHOWN, 0, ""))));
+    Item heater =
+        item(
+            "cab-heater",
+            "Heater",
+            Aspect.WORKS,
+            9_500,
+            claim("drawing-204", Manner.SAYS, Scope.EVERY, new Expectation.YesNo(true)));
+    add(
+        heater,
+        Kleene.UNKNOWN,
+        Verdict.MAY_APPLY,
+        List.of(
+            one(
+                heater,
+                Verdict.DEPARTS,
+                ScoreRange.ZERO,
+                ScoreRange.ZERO,
+                compared(Verdict.DEPARTS, 0, "it does not work"))));
+    Item van =
+        item(
+            "bed-van",
+            "Van doors",
+            Aspect.PRESENT,
+            10_000,
+            claim("drawing-204", Manner.SAYS, Scope.EVERY, new Expectation.YesNo(true)));
+    add(
+        van,
+        Kleene.NO,
+        Verdict.DOES_NOT_APPLY,
+        List.of(
+            one(
+                van,
+                Verdict.DOES_NOT_APPLY,
+                ScoreRange.ZERO,
+                ScoreRange.ZERO,
+                compared(Verdict.NOT_SHOWN, 0, ""))));
+  }
+
+  private AspectJudgment one(
+      Item item, Verdict verdict, ScoreRange earned, ScoreRange strict, Comparison comparison) {
+    return aspect(
+        item.aspects().get(0),
+        verdict,
+        DisputeState.AGREED,
+        List.of(
+            position(
+                List.of(new Expectation.YesNo(true)),
+                List.of("drawing-204"),
+                List.of(),
+                0.9,
+                1,
+                1,
+                true,
+                comparison)),
+        earned,
+        strict,
+        0);
+  }
+
+  private VehicleRecord vehicle() {
+    Map<String, Observation> seen = new LinkedHashMap<>();
+    seen.put(
+        "horn-button",
+        new Observation(
+            "horn-button",
+            Map.of(Aspect.FINISH, new Finding.Word("chrome")),
+            List.of("photo-1"),
+            some("Plated again. <script>alert(1)</script>"),
+            some("a club member"),
+            Optional.of(date("2026-10-03")),
+            Optional.empty(),
+            AT));
+    seen.put(
+        "cab-lamp",
+        new Observation(
+            "cab-lamp",
+            Map.of(Aspect.PRESENT, new Finding.YesNo(false)),
+            List.of(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.of(
+                new Observation.Departure(
+                    text.apply("safety"),
+                    some("To be seen on the road."),
+                    Optional.of(date("2027-05-01")),
+                    AT)),
+            AT));
+    seen.put(
+        "bed-color",
+        new Observation(
+            "bed-color",
+            Map.of(
+                Aspect.COLOR,
+                new Finding.Color(
+                    Optional.of("green"),
+                    Optional.empty(),
+                    0,
+                    some("north daylight"),
+                    some("the owner"))),
+            List.of(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            AT));
+    return new VehicleRecord(
+        "our-x1",
+        "tarrowby-type-x",
+        Optional.of("3"),
+        text.apply("The owner's dropside"),
+        Optional.of("X1"),
+        some("Restored over *six* winters."),
+        Map.of("chassis", text.apply("X-4388")),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.of("home"),
+        Map.of(),
+        Optional.of(new VehicleRecord.Judged(some("the owner"), Optional.of(date("2026-10-03")))),
+        seen,
+        Map.of(
+            "photo-1",
+            new Evidence(
+                "photo-1",
+                Evidence.Kind.PHOTO,
+                text.apply("photos/horn-button.png"),
+                some("Horn button, before cleaning"),
+                Optional.of(date("2025-11-02")),
+                some("the owner"),
+                AT)),
+        List.of(
+            new Trace(
+                "bed-color",
+                Grade.B,
+                Manner.SAYS,
+                Map.of(
+                    Aspect.COLOR, List.of(new Expectation.Chip("green", OptionalDouble.empty()))),
+                some("Under the left hinge strap"),
+                List.of("photo-1"),
+                AT)),
+        List.of(new Fingerprint(text.apply("record.yaml"), "a1".repeat(32))),
+        AT);
+  }
+
+  private List<AreaJudgment> areas(RuleSet rules) {
+    List<AreaJudgment> areas = new ArrayList<>();
+    for (Area area : rules.areas()) {
+      List<AreaJudgment.AreaInStretch> stretches = new ArrayList<>();
+      List<ItemJudgment> own =
+          judged.values().stream().filter(it -> it.item().area().equals(area.id())).toList();
+      for (int i = 0; i < days.size(); i++) {
+        Tally low = Tally.EMPTY;
+        Tally likely = Tally.EMPTY;
+        Tally high = Tally.EMPTY;
+        for (ItemJudgment one : own) {
+          ItemInStretch here = one.stretches().get(i);
+          BigFraction share = here.applies() == Kleene.UNKNOWN ? HALF : BigFraction.ONE;
+          low = low.plus(tally(here.earned().low(), one.possible(), BigFraction.ONE));
+          likely = likely.plus(tally(here.earned().likely(), one.possible(), share));
+          if (here.applies() == Kleene.YES) {
+            high = high.plus(tally(here.earned().high(), one.possible(), BigFraction.ONE));
+          }
+        }
+        stretches.add(
+            new AreaJudgment.AreaInStretch(
+                low, likely, high, Set.of(), Set.of("cab-heater"), List.of()));
+      }
+      ScoreRange earned =
+          own.stream().map(ItemJudgment::earned).reduce(ScoreRange.ZERO, ScoreRange::plus);
+      long possible = own.stream().mapToLong(ItemJudgment::possible).sum();
+      areas.add(new AreaJudgment(area, earned, possible, stretches));
+    }
+    return areas;
+  }
+
+  private static Tally tally(long earned, long possible, BigFraction share) {
+    return new Tally(
+        BigFraction.of(earned).multiply(share), BigFraction.of(possible).multiply(share));
+  }
+
+  private Judgment judgment() {
+    items();
+    RuleSet bare = rules();
+    List<Area> areas =
+        List.of(
+            new Area("cab", text.apply("Cab"), 60_000, OptionalLong.of(50_000), of("cab"), AT),
+            new Area("bed", text.apply("Load bed"), 40_000, OptionalLong.empty(), of("bed"), AT));
+    RuleSet rules =
+        new RuleSet(
+            bare.id(),
+            bare.name(),
+            bare.edition(),
+            bare.issued(),
+            bare.maker(),
+            bare.purpose(),
+            bare.notes(),
+            bare.scale(),
+            bare.awards(),
+            bare.models(),
+            bare.plants(),
+            bare.markets(),
+            bare.equipment(),
+            bare.numbers(),
+            bare.sources(),
+            bare.colors(),
+            bare.finishes(),
+            bare.materials(),
+            bare.origins(),
+            bare.conditions(),
+            areas,
+            bare.files());
+    List<Stretch> stretches = new ArrayList<>();
+    for (int i = 0; i < days.size(); i++) {
+      ScoreRange score =
+          i == 0
+              ? new ScoreRange(45_000, 49_706, 89_444)
+              : new ScoreRange(67_222 + i, 70_941 + i, 89_444 + i);
+      stretches.add(
+          new Stretch(
+              days.get(i),
+              score,
+              new ScoreRange(score.low() - 9_000, score.likely() - 9_000, 80_000)));
+    }
+    DaySpan all = new DaySpan(days.get(0).first(), days.get(days.size() - 1).last());
+    Stretch first = stretches.get(0);
+    List<Award> awards = rules.awards();
+    return new Judgment(
+        rules,
+        vehicle(),
+        new Build(
+            all,
+            Build.Basis.NUMBER,
+            Optional.of(LocalDate.parse("1935-02-14")),
+            List.of(
+                new Build.Saying(
+                    Build.Basis.NUMBER, text.apply("chassis number X-4388 lies between two"), all),
+                new Build.Saying(
+                    Build.Basis.MODEL,
+                    text.apply("the model's production"),
+                    days("1932-03-01", "1934-08-31")))),
+        stretches,
+        areas(rules),
+        List.copyOf(judged.values()),
+        new ScoreRange(
+            first.score().low(),
+            first.score().likely(),
+            stretches.get(days.size() - 1).score().high()),
+        first.strict(),
+        new AwardResult(Optional.empty(), Optional.of(awards.get(2)), Optional.of(awards.get(1))),
+        List.of(
+            new Remark(
+                Remark.Kind.BUILD_DAYS, text.apply("The number and the model do not agree."))));
+  }
+
+  private List<Item> of(String area) {
+    return judged.values().stream()
+        .map(ItemJudgment::item)
+        .filter(item -> item.area().equals(area))
+        .toList();
+  }
+}
