@@ -10,6 +10,9 @@ import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;
 
 /** Says in plain words why a text is not YAML, and where. */
 final class SyntaxWords {
+  /** The bound of YAML 1.2.2, section 7.4, for a name in front of its colon. */
+  private static final int LONGEST_NAME = 1024;
+
   private final SourceFile file;
   private final CodePoints codePoints;
   private final int lastEnd;
@@ -79,6 +82,9 @@ final class SyntaxWords {
           Math.max(from, at - 1),
           "a backslash in double quotes begins an escape, and this is none",
           "write \\\\ or use single quotes");
+    }
+    if (problem.contains("(TAB)")) {
+      return at(Code.TAB, at, "a tab stands here where a space is wanted", "write a space");
     }
     if (problem.contains("cannot start any token")) {
       return at(
@@ -153,6 +159,12 @@ final class SyntaxWords {
 
   private Diagnostic secondColon(int at) {
     String before = file.text().substring(lineStart(at), at);
+    if (before.length() > LONGEST_NAME) {
+      return at(
+          Code.SYNTAX,
+          firstAfter(lineStart(at)),
+          "a name may have at most " + LONGEST_NAME + " characters; this one has more");
+    }
     boolean second = before.matches(".*[^\\s\"']:\\s.*");
     return second
         ? at(

@@ -45,11 +45,15 @@ final class Values {
   }
 
   private void nothingWritten(Node.Entry entry) {
+    Span key = entry.key().at();
+    String line = key.file().line(key.line());
     problems.add(
         Code.NOTHING_WRITTEN,
         entry.at(),
         "nothing is written after `" + Words.brief(entry.name()) + ":`",
-        "fill it in or leave the line out");
+        line.contains(" #")
+            ? "what stands behind # is a remark; put a text that has one in quotes"
+            : "fill it in or leave the line out");
   }
 
   private void wrongShape(Node.Entry entry, String wanted) {

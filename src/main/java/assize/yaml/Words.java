@@ -1,6 +1,7 @@
 package assize.yaml;
 
 import java.util.Collection;
+import java.util.List;
 import java.util.stream.Collectors;
 
 /** Pieces of messages. */
@@ -19,6 +20,12 @@ final class Words {
 
   static String quoted(String text) {
     return "\"" + brief(text) + "\"";
+  }
+
+  /** Returns names with arrows between them, and the first again at the end. */
+  static String circle(List<String> names) {
+    String shown = names.stream().limit(8).collect(Collectors.joining(" -> "));
+    return shown + (names.size() > 8 ? " -> ..." : "") + " -> " + names.get(0);
   }
 
   static String list(Collection<String> words) {

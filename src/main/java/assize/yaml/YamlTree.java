@@ -6,6 +6,7 @@ import assize.text.SourceFile;
 import assize.text.Span;
 import assize.yaml.Node.Scalar.Style;
 import java.io.StringReader;
+import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -30,9 +31,19 @@ final class YamlTree {
   /** The library's own bounds, above ours, so that ours speak first. */
   private static final int LIBRARY_BOUND = 16 * 1024 * 1024;
 
+  /**
+   * The library copies a long text anew for each buffer that it reads: a large one keeps it quick.
+   */
+  private static final int BUFFER = 64 * 1024;
+
   private static final YAMLFactory FACTORY =
       YAMLFactory.builder()
-          .loadSettings(LoadSettings.builder().setCodePointLimit(LIBRARY_BOUND).build())
+          .loadSettings(
+              LoadSettings.builder()
+                  .setCodePointLimit(LIBRARY_BOUND)
+                  .setBufferSize(BUFFER)
+                  .setAllowDuplicateKeys(true)
+                  .build())
           .streamReadConstraints(
               StreamReadConstraints.builder()
                   .maxStringLength(LIBRARY_BOUND)
@@ -48,6 +59,7 @@ final class YamlTree {
   private boolean stopped;
   private int nodes;
   private int lastEnd;
+  private int lastNoted = -1;
 
   private YamlTree(SourceFile file, String text, Problems problems) {
     this.file = file;
@@ -139,7 +151,8 @@ final class YamlTree {
           "write the entries out");
       return false;
     }
-    Span first = seen.putIfAbsent(key.text(), key.at());
+    String composed = Normalizer.normalize(key.text(), Normalizer.Form.NFC);
+    Span first = seen.putIfAbsent(composed, key.at());
     if (first != null) {
       problems.add(
           Diagnostic.of(
@@ -201,27 +214,35 @@ final class YamlTree {
   /** Reports an alias, anchor or tag: they are what begins with {@code *}, {@code &}, {@code !}. */
   private void noteProperties(int start) {
     for (int i = start; isProperty(i); i = nextWord(i)) {
-      Span at = file.span(i, wordEnd(i));
-      switch (file.text().charAt(i)) {
-        case '*' ->
-            problems.add(
-                Code.ALIAS,
-                at,
-                "\"" + Words.brief(at.text()) + "\" is an alias: it stands for text elsewhere",
-                "write the text out, or put it in quotes");
-        case '&' ->
-            problems.add(
-                Code.ANCHOR,
-                at,
-                "\"" + Words.brief(at.text()) + "\" is an anchor, which has no use here",
-                "leave it out, or put the text in quotes");
-        default ->
-            problems.add(
-                Code.TAG,
-                at,
-                "\"" + Words.brief(at.text()) + "\" is a tag; every text is taken as typed",
-                "leave it out, or put the text in quotes");
+      // A group in lines begins where its first name does: each place is looked at once.
+      if (i > lastNoted) {
+        lastNoted = i;
+        noteProperty(file.span(i, wordEnd(i)));
       }
+    }
+  }
+
+  private void noteProperty(Span at) {
+    String shown = Words.quoted(at.text());
+    switch (at.text().charAt(0)) {
+      case '*' ->
+          problems.add(
+              Code.ALIAS,
+              at,
+              shown + " is an alias: it stands for text elsewhere",
+              "write the text out, or put it in quotes");
+      case '&' ->
+          problems.add(
+              Code.ANCHOR,
+              at,
+              shown + " is an anchor, which has no use here",
+              "leave it out, or put the text in quotes");
+      default ->
+          problems.add(
+              Code.TAG,
+              at,
+              shown + " is a tag; every text is taken as typed",
+              "leave it out, or put the text in quotes");
     }
   }
 
