@@ -9,6 +9,11 @@ final class RePatterns {
   /** The longest pattern that is read, in characters. */
   static final int LONGEST = 1000;
 
+  /** What the library puts before a pattern that disregards capitals. */
+  private static final String FOLDING = "(?i)";
+
+  private static final Pattern LOOK_AROUND = Pattern.compile("\\(\\?<?[=!]");
+
   private RePatterns() {}
 
   static Parsed<Pattern> compile(String text) {
@@ -23,13 +28,15 @@ final class RePatterns {
   }
 
   private static String reason(String description, String part) {
-    if (description.contains("invalid or unsupported Perl syntax") || part.startsWith("(?")) {
+    if (description.contains("invalid or unsupported Perl syntax")
+        || LOOK_AROUND.matcher(part).lookingAt()) {
       return "look-ahead, look-behind and back references are not part of these patterns (RE2): "
           + part;
     }
     if (description.contains("invalid escape sequence") && part.matches("\\\\[0-9]")) {
       return "back references are not part of these patterns (RE2): " + part;
     }
-    return "not a pattern: " + description + (part.isEmpty() ? "" : " at " + part);
+    String shown = part.startsWith(FOLDING) ? part.substring(FOLDING.length()) : part;
+    return "not a pattern: " + description + (shown.isEmpty() ? "" : ": " + shown);
   }
 }

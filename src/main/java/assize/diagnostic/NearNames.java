@@ -21,7 +21,7 @@ public final class NearNames {
       return Optional.empty();
     }
     String folded = fold(wrong);
-    int allowed = wrong.length() <= 3 ? 1 : wrong.length() <= 7 ? 2 : 3;
+    int allowed = wrong.length() <= 2 ? 0 : wrong.length() <= 4 ? 1 : wrong.length() <= 8 ? 2 : 3;
     record Near(String name, int distance) {}
     return valid.stream()
         .limit(LOOKED_AT)

@@ -1,5 +1,6 @@
 package assize.yaml;
 
+import assize.aspect.Aspect;
 import assize.diagnostic.Code;
 import assize.diagnostic.NearNames;
 import assize.text.Span;
@@ -68,9 +69,27 @@ final class Fields {
             Code.UNKNOWN_KEY,
             entry.key().at(),
             owner + " has no `" + Words.brief(entry.name()) + "`" + foreign(entry.name()),
-            NearNames.hint(entry.name(), asked));
+            hint(entry));
       }
     }
+  }
+
+  private Optional<String> hint(Node.Entry entry) {
+    Optional<String> near = NearNames.nearest(entry.name(), asked).map(Fields::didYouMean);
+    if (near.isPresent()) {
+      return near;
+    }
+    if (asked.contains("expect") && Aspect.of(entry.name()).isPresent()) {
+      return Optional.of("an aspect belongs under `expect:`");
+    }
+    if (entry.isBare()) {
+      return Optional.of("a comma within { } begins a new name; put the text in quotes");
+    }
+    return NearNames.hint(entry.name(), asked);
+  }
+
+  private static String didYouMean(String name) {
+    return "did you mean \"" + name + "\"?";
   }
 
   /** Tells letters that only look like Latin ones. */

@@ -112,6 +112,15 @@ sealed interface Node {
       return new Entry(key, part);
     }
 
+    /** Says whether it is a name without even a colon, as the second in {@code {a: b, c}}. */
+    boolean isBare() {
+      String text = key.at().file().text();
+      int next = key.at().end();
+      return value instanceof Scalar scalar
+          && scalar.isNothing()
+          && (next >= text.length() || text.charAt(next) != ':');
+    }
+
     /** Returns where to point: at the value, or at the name if nothing is written. */
     Span at() {
       return value instanceof Scalar scalar && scalar.isNothing() ? key.at() : value.at();

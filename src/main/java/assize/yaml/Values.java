@@ -70,7 +70,7 @@ final class Values {
             + Words.brief(entry.name())
             + "` where "
             + wanted
-            + " is wanted");
+            + " should stand");
   }
 
   Optional<String> text(Optional<Node.Entry> entry) {

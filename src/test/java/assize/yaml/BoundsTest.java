@@ -1,0 +1,68 @@
+package assize.yaml;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import assize.diagnostic.Code;
+import assize.diagnostic.Diagnostic;
+import assize.text.SourceFile;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A file that asks for too much is refused with a word why. */
+class BoundsTest {
+  @Test
+  void aFileOfMoreThanFourMebibytesIsNotRead(@TempDir Path folder) throws IOException {
+    Path file = Files.writeString(folder.resolve("rules.yaml"), "#".repeat(4 * 1024 * 1024 + 1));
+    assertThat(codes(RuleSetReader.read(file, "rules.yaml").diagnostics()))
+        .containsExactly(Code.FILE_TOO_LARGE);
+  }
+
+  @Test
+  void aFileOfFourMebibytesIsRead(@TempDir Path folder) throws IOException {
+    Path file = Files.writeString(folder.resolve("rules.yaml"), "#".repeat(4 * 1024 * 1024));
+    assertThat(codes(RuleSetReader.read(file, "rules.yaml").diagnostics()))
+        .containsExactly(Code.NO_TEXT);
+  }
+
+  @Test
+  void moreThanTwoHundredThousandEntriesAreRefused() {
+    assertThat(said("notes: [" + "1,".repeat(200_001) + "]")).contains(Code.TOO_MANY_ENTRIES);
+  }
+
+  @Test
+  void aTextOfMoreThan65536CharactersIsRefused() {
+    assertThat(said("notes: " + "x".repeat(65_537))).contains(Code.TEXT_TOO_LONG);
+    assertThat(said("notes: " + "x".repeat(65_536))).doesNotContain(Code.TEXT_TOO_LONG);
+  }
+
+  @Test
+  void afterAThousandProblemsTheRestIsLeftOut() {
+    StringBuilder text = new StringBuilder();
+    for (int i = 0; i < 1500; i++) {
+      text.append("unknown-").append(i).append(": x\n");
+    }
+    assertThat(said(text.toString())).contains(Code.TOO_MANY_PROBLEMS).hasSize(1001);
+  }
+
+  @Test
+  void aLongChainOfCopiesIsWalkedThrough() {
+    StringBuilder text = new StringBuilder("sources:\n");
+    for (int i = 0; i < 20_000; i++) {
+      text.append("  s%d: {kind: drawing, grade: A, title: T, copies: s%d}\n".formatted(i, i + 1));
+    }
+    text.append("  s20000: {kind: drawing, grade: A, title: T, copies: s0}\n");
+    assertThat(said(text.toString())).contains(Code.COPIES_IN_A_CIRCLE);
+  }
+
+  private static List<Code> said(String text) {
+    return codes(RuleSetReader.parse(List.of(new SourceFile("rules.yaml", text))).diagnostics());
+  }
+
+  private static List<Code> codes(List<Diagnostic> diagnostics) {
+    return diagnostics.stream().map(Diagnostic::code).toList();
+  }
+}

@@ -1,0 +1,86 @@
+package assize.yaml;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import assize.diagnostic.Code;
+import assize.diagnostic.Diagnostic;
+import assize.diagnostic.Result;
+import assize.diagnostic.Severity;
+import assize.report.text.DiagnosticPrinter;
+import assize.ruleset.RuleSet;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/**
+ * Each folder of the corpus is a rule set and perhaps a record, and what is said of them.
+ *
+ * <p>With {@code -Dassize.rewrite=true} the expected texts are written anew; the run still fails,
+ * so that a person looks at what has changed.
+ */
+class CorpusTest {
+  private static final Path CORPUS = Path.of("src/test/corpus");
+
+  /** What takes a file too large to keep: {@link BoundsTest} makes them. */
+  private static final Set<Code> MADE_ELSEWHERE =
+      EnumSet.of(
+          Code.FILE_TOO_LARGE, Code.TOO_MANY_ENTRIES, Code.TEXT_TOO_LONG, Code.TOO_MANY_PROBLEMS);
+
+  static List<Path> cases() throws IOException {
+    try (Stream<Path> folders = Files.list(CORPUS)) {
+      return folders.filter(Files::isDirectory).sorted().toList();
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("cases")
+  void saysWhatIsExpected(Path folder) throws IOException {
+    String said = DiagnosticPrinter.print(diagnostics(folder), false);
+    Path expected = folder.resolve("expected.txt");
+    if (Boolean.getBoolean("assize.rewrite")) {
+      String before = Files.exists(expected) ? Files.readString(expected) : "nothing yet";
+      Files.writeString(expected, said);
+      assertThat(said).as("rewritten, look at it and run again without the flag").isEqualTo(before);
+      assertThat(Boolean.getBoolean("assize.rewrite")).as("a run that rewrites fails").isFalse();
+    }
+    assertThat(said).isEqualTo(Files.readString(expected));
+  }
+
+  @Test
+  void everyErrorHasACase() throws IOException {
+    Set<Code> seen = EnumSet.noneOf(Code.class);
+    for (Path folder : cases()) {
+      diagnostics(folder).forEach(it -> seen.add(it.code()));
+    }
+    assertThat(seen)
+        .containsAll(
+            Arrays.stream(Code.values())
+                .filter(it -> it.severity() == Severity.ERROR && !MADE_ELSEWHERE.contains(it))
+                .collect(Collectors.toSet()));
+  }
+
+  private static List<Diagnostic> diagnostics(Path folder) {
+    List<Diagnostic> found = new ArrayList<>();
+    boolean single = Files.exists(folder.resolve("rules.yaml"));
+    String name = single ? "rules.yaml" : "rules";
+    Result<RuleSet> rules = RuleSetReader.read(folder.resolve(name), name);
+    found.addAll(rules.diagnostics());
+    assertThat(rules.value().isPresent()).isEqualTo(!rules.hasErrors());
+    Path record = folder.resolve("record.yaml");
+    if (rules.value().isPresent() && Files.exists(record)) {
+      found.addAll(RecordReader.rulesOf(record, "record.yaml").diagnostics());
+      found.addAll(RecordReader.read(record, "record.yaml", rules.value().get()).diagnostics());
+    }
+    return found;
+  }
+}
