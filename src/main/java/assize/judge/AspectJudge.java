@@ -180,20 +180,16 @@ final class AspectJudge {
         grades.stream().map(grade -> rules.scale().grades().getOrDefault(grade, 1)).toList();
     Map<Integer, List<Further>> found = new LinkedHashMap<>();
     List<Settling> all = Settling.of(count, testimonies, gradeWeights, rules.scale().settledAt());
-    for (Grade grade : grades) {
-      int weight = rules.scale().grades().getOrDefault(grade, 1);
-      for (Settling one : all) {
-        if (one.gradeWeightThousandths() == weight && one.further().isPresent()) {
-          found
-              .computeIfAbsent(one.position(), position -> new ArrayList<>())
-              .add(new Further(grade, one.further().getAsInt()));
-        }
+    for (int i = 0; i < all.size(); i++) {
+      Settling one = all.get(i);
+      Grade grade = grades.get(i % grades.size());
+      if (one.further().isPresent()) {
+        found
+            .computeIfAbsent(one.position(), position -> new ArrayList<>())
+            .add(new Further(grade, one.further().getAsInt()));
       }
     }
-    return found.entrySet().stream()
-        .collect(
-            Collectors.toMap(
-                Map.Entry::getKey, entry -> entry.getValue().stream().distinct().toList()));
+    return found;
   }
 
   private AspectJudgment conclude(
@@ -281,12 +277,19 @@ final class AspectJudge {
     }
     Comparer comparer =
         new Comparer(rules, vehicle, rule.aspect(), found.get(), days.first(), build);
-    return accepts.stream()
+    return named(accepts, found.get()).stream()
         .map(value -> value.match(comparer))
         .max(
             Comparator.comparing(Comparison::credit)
                 .thenComparing(it -> it.verdict() != Verdict.NOT_SHOWN))
         .orElseThrow();
+  }
+
+  /** What was found counts by its own name where that is listed, else as a kind of another. */
+  private static List<Expectation> named(List<Expectation> accepts, Finding found) {
+    List<Expectation> byName =
+        accepts.stream().filter(value -> found.equals(new Finding.Word(value.key()))).toList();
+    return byName.isEmpty() ? accepts : byName;
   }
 
   private Optional<BigFraction> allowed(String item, Verdict verdict) {

@@ -67,6 +67,7 @@ class ComparisonTest {
       value = {
         "finish: nickel | finish: nickel | meets | 1",
         "finish: nickel | finish: bright-nickel | meets | 1",
+        "'finish: {nickel: 1, bright-nickel: 0.9}' | finish: bright-nickel | partly | 0.9",
         "finish: bright-nickel | finish: nickel | departs | 0",
         "finish: nickel | finish: other | departs | 0",
         "'finish: [nickel, chrome]' | finish: chrome | meets | 1",

@@ -1,0 +1,136 @@
+package assize;
+
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Holds the package table of DEVELOPERS.md: who may import whom, and which library where. */
+class PackagesTest {
+  private static final JavaClasses CLASSES =
+      new ClassFileImporter()
+          .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
+          .importPackages("assize");
+
+  private static final Map<String, Set<String>> MAY_IMPORT = new LinkedHashMap<>();
+
+  static {
+    Set<String> facts = Set.of("text", "date", "measure", "aspect", "evidence");
+    MAY_IMPORT.put("text", Set.of());
+    MAY_IMPORT.put("date", Set.of("text"));
+    MAY_IMPORT.put("measure", Set.of("text"));
+    MAY_IMPORT.put("diagnostic", Set.of("text"));
+    MAY_IMPORT.put("aspect", Set.of("text", "date", "measure"));
+    MAY_IMPORT.put("evidence", Set.of("text", "date", "measure", "aspect"));
+    MAY_IMPORT.put("ruleset", facts);
+    MAY_IMPORT.put("record", facts);
+    MAY_IMPORT.put("judgment", and(facts, "ruleset", "record"));
+    MAY_IMPORT.put("yaml", and(facts, "ruleset", "record", "diagnostic"));
+    MAY_IMPORT.put("judge", and(facts, "ruleset", "record", "judgment"));
+    MAY_IMPORT.put("photo", Set.of("text", "diagnostic"));
+    MAY_IMPORT.put("report.drawing", and(facts));
+    MAY_IMPORT.put(
+        "report.view", and(facts, "ruleset", "record", "judgment", "judge", "report.drawing"));
+    MAY_IMPORT.put("report.html", Set.of("report.view", "report.drawing"));
+    MAY_IMPORT.put("report.text", and(facts, "ruleset", "record", "judgment", "diagnostic"));
+  }
+
+  private static final Map<String, String> LIBRARY_IN =
+      Map.of(
+          "tools.jackson..", "assize.yaml",
+          "freemarker..", "assize.report.html",
+          "org.jsoup..", "assize.report.html",
+          "org.commonmark..", "assize.report.html",
+          "com.google.re2j..", "assize.aspect",
+          "picocli..", "assize.cli",
+          "java.awt..", "assize.photo",
+          "javax.imageio..", "assize.photo");
+
+  private static Set<String> and(Set<String> some, String... more) {
+    return Stream.concat(some.stream(), Stream.of(more)).collect(Collectors.toSet());
+  }
+
+  static Stream<String> packages() {
+    return MAY_IMPORT.keySet().stream();
+  }
+
+  @ParameterizedTest
+  @MethodSource("packages")
+  void importsOnlyWhatItMay(String name) {
+    List<String> others =
+        Stream.concat(MAY_IMPORT.keySet().stream(), Stream.of("cli"))
+            .filter(other -> !other.equals(name) && !allowed(name).contains(other))
+            .map(other -> "assize." + other)
+            .toList();
+    noClasses()
+        .that()
+        .resideInAPackage("assize." + name)
+        .should()
+        .dependOnClassesThat()
+        .resideInAnyPackage(others.toArray(String[]::new))
+        .check(CLASSES);
+  }
+
+  private static Set<String> allowed(String name) {
+    return MAY_IMPORT.getOrDefault(name, Set.of());
+  }
+
+  @Test
+  void everyPackageStandsInTheTable() {
+    Set<String> found =
+        CLASSES.stream()
+            .map(JavaClass::getPackageName)
+            .filter(name -> !name.equals("assize") && !name.equals("assize.cli"))
+            .map(name -> name.substring("assize.".length()))
+            .collect(Collectors.toCollection(TreeSet::new));
+    assertThat(found).isEqualTo(new TreeSet<>(MAY_IMPORT.keySet()));
+  }
+
+  @Test
+  void noPackagesImportEachOtherInACircle() {
+    slices().matching("assize.(**)").should().beFreeOfCycles().check(CLASSES);
+  }
+
+  static Stream<String> libraries() {
+    return LIBRARY_IN.keySet().stream();
+  }
+
+  @ParameterizedTest
+  @MethodSource("libraries")
+  void eachLibraryHasItsOnePackage(String library) {
+    noClasses()
+        .that()
+        .resideOutsideOfPackage(LIBRARY_IN.getOrDefault(library, ""))
+        .should()
+        .dependOnClassesThat()
+        .resideInAPackage(library)
+        .check(CLASSES);
+  }
+
+  @Test
+  void onlyTheCommandLineKnowsTheClock() {
+    noClasses()
+        .that()
+        .resideOutsideOfPackage("assize.cli")
+        .should()
+        .dependOnClassesThat()
+        .haveFullyQualifiedName("java.time.Clock")
+        .orShould()
+        .callMethod(java.time.LocalDate.class, "now")
+        .check(CLASSES);
+  }
+}
