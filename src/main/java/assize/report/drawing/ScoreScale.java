@@ -38,36 +38,45 @@ public record ScoreScale(double of, Band score, Optional<Band> strict, List<Thre
    */
   public Drawing draw(String id, String title, String description, int width) {
     double floor = floor();
-    double scale = (width - 2 * MARGIN) / (of - floor);
+    double right = right(floor, width);
+    double scale = (right - MARGIN) / (of - floor);
     List<Placed> placed = place(floor, scale, width);
     int levels = placed.stream().mapToInt(Placed::level).max().orElse(-1) + 1;
     double top = 10 + levels * LEVEL;
     double axis = top + (strict.isPresent() ? 74 : 46);
     Sketch sketch = new Sketch(width, (int) Math.ceil(axis + 30));
-    sketch.box(MARGIN, top + 6, width - MARGIN, axis, 0, "field");
+    sketch.box(MARGIN, top + 6, right, axis, 0, "field");
     for (Placed one : placed) {
-      double y = 20 + one.level() * LEVEL;
-      sketch.line(one.x(), y + 6, one.x(), axis, "limit-line");
+      double y = 20 + (levels - 1 - one.level()) * LEVEL;
+      sketch.line(one.x(), y - 16, one.x(), axis, "limit-line");
       sketch.label(one.textX(), y - 7, one.anchor(), "label-name", one.threshold().name());
       sketch.label(one.textX(), y + 6, one.anchor(), "label-number", one.threshold().points());
     }
     band(sketch, score, floor, scale, top + 18, 18, "");
     strict.ifPresent(it -> band(sketch, it, floor, scale, top + 50, 12, "-second"));
-    sketch.line(MARGIN, axis, width - MARGIN, axis, "axis");
-    double step = step(of - floor, width);
+    sketch.line(MARGIN, axis, right, axis, "axis");
+    double step = Ticks.step(of - floor, (right - MARGIN) / 55);
     for (double at = Math.ceil(floor / step) * step; at <= of + 1e-9; at += step) {
       double x = MARGIN + (at - floor) * scale;
       sketch.line(x, axis, x, axis + 5, "axis");
-      sketch.label(x, axis + 18, ends(x, width), "label-axis", Sketch.at(at));
+      sketch.label(x, axis + 18, x < MARGIN + 2 ? "start" : "middle", "label-axis", Sketch.at(at));
     }
     return sketch.done(id, title, description);
   }
 
-  private static String ends(double x, int width) {
-    if (x > width - MARGIN - 2) {
-      return "end";
+  /** Leaves room for the names that stand right of the last thresholds, a third of it at most. */
+  private double right(double floor, int width) {
+    double right = width - MARGIN;
+    for (Threshold threshold : thresholds) {
+      double share = (threshold.at() - floor) / (of - floor);
+      double fits = MARGIN + (width - 8 - wide(threshold) - MARGIN) / Math.max(share, 0.01);
+      right = Math.min(right, Math.max(fits, width * 2 / 3.0));
     }
-    return x < MARGIN + 2 ? "start" : "middle";
+    return right;
+  }
+
+  private static double wide(Threshold threshold) {
+    return Math.max(threshold.name().length(), threshold.points().length()) * 6.6;
   }
 
   private static void band(
@@ -109,41 +118,34 @@ public record ScoreScale(double of, Band score, Optional<Band> strict, List<Thre
     return floor < of * 0.25 ? 0 : floor;
   }
 
-  private static double step(double span, int width) {
-    double rough = span / (width / 70.0);
-    double power = Math.pow(10, Math.floor(Math.log10(rough)));
-    for (double times : new double[] {1, 2, 2.5, 5}) {
-      if (times * power >= rough) {
-        return times * power;
-      }
-    }
-    return 10 * power;
-  }
-
   private record Placed(Threshold threshold, double x, double textX, String anchor, int level) {}
 
-  /** Puts each label at the lowest level on which it touches no other. */
+  /** Puts each label at the lowest level on which it crosses no line and no other label. */
   private List<Placed> place(double floor, double scale, int width) {
     List<Placed> placed = new ArrayList<>();
-    List<Double> endOfLevel = new ArrayList<>();
     List<Threshold> sorted =
         thresholds.stream().sorted(Comparator.comparingDouble(Threshold::at).reversed()).toList();
     for (Threshold threshold : sorted) {
       double x = MARGIN + (threshold.at() - floor) * scale;
-      double wide = Math.max(threshold.name().length(), threshold.points().length()) * 7.0;
-      boolean left = x + 4 + wide > width;
-      double from = left ? x - 4 - wide : x + 4;
+      boolean left = x + 4 + wide(threshold) > width;
+      double end = left ? x : x + 10 + wide(threshold);
       int level = 0;
-      while (level < endOfLevel.size() && (left ? x : from + wide + 8) > endOfLevel.get(level)) {
+      while (crosses(placed, level, end)) {
         level++;
-      }
-      if (level == endOfLevel.size()) {
-        endOfLevel.add(from);
-      } else {
-        endOfLevel.set(level, from);
       }
       placed.add(new Placed(threshold, x, left ? x - 4 : x + 4, left ? "end" : "start", level));
     }
     return placed;
+  }
+
+  private static boolean crosses(List<Placed> placed, int level, double end) {
+    return placed.stream()
+        .anyMatch(
+            other ->
+                other.level() >= level
+                    && (other.anchor().equals("end")
+                            ? other.x() - wide(other.threshold())
+                            : other.x())
+                        < end);
   }
 }

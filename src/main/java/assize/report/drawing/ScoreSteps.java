@@ -13,7 +13,7 @@ public record ScoreSteps(List<Step> steps, List<ScoreScale.Threshold> thresholds
   private static final double LEFT = 44;
   private static final double RIGHT = 12;
   private static final double TOP = 14;
-  private static final double TALL = 170;
+  private static final double TALL = 220;
 
   public ScoreSteps {
     steps = List.copyOf(steps);
@@ -75,9 +75,11 @@ public record ScoreSteps(List<Step> steps, List<ScoreScale.Threshold> thresholds
       }
     }
     sketch.line(LEFT, TOP, LEFT, bottom, "axis");
-    sketch.label(LEFT - 6, y(least, floor, top) + 4, "end", "label-axis", Sketch.at(least));
-    if (y(least, floor, top) - y(most, floor, top) > 14) {
-      sketch.label(LEFT - 6, y(most, floor, top) + 4, "end", "label-axis", Sketch.at(most));
+    double tick = Ticks.step(top - floor, TALL / 34);
+    for (double at = Math.ceil(floor / tick) * tick; at <= top; at += tick) {
+      double y = y(at, floor, top);
+      sketch.line(LEFT - 4, y, LEFT, y, "axis");
+      sketch.label(LEFT - 8, y + 4, "end", "label-axis", Sketch.at(at));
     }
     axis.ticks(sketch, bottom);
     return sketch.done(id, title, description);

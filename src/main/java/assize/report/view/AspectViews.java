@@ -1,17 +1,21 @@
 package assize.report.view;
 
+import assize.aspect.Aspect;
 import assize.evidence.DisputeState;
 import assize.judgment.AspectJudgment;
 import assize.judgment.PositionJudgment;
 import assize.judgment.ScoreRange;
 import assize.judgment.Verdict;
+import assize.measure.Swatch;
 import assize.record.Observation;
 import assize.ruleset.Item;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.apache.commons.numbers.fraction.BigFraction;
 
@@ -30,10 +34,11 @@ final class AspectViews {
         state(aspect),
         dispute(item, aspect),
         found(item, aspect),
+        swatches(item, aspect),
         expected(item, aspect, stretch),
         Numbers.range(aspect.earned()),
         Numbers.points(aspect.possible()),
-        why(aspect),
+        why(item, aspect, found(item, aspect)),
         sums(aspect));
   }
 
@@ -67,26 +72,72 @@ final class AspectViews {
         .orElse("");
   }
 
+  private List<String> swatches(Item item, AspectJudgment aspect) {
+    return aspect.rule().aspect() != Aspect.COLOR
+        ? List.of()
+        : Optional.ofNullable(reading.judgment().vehicle().observations().get(item.id()))
+            .map(seen -> seen.findings().get(Aspect.COLOR))
+            .flatMap(color -> color.match(new FoundColor()))
+            .map(lab -> List.of(Swatch.of(lab).hex()))
+            .orElse(List.of());
+  }
+
   private List<ItemView.Expected> expected(Item item, AspectJudgment aspect, int stretch) {
     return aspect.positions().stream()
         .map(
             position ->
                 new ItemView.Expected(
                     reading.words().any(item, aspect.rule().aspect(), position.accepts()),
+                    reading.words().swatches(position.accepts()),
                     reading.claims().of(aspect.rule(), position, reading.dayOf(stretch)),
                     position.judged()))
         .toList();
   }
 
-  /** Returns the values compared, once each; of what is disputed, for each position judged by. */
-  static List<String> why(AspectJudgment aspect) {
+  /** Returns the values compared, once each; of several positions, by which of them. */
+  private List<String> why(Item item, AspectJudgment aspect, String found) {
+    if (aspect.verdict() == Verdict.NOT_SHOWN) {
+      return List.of();
+    }
+    List<PositionJudgment> judged =
+        aspect.positions().stream().filter(PositionJudgment::judged).toList();
+    Set<String> lines = new LinkedHashSet<>();
+    for (PositionJudgment position : judged) {
+      String why = besides(found, position.comparison().why().words());
+      if (!why.isBlank()) {
+        String by = reading.words().any(item, aspect.rule().aspect(), position.accepts());
+        lines.add(judged.size() == 1 ? why : "by “" + by + "”: " + why);
+      }
+    }
+    return List.copyOf(lines);
+  }
+
+  /** Leaves out what stands beside it already. */
+  private static String besides(String found, String why) {
+    for (String said : List.of("found: ", "counted ", "stamped ")) {
+      String already = said + found.replaceAll("^“|”$", "");
+      if (why.startsWith(already)) {
+        return why.substring(already.length()).replaceFirst("^[,;: ]+", "");
+      }
+    }
+    return why;
+  }
+
+  /** Returns why points are lost: what was found and, for each position lost by, what is right. */
+  List<String> losses(Item item, AspectJudgment aspect) {
     if (aspect.verdict() == Verdict.NOT_SHOWN) {
       return List.of();
     }
     return aspect.positions().stream()
         .filter(PositionJudgment::judged)
-        .map(position -> position.comparison().why().words())
-        .filter(words -> !words.isBlank())
+        .filter(position -> position.comparison().credit().compareTo(BigFraction.ONE) < 0)
+        .map(
+            position ->
+                aspect.rule().aspect().spoken()
+                    + ", "
+                    + position.comparison().why().words()
+                    + "; expected: "
+                    + reading.words().any(item, aspect.rule().aspect(), position.accepts()))
         .distinct()
         .toList();
   }

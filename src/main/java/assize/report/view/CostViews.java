@@ -20,9 +20,11 @@ final class CostViews {
   private static final int LISTED = 12;
 
   private final Reading reading;
+  private final AspectViews aspects;
 
   CostViews(Reading reading) {
     this.reading = reading;
+    this.aspects = new AspectViews(reading);
   }
 
   private record Cost(ItemJudgment one, long lost) {}
@@ -66,13 +68,12 @@ final class CostViews {
         .orElse(one.item().area());
   }
 
-  private static List<String> why(ItemJudgment one) {
+  private List<String> why(ItemJudgment one) {
     Set<String> words = new LinkedHashSet<>();
     for (ItemInStretch here : one.stretches()) {
       for (AspectJudgment aspect : here.aspects()) {
         if (aspect.possible() > aspect.earned().likely()) {
-          AspectViews.why(aspect)
-              .forEach(why -> words.add(aspect.rule().aspect().spoken() + ": " + why));
+          words.addAll(aspects.losses(one.item(), aspect));
         }
       }
     }
@@ -103,14 +104,13 @@ final class CostViews {
       Map<String, Long> missing = missing(one);
       if (!missing.isEmpty()) {
         long worth = missing.values().stream().mapToLong(Long::longValue).sum();
-        boolean whole = missing.size() == one.item().aspects().size();
         lines
             .computeIfAbsent(area(one), area -> new ArrayList<>())
             .add(
                 new NotShownView.Line(
                     Anchors.item(one.item().id()),
                     one.item().title(),
-                    whole && missing.size() > 1 ? "nothing" : String.join(", ", missing.keySet()),
+                    String.join(", ", missing.keySet()),
                     Numbers.points(worth)));
         points.merge(area(one), worth, Long::sum);
       }

@@ -87,7 +87,7 @@ final class DisputeViews {
         Anchors.item(item.id()),
         item.title(),
         rule.aspect().spoken(),
-        "Which " + rule.aspect().spoken() + " is right for “" + item.title() + "”?",
+        item.title() + ": which " + rule.aspect().spoken() + " is right?",
         rides(found),
         outcome(found),
         spans,
@@ -227,20 +227,12 @@ final class DisputeViews {
         .filter(position -> !position.settling().isEmpty())
         .map(
             position ->
-                "For “"
+                "“"
                     + reading.words().any(item, aspect.rule().aspect(), position.accepts())
                     + "”: "
                     + position.settling().stream()
-                        .map(
-                            further ->
-                                Numbers.count(
-                                        further.sources(),
-                                        "further independent source",
-                                        "further independent sources")
-                                    + " of grade "
-                                    + further.grade())
-                        .collect(Collectors.joining(", or "))
-                    + ".")
+                        .map(further -> further.sources() + " of grade " + further.grade())
+                        .collect(Collectors.joining(", or ")))
         .toList();
   }
 }

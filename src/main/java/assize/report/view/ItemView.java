@@ -44,12 +44,22 @@ public record ItemView(
       aspects = List.copyOf(aspects);
       sums = List.copyOf(sums);
     }
+
+    /** Says whether any color is drawn. */
+    public boolean drawsColors() {
+      return aspects.stream()
+          .anyMatch(
+              aspect ->
+                  !aspect.swatches().isEmpty()
+                      || aspect.expected().stream().anyMatch(it -> !it.swatches().isEmpty()));
+    }
   }
 
   /**
    * One aspect.
    *
    * @param dispute where it is written up, if sources differ
+   * @param swatches the colors found, as a screen can show them
    * @param why the values compared
    */
   public record AspectView(
@@ -58,21 +68,29 @@ public record ItemView(
       String state,
       Optional<ReportView.LinkView> dispute,
       String found,
+      List<String> swatches,
       List<Expected> expected,
       String earned,
       String possible,
       List<String> why,
       List<String> sums) {
     public AspectView {
+      swatches = List.copyOf(swatches);
       expected = List.copyOf(expected);
       why = List.copyOf(why);
       sums = List.copyOf(sums);
     }
   }
 
-  /** A value that is held to be right, and who holds it. */
-  public record Expected(String words, List<CiteView> sources, boolean judged) {
+  /**
+   * A value that is held to be right, and who holds it.
+   *
+   * @param swatches its colors, as a screen can show them
+   */
+  public record Expected(
+      String words, List<String> swatches, List<CiteView> sources, boolean judged) {
     public Expected {
+      swatches = List.copyOf(swatches);
       sources = List.copyOf(sources);
     }
   }

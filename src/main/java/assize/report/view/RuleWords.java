@@ -2,6 +2,7 @@ package assize.report.view;
 
 import assize.aspect.Aspect;
 import assize.aspect.Expectation;
+import assize.measure.Swatch;
 import assize.ruleset.ColorChip;
 import assize.ruleset.Finish;
 import assize.ruleset.Item;
@@ -45,6 +46,21 @@ final class RuleWords {
       case COLOR -> chip(id);
       case GLOSS, PART_NUMBER, DATE_CODE, SIZE, COUNT, PRESENT, WORKS, ORIGIN, CONDITION -> id;
     };
+  }
+
+  /** Returns the colors among some values, as a screen can show them. */
+  List<String> swatches(List<Expectation> values) {
+    return rules.colors().values().stream()
+        .filter(
+            color ->
+                values.stream()
+                    .anyMatch(
+                        value ->
+                            value instanceof Expectation.Chip chip
+                                && chip.chip().equals(color.id())))
+        .flatMap(color -> color.lab().stream())
+        .map(lab -> Swatch.of(lab).hex())
+        .toList();
   }
 
   /** Returns the name of a color. */
@@ -106,12 +122,14 @@ final class RuleWords {
 
     @Override
     public String sameColor(Expectation.SameColor expected) {
-      return "the color found on “" + title(expected.item()) + "”" + within(expected.tolerance());
+      return "the color found on ‘" + title(expected.item()) + "’" + within(expected.tolerance());
     }
 
     @Override
     public String gloss(Expectation.Gloss expected) {
-      return expected.range().text();
+      String range = expected.range().text();
+      boolean units = range.codePoints().anyMatch(Character::isDigit);
+      return range + (units ? " gloss units" : " (a band of gloss)");
     }
 
     @Override

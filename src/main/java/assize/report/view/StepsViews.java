@@ -1,11 +1,15 @@
 package assize.report.view;
 
+import assize.date.DaySpan;
 import assize.date.DayWords;
 import assize.judgment.Judgment;
 import assize.judgment.ScoreRange;
 import assize.judgment.Stretch;
 import assize.report.drawing.ScoreSteps;
+import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -88,15 +92,17 @@ final class StepsViews {
               + ", from that day on "
               + Numbers.points(steps.get(1).score().likely());
     } else {
+      Step worst = Collections.min(steps, Comparator.comparingLong(it -> it.score().likely()));
+      Step best = Collections.max(steps, Comparator.comparingLong(it -> it.score().likely()));
       parts =
-          "Built "
-              + steps.stream()
-                  .map(
-                      step ->
-                          period(steps, step)
-                              + " it scores "
-                              + Numbers.points(step.score().likely()))
-                  .collect(Collectors.joining("; "));
+          "It scores between "
+              + Numbers.points(worst.score().likely())
+              + ", if built "
+              + period(worst)
+              + ", and "
+              + Numbers.points(best.score().likely())
+              + ", if built "
+              + period(best);
     }
     long most = steps.stream().mapToLong(step -> step.score().likely()).max().orElse(0);
     long least = steps.stream().mapToLong(step -> step.score().likely()).min().orElse(0);
@@ -106,14 +112,14 @@ final class StepsViews {
         + " points.";
   }
 
-  private String period(List<Step> steps, Step step) {
+  private String period(Step step) {
     if (step.from() == 0) {
       return "before " + DayWords.of(stretch(step.to()).days().last().plusDays(1));
     }
-    String from = DayWords.of(stretch(step.from()).days().first());
+    LocalDate from = stretch(step.from()).days().first();
     return step.to() == reading.stretches() - 1
-        ? "from " + from
-        : "from " + from + " to " + DayWords.of(stretch(step.to()).days().last());
+        ? "from " + DayWords.of(from) + " on"
+        : DayWords.of(new DaySpan(from, stretch(step.to()).days().last()));
   }
 
   private static StepsView.Row row(Stretch stretch) {
