@@ -60,8 +60,8 @@ final class Visible {
             || c >= 0xFE30 && c <= 0xFE6F
             || c >= 0xFF01 && c <= 0xFF60
             || c >= 0xFFE0 && c <= 0xFFE6
-            || c >= 0x1F300 && c <= 0x1F64F
-            || c >= 0x1F900 && c <= 0x1F9FF
+            || c >= 0x1F300 && c <= 0x1F6FF
+            || c >= 0x1F900 && c <= 0x1FAFF
             || c >= 0x20000 && c <= 0x3FFFD;
     return wide ? 2 : 1;
   }
