@@ -81,6 +81,7 @@ public enum Code {
   EXPECT_AND_CLAIMS("an aspect is both expected and claimed"),
   ONLY_RULED_OUT("sources say only what an aspect is not"),
   CREDIT_LEFT_OPEN("a claim that leaves something open, or rules it out, gives it a credit"),
+  TOO_TANGLED("sources say more different things of one aspect than can be weighed"),
   NO_CHOICES("an item has the aspect choice but no choices"),
   CLAIM_WITHOUT_SOURCE("a claim does not say whose it is"),
   NO_ASPECTS("an item expects nothing"),

@@ -41,7 +41,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
 /** One aspect of one item within one stretch: weighs the sources, then judges the vehicle. */
 final class AspectJudge {
   /** The most different facts that may be unknown on the claims of one aspect. */
-  static final int MOST_UNKNOWN = 10;
+  static final int MOST_UNKNOWN = 6;
 
   private final RuleSet rules;
   private final VehicleRecord vehicle;

@@ -21,6 +21,10 @@ import java.util.Optional;
  * where these contradict each other.
  */
 final class BuildDays {
+  /** Where a rule set names no model: the twentieth century. */
+  private static final DaySpan UNKNOWN =
+      DaySpan.of(LocalDate.of(1900, 1, 1), LocalDate.of(1999, 12, 31));
+
   private final RuleSet rules;
   private final VehicleRecord vehicle;
   private final List<Remark> remarks;
@@ -37,12 +41,8 @@ final class BuildDays {
             .model()
             .flatMap(id -> Optional.ofNullable(rules.models().get(id)))
             .map(Model::built)
-            .orElseGet(
-                () ->
-                    rules.models().values().stream()
-                        .map(Model::built)
-                        .reduce(DaySpan::hull)
-                        .orElseThrow());
+            .or(() -> rules.models().values().stream().map(Model::built).reduce(DaySpan::hull))
+            .orElse(UNKNOWN);
   }
 
   static Build of(RuleSet rules, VehicleRecord vehicle, List<Remark> remarks) {
@@ -65,8 +65,13 @@ final class BuildDays {
             .model()
             .flatMap(id -> Optional.ofNullable(rules.models().get(id)))
             .map(it -> "the production of model " + it.id())
-            .orElse("the production of all models");
-    sayings.add(new Saying(Basis.MODEL, model, production));
+            .orElse(
+                rules.models().isEmpty()
+                    ? "nothing: the rule set names no model"
+                    : "the production of all models");
+    if (sayings.isEmpty() || !rules.models().isEmpty()) {
+      sayings.add(new Saying(Basis.MODEL, model, production));
+    }
     contradictions();
     Saying first = sayings.get(0);
     Optional<LocalDate> likely =

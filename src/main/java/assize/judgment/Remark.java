@@ -11,8 +11,6 @@ public record Remark(Kind kind, String words) {
     BUILD_DAYS,
     NUMBER,
     EDITION,
-    COLOR,
-    ANACHRONISM,
     DEPARTURE_DUE
   }
 }

@@ -15,6 +15,7 @@ final class RuleSetChecks {
           new NumberTableCheck(),
           new ReservedBlockCheck(),
           new OnlyRuledOutCheck(),
+          new TangledClaimsCheck(),
           new CreditLeftOpenCheck());
 
   private RuleSetChecks() {}

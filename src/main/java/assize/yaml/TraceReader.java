@@ -2,6 +2,7 @@ package assize.yaml;
 
 import assize.aspect.Aspect;
 import assize.aspect.Expectation;
+import assize.diagnostic.Code;
 import assize.evidence.Grade;
 import assize.record.Trace;
 import assize.ruleset.Item;
@@ -29,8 +30,30 @@ final class TraceReader {
     List<Trace> traces = new ArrayList<>();
     for (Node.Entry entry : values.list(section, "a list of traces")) {
       values.mapping(entry, "a trace").flatMap(this::trace).ifPresent(traces::add);
+      tooMany(traces);
     }
     return traces;
+  }
+
+  private void tooMany(List<Trace> traces) {
+    if (traces.isEmpty()) {
+      return;
+    }
+    Trace last = traces.get(traces.size() - 1);
+    long onItem = traces.stream().filter(it -> it.item().equals(last.item())).count();
+    boolean wide =
+        last.values().values().stream().anyMatch(it -> it.size() > TangledClaimsCheck.MOST_TRACES);
+    if (onItem > TangledClaimsCheck.MOST_TRACES || wide) {
+      values
+          .problems()
+          .add(
+              Code.TOO_TANGLED,
+              last.at(),
+              "at most "
+                  + TangledClaimsCheck.MOST_TRACES
+                  + " traces on one item, of as many values each, can be weighed",
+              "join what shows the same");
+    }
   }
 
   private Optional<Trace> trace(Node.Mapping mapping) {

@@ -1,0 +1,61 @@
+package assize.yaml;
+
+import assize.aspect.Expectation;
+import assize.diagnostic.Code;
+import assize.evidence.Claim;
+import assize.evidence.Manner;
+import assize.ruleset.AspectRule;
+import assize.ruleset.Item;
+import assize.ruleset.RuleSet;
+import java.util.List;
+
+/**
+ * Finds aspects of which sources say more different things than can be weighed: the work grows with
+ * every set of values that a source leaves standing.
+ */
+final class TangledClaimsCheck implements RuleSetCheck {
+  /** The most different values that the claims on one aspect may name. */
+  static final int MOST_VALUES = 40;
+
+  /** The most claims on one aspect that may leave open or rule out. */
+  static final int MOST_UNSURE = 8;
+
+  /** The most traces on one item. */
+  static final int MOST_TRACES = 3;
+
+  @Override
+  public void check(RuleSet rules, Places places, Problems problems) {
+    for (Item item : rules.items().toList()) {
+      for (AspectRule rule : item.aspects()) {
+        long values =
+            rule.claims().stream()
+                .flatMap(claim -> claim.values().stream())
+                .map(Expectation::key)
+                .distinct()
+                .count();
+        List<Claim> unsure =
+            rule.claims().stream().filter(claim -> claim.manner() != Manner.SAYS).toList();
+        String what = "the claims on the " + rule.aspect().spoken() + " of \"" + item.id() + "\" ";
+        if (values > MOST_VALUES) {
+          problems.add(
+              Code.TOO_TANGLED,
+              rule.claims().get(rule.claims().size() - 1).at(),
+              what + "name " + values + " values; at most " + MOST_VALUES + " can be weighed",
+              "leave out what no source holds to be right");
+        }
+        if (unsure.size() > MOST_UNSURE) {
+          problems.add(
+              Code.TOO_TANGLED,
+              unsure.get(MOST_UNSURE).at(),
+              what
+                  + "leave open or rule out "
+                  + unsure.size()
+                  + " times; at most "
+                  + MOST_UNSURE
+                  + " can be weighed",
+              "keep the strongest of them");
+        }
+      }
+    }
+  }
+}

@@ -1,0 +1,176 @@
+package assize.judge;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import assize.date.DaySpan;
+import assize.date.DayWords;
+import assize.judge.NumberDating.Dated;
+import assize.judgment.Build.Basis;
+import assize.judgment.Judgment;
+import assize.judgment.Remark;
+import assize.ruleset.NumberTable;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Number tables and what a vehicle's build days rest on. */
+class BuildDaysTest {
+  private static final String RULES =
+      """
+      rule_set: bench
+      name: Bench
+      edition: "1"
+      models:
+        X1: {name: Dropside, built: 1932-03-01/1936-08-31}
+        X2: {name: Box van, built: 1933-01-01/1936-08-31}
+      plants: {north: North works, south: South works}
+      numbers:
+        chassis:
+          name: Chassis number
+          series:
+            - prefix: X-
+              plant: north
+              from: {1001: 1932-03-14, 2450: 1933-01, 4120: 1934-01-02}
+              last: {number: 6875, built: 1936-08-28}
+              reserved:
+                - {numbers: 3000..3049, for: exhibition vehicles, built: 1933-10}
+                - {numbers: 5000..5099, for: never issued}
+            - prefix: XS-
+              suffix: K
+              models: [X1]
+              plant: south
+              from: {1: 1934-09, 900: 1935-06}
+              last: {number: 1310, built: 1936-02}
+      areas:
+        all:
+          name: All
+          items:
+            thing: {title: Thing, points: 1, expect: {present: yes}}
+            north-thing: {title: North, points: 1, plant: [north], expect: {present: yes}}
+            late-thing:
+              title: Late
+              points: 1
+              numbers: {chassis: X-4500..X-6000}
+              expect: {present: yes}
+      """;
+
+  private static List<Dated> dated(String number) {
+    NumberTable table = Judging.rules(RULES).numbers().get("chassis");
+    return table == null ? List.of() : NumberDating.of(table, number);
+  }
+
+  /** Worked by hand: the days between two entries, shared out by number. */
+  @ParameterizedTest
+  @CsvSource({
+    "X-1001, 1932-03-14, 1932-03-14, 1932-03-14",
+    // 14 March 1932 to 1 January 1933 is 293 days; 725 of 1449 numbers, 146.6 days
+    "x1726, 1932-03-14, 1933-01-01, 1932-08-08",
+    "X 2450, 1933-01-01, 1934-01-02, 1933-01-01",
+    // the last number was given out on the last day
+    "X-6875, 1934-01-02, 1936-08-28, 1936-08-28",
+    "XS-1-K, 1934-09-01, 1935-06-01, 1934-09-01",
+    "XS 1310 k, 1935-06-01, 1936-02-29, 1936-02-29"
+  })
+  void aNumberIsDatedByItsNeighbors(String number, String first, String last, String likely) {
+    assertThat(dated(number)).hasSize(1);
+    Dated one = dated(number).get(0);
+    assertThat(one.days().map(DaySpan::first).map(DayWords::iso)).contains(first);
+    assertThat(one.days().map(DaySpan::last).map(DayWords::iso)).contains(last);
+    assertThat(one.likely().map(DayWords::iso)).contains(likely);
+  }
+
+  @Test
+  void reservedBlocksStandApart() {
+    assertThat(dated("X-3010").get(0).days().map(DayWords::of)).contains("October 1933");
+    assertThat(dated("X-5010").get(0).days()).isEmpty();
+    assertThat(dated("X-5010").get(0).reserved().map(block -> block.purpose()))
+        .contains("never issued");
+  }
+
+  @ParameterizedTest
+  @CsvSource({"Y-1001", "X-", "X-12A", "XS-5", "''"})
+  void whatFitsNoSeriesIsNotDated(String number) {
+    assertThat(dated(number)).isEmpty();
+  }
+
+  @ParameterizedTest
+  @CsvSource({"X-1000", "X-6876"})
+  void whatLiesOutsideHasNoDays(String number) {
+    assertThat(dated(number).get(0).days()).isEmpty();
+  }
+
+  private static Judgment judge(String record) {
+    return Judging.judge(RULES, "record: one\nrules: bench\n" + record);
+  }
+
+  @Test
+  void theRecordComesFirstThenTheNumberThenTheModel() {
+    String number = "vehicle: {name: One, model: X1}\nnumbers: {chassis: X-4388}\n";
+    Judgment byRecord = judge(number + "built: {date: 1934-05, basis: plate}\n");
+    assertThat(byRecord.build().basis()).isEqualTo(Basis.RECORD);
+    assertThat(DayWords.of(byRecord.build().days())).isEqualTo("May 1934");
+    Judgment byNumber = judge(number);
+    assertThat(byNumber.build().basis()).isEqualTo(Basis.NUMBER);
+    // 268 of 2755 numbers in the 969 days from 2 January 1934: 94.3 days
+    assertThat(byNumber.build().likely().map(DayWords::iso)).contains("1934-04-06");
+    Judgment byModel = judge("vehicle: {name: One, model: X2}\n");
+    assertThat(byModel.build().basis()).isEqualTo(Basis.MODEL);
+    assertThat(byModel.build().days().first()).isEqualTo("1933-01-01");
+  }
+
+  @Test
+  void aContradictionIsSaidAndTheFirstFollowed() {
+    Judgment judgment =
+        judge("vehicle: {name: One, model: X1}\nnumbers: {chassis: X-1500}\nbuilt: 1935-02\n");
+    assertThat(DayWords.of(judgment.build().days())).isEqualTo("February 1935");
+    assertThat(judgment.remarks()).extracting(Remark::kind).containsExactly(Remark.Kind.BUILD_DAYS);
+    assertThat(judgment.remarks().get(0).words())
+        .contains("the record says February 1935", "Chassis number X-1500 says");
+  }
+
+  @Test
+  void anOpenEndIsClosedByTheModelsProduction() {
+    Judgment judgment = judge("vehicle: {name: One, model: X1}\nbuilt: 1936-02/..\n");
+    assertThat(judgment.build().days())
+        .isEqualTo(
+            DaySpan.of(java.time.LocalDate.of(1936, 2, 1), java.time.LocalDate.of(1936, 8, 31)));
+  }
+
+  @Test
+  void theSeriesOfANumberTellsThePlant() {
+    Judgment judgment = judge("vehicle: {name: One, model: X1}\nnumbers: {chassis: XS-5K}\n");
+    assertThat(Judging.item(judgment, "north-thing").verdict().word()).isEqualTo("does not apply");
+    assertThat(Judging.item(judgment, "late-thing").verdict().word()).isEqualTo("does not apply");
+    Judgment unknown = judge("vehicle: {name: One, model: X1}\n");
+    assertThat(Judging.item(unknown, "north-thing").verdict().word()).isEqualTo("may apply");
+    assertThat(Judging.item(unknown, "late-thing").verdict().word()).isEqualTo("may apply");
+    Judgment late = judge("vehicle: {name: One, model: X1}\nnumbers: {chassis: X-4500}\n");
+    assertThat(Judging.item(late, "late-thing").verdict().word()).isEqualTo("not shown");
+  }
+
+  @Test
+  void aNumberOfAnotherModelsSeriesIsSaid() {
+    Judgment judgment = judge("vehicle: {name: One, model: X2}\nnumbers: {chassis: XS-5K}\n");
+    assertThat(judgment.remarks()).extracting(Remark::kind).contains(Remark.Kind.NUMBER);
+  }
+
+  @Test
+  void whereNoModelIsNamedNothingIsContradicted() {
+    String rules =
+        """
+        rule_set: bench
+        name: Bench
+        edition: "1"
+        areas: {all: {name: All, items: {thing: {title: Thing, points: 1, expect: {present: yes}}}}}
+        """;
+    Judgment judgment =
+        Judging.judge(rules, "record: one\nrules: bench\nvehicle: {name: One}\nbuilt: 1893\n");
+    assertThat(judgment.remarks()).isEmpty();
+    assertThat(
+            Judging.judge(rules, "record: one\nrules: bench\nvehicle: {name: One}\n")
+                .score()
+                .high())
+        .isEqualTo(100_000);
+  }
+}
