@@ -1,9 +1,13 @@
 package assize.cli;
 
 import assize.diagnostic.Diagnostic;
+import assize.diagnostic.Result;
+import assize.lint.Doubt;
+import assize.ruleset.RuleSet;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -32,10 +36,13 @@ final class LintCommand implements Callable<Integer> {
     Inputs inputs = new Inputs(terminal);
     List<Diagnostic> found = new ArrayList<>();
     for (Path path : paths) {
-      found.addAll(
-          inputs.isRecord(path)
-              ? inputs.vehicle(path, java.util.Optional.empty()).diagnostics()
-              : inputs.rules(path).diagnostics());
+      if (inputs.isRecord(path)) {
+        found.addAll(inputs.vehicle(path, Optional.empty()).diagnostics());
+      } else {
+        Result<RuleSet> rules = inputs.rules(path);
+        found.addAll(rules.diagnostics());
+        rules.value().map(Doubt::all).ifPresent(found::addAll);
+      }
     }
     boolean good = inputs.report(found.stream().distinct().toList(), json);
     if (good && !json) {

@@ -92,6 +92,10 @@ public enum Code {
   // Doubts
   SOURCE_NOT_CITED(Severity.DOUBT, "no item cites a source"),
   UNSOURCED(Severity.DOUBT, "an item names no source"),
+  COPY_BESIDE_ORIGINAL(
+      Severity.DOUBT, "a claim only repeats the source that its own source copies"),
+  UNCOVERED_DATES(Severity.DOUBT, "for a stretch of production no claim says what is right"),
+  UNREACHABLE_ITEM(Severity.DOUBT, "an item applies to no vehicle"),
   POINTS_DO_NOT_ADD_UP(Severity.DOUBT, "an area's items do not add up to its points");
 
   private final Severity severity;

@@ -1,0 +1,27 @@
+package assize.lint;
+
+import assize.diagnostic.Code;
+import assize.diagnostic.Diagnostic;
+import assize.ruleset.RuleSet;
+import java.util.stream.Stream;
+
+/** Finds items that name no source. */
+final class Unsourced implements Doubt {
+  @Override
+  public Stream<Diagnostic> in(RuleSet rules) {
+    return rules
+        .items()
+        .filter(
+            item ->
+                item.aspects().stream()
+                    .flatMap(rule -> rule.claims().stream())
+                    .allMatch(claim -> claim.source().isEmpty()))
+        .map(
+            item ->
+                Diagnostic.of(
+                    Code.UNSOURCED,
+                    item.at(),
+                    "item \"" + item.id() + "\" names no source",
+                    "add `source:`"));
+  }
+}
