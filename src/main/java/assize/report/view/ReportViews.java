@@ -46,8 +46,6 @@ public final class ReportViews {
       case BUILD_DAYS -> "Build days";
       case NUMBER -> "Number";
       case EDITION -> "Edition";
-      case COLOR -> "Color";
-      case ANACHRONISM -> "Anachronism";
       case DEPARTURE_DUE -> "Due to be looked at again";
     };
   }
