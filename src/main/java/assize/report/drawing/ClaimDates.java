@@ -47,7 +47,7 @@ public record ClaimDates(
         anchor.equals("end") ? to : from, 12, anchor, "label-name", "this vehicle's build days");
     double y = 22;
     for (Row row : rows) {
-      String words = shorten(row.who() + ": " + row.says(), (int) (width / 6.3));
+      String words = shorten(row.says() + ": " + row.who(), (int) (width / 6.3));
       sketch.label(MARGIN, y + 14, "start", "label-row", words);
       sketch.box(MARGIN, y + 25, width - MARGIN, y + 28, 0, "groove");
       for (Bar bar : row.bars()) {

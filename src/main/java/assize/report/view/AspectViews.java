@@ -114,11 +114,12 @@ final class AspectViews {
 
   /** Leaves out what stands beside it already. */
   private static String besides(String found, String why) {
-    for (String said : List.of("found: ", "counted ", "stamped ")) {
-      String already = said + found.replaceAll("^“|”$", "");
-      if (why.startsWith(already)) {
-        return why.substring(already.length()).replaceFirst("^[,;: ]+", "");
-      }
+    String already = "found: " + found;
+    if (why.startsWith(already)) {
+      return why.substring(already.length()).replaceFirst("^[,;: ]+", "");
+    }
+    if (why.matches("(found:|counted|measured|stamped) [^,;]*")) {
+      return "";
     }
     return why;
   }

@@ -151,7 +151,7 @@ final class RuleWords {
 
     @Override
     public String madeCode(Expectation.MadeCode expected) {
-      return "a date code of the pattern " + expected.code().text();
+      return MadeWords.of(expected.code());
     }
 
     @Override

@@ -7,6 +7,7 @@ import java.util.List;
  * The score against the awards.
  *
  * @param open whether low and high differ
+ * @param reached what it reaches, in a few words; empty where there are no awards
  * @param sentences the score and the awards in whole sentences
  * @param strict the score without allowances, in words; empty where it is the same
  * @param wide the drawing for a wide page
@@ -19,6 +20,7 @@ public record ScoreView(
     String high,
     String of,
     boolean open,
+    String reached,
     List<String> sentences,
     String strict,
     List<AwardView> awards,

@@ -39,6 +39,7 @@ final class ScoreViews {
         Numbers.points(score.high()),
         Numbers.points(of),
         !score.isPoint(),
+        reached(judgment),
         sentences,
         allowances ? strict(judgment.strict()) : "",
         awards(judgment),
@@ -60,6 +61,12 @@ final class ScoreViews {
                 new ScoreScale.Threshold(
                     award.name(), Numbers.points(award.at()), award.at() / 1000.0))
         .toList();
+  }
+
+  private static String reached(Judgment judgment) {
+    return judgment.rules().awards().isEmpty()
+        ? ""
+        : judgment.award().reached().map(Award::name).orElse("no award");
   }
 
   private static List<String> sentences(Judgment judgment) {

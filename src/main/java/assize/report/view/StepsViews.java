@@ -119,7 +119,14 @@ final class StepsViews {
     LocalDate from = stretch(step.from()).days().first();
     return step.to() == reading.stretches() - 1
         ? "from " + DayWords.of(from) + " on"
-        : DayWords.of(new DaySpan(from, stretch(step.to()).days().last()));
+        : within(DayWords.of(new DaySpan(from, stretch(step.to()).days().last())));
+  }
+
+  private static String within(String days) {
+    if (!days.contains(" to ")) {
+      return Character.isDigit(days.charAt(0)) && days.length() > 4 ? "on " + days : "in " + days;
+    }
+    return "from " + days;
   }
 
   private static StepsView.Row row(Stretch stretch) {
