@@ -1,5 +1,7 @@
 package assize.lint;
 
+import assize.aspect.Aspect;
+import assize.aspect.Expectation;
 import assize.date.DaySpan;
 import assize.diagnostic.Code;
 import assize.diagnostic.Diagnostic;
@@ -47,12 +49,23 @@ final class UncoveredDates implements Doubt {
             rule ->
                 applies.stream()
                     .filter(it -> rule.claims().stream().allMatch(claim -> isSilent(claim, it)))
+                    .filter(it -> !isToBeAbsent(item, it))
                     .limit(1)
                     .map(it -> say(item, rule, it)));
   }
 
   private static boolean isSilent(Claim claim, Stretch stretch) {
     return claim.manner() == Manner.RULES_OUT || claim.scope().holds(stretch) == Kleene.NO;
+  }
+
+  /** Says whether the item should not be there at all: then nothing else is said of it. */
+  private static boolean isToBeAbsent(Item item, Stretch stretch) {
+    return item.aspects().stream()
+        .filter(rule -> rule.aspect() == Aspect.PRESENT)
+        .flatMap(rule -> rule.claims().stream())
+        .anyMatch(
+            claim ->
+                claim.values().contains(new Expectation.YesNo(false)) && !isSilent(claim, stretch));
   }
 
   private static Diagnostic say(Item item, AspectRule rule, Stretch stretch) {

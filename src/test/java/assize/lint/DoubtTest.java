@@ -90,6 +90,21 @@ class DoubtTest {
   }
 
   @Test
+  void whatShouldNotBeThereNeedsNoFinish() {
+    assertThat(
+            doubts(
+                """
+                horn-button:
+                  title: Horn button
+                  points: 2
+                  claims:
+                    - {source: guide-1, built: ../1934-06, says: {present: yes, finish: nickel}}
+                    - {source: guide-2, built: 1934-07/.., says: {present: no}}
+                """))
+        .isEmpty();
+  }
+
+  @Test
   void anItemThatAppliesToNothing() {
     assertThat(
             doubts(
