@@ -103,7 +103,7 @@ final class DemoCommand implements Callable<Integer> {
           return files(jar.getPath(INSIDE));
         }
       }
-      return files(Path.of(DemoCommand.class.getResource(INSIDE).toURI()));
+      return files(Path.of(at).resolve("../../demo").normalize());
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     } catch (java.net.URISyntaxException e) {

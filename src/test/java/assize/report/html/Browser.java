@@ -1,0 +1,165 @@
+package assize.report.html;
+
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import java.io.BufferedReader;
+import java.io.File;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Base64;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.logging.Level;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.openqa.selenium.Keys;
+import org.openqa.selenium.chrome.ChromeDriver;
+import org.openqa.selenium.chrome.ChromeDriverService;
+import org.openqa.selenium.chrome.ChromeOptions;
+import org.openqa.selenium.interactions.Actions;
+import org.openqa.selenium.logging.LogType;
+import org.openqa.selenium.logging.LoggingPreferences;
+
+/** A Chromium without a window, as it is installed on this machine. */
+final class Browser implements AutoCloseable {
+  /** The widths that a report is read at: a desk, a phone, a small phone (in CSS pixels). */
+  static final List<Integer> WIDTHS = List.of(1280, 390, 320);
+
+  /** What is left of A4 (210 mm) between margins of 16 mm, in CSS pixels of 1/96 in. */
+  static final int A4_BETWEEN_MARGINS = 672;
+
+  private final ChromeDriver driver;
+
+  private Browser(ChromeDriver driver) {
+    this.driver = driver;
+  }
+
+  /** Starts it; without one the tests are skipped, except where CI is true. */
+  static Browser start(Path profile) {
+    Optional<Path> chromium = needed("chromium");
+    Optional<Path> chromedriver = needed("chromedriver");
+    ChromeOptions options = new ChromeOptions();
+    options.setBinary(chromium.orElseThrow().toFile());
+    options.addArguments(
+        "--headless=new",
+        "--no-sandbox",
+        "--disable-gpu",
+        "--disable-quic",
+        "--no-first-run",
+        "--disable-background-networking",
+        "--disable-component-update",
+        "--disable-sync",
+        "--hide-scrollbars",
+        "--user-data-dir=" + profile);
+    LoggingPreferences logs = new LoggingPreferences();
+    logs.enable(LogType.PERFORMANCE, Level.ALL);
+    options.setCapability("goog:loggingPrefs", logs);
+    ChromeDriverService service =
+        new ChromeDriverService.Builder()
+            .usingDriverExecutable(chromedriver.orElseThrow().toFile())
+            .usingAnyFreePort()
+            .build();
+    return new Browser(new ChromeDriver(service, options));
+  }
+
+  /** Finds a program; skips the test without it, except where CI is true. */
+  static Optional<Path> needed(String program) {
+    Optional<Path> found =
+        Stream.of(System.getenv().getOrDefault("PATH", "").split(File.pathSeparator))
+            .map(folder -> Path.of(folder, program))
+            .filter(Files::isExecutable)
+            .findFirst();
+    if (found.isEmpty() && "true".equals(System.getenv("CI"))) {
+      throw new AssertionError(program + " is not installed");
+    }
+    assumeTrue(found.isPresent(), program + " is not installed");
+    return found;
+  }
+
+  void open(Path page) {
+    driver.get(page.toUri().toString());
+  }
+
+  /** Gives the page a width and a look. */
+  void show(int width, String medium, String theme) {
+    cdp(
+        "Emulation.setDeviceMetricsOverride",
+        Map.of("width", width, "height", 900, "deviceScaleFactor", 1, "mobile", false));
+    cdp(
+        "Emulation.setEmulatedMedia",
+        Map.of(
+            "media",
+            medium,
+            "features",
+            List.of(Map.of("name", "prefers-color-scheme", "value", theme))));
+  }
+
+  Map<String, Object> cdp(String command, Map<String, Object> parameters) {
+    return driver.executeCdpCommand(command, parameters);
+  }
+
+  /** Runs one of the scripts beside this class on the page and returns the faults it found. */
+  List<String> faults(String script, Object... arguments) throws IOException {
+    return texts(read(script), arguments);
+  }
+
+  /** Runs a script that returns texts. */
+  List<String> texts(String script, Object... arguments) {
+    return ((List<?>) result(script, arguments)).stream().map(String::valueOf).toList();
+  }
+
+  /** Runs a script that returns something. */
+  Object result(String script, Object... arguments) {
+    return Objects.requireNonNull(driver.executeScript(script, arguments));
+  }
+
+  void press(Keys key, int times) {
+    new Actions(driver).sendKeys(key.toString().repeat(times)).perform();
+  }
+
+  /** Returns what the page asked for since this was last called. */
+  List<String> requests() {
+    return driver.manage().logs().get(LogType.PERFORMANCE).getAll().stream()
+        .map(entry -> entry.getMessage())
+        .filter(message -> message.contains("\"Network.requestWillBeSent\""))
+        .map(
+            message -> message.replaceFirst("(?s).*\"request\":\\{.*?\"url\":\"([^\"]*)\".*", "$1"))
+        .toList();
+  }
+
+  /** Prints the page on A4 and returns the bytes of the PDF. */
+  byte[] print() {
+    Map<String, Object> pdf =
+        cdp(
+            "Page.printToPDF",
+            Map.of(
+                "paperWidth",
+                8.27,
+                "paperHeight",
+                11.69,
+                "preferCSSPageSize",
+                true,
+                "printBackground",
+                false));
+    return Base64.getDecoder().decode(String.valueOf(pdf.get("data")));
+  }
+
+  private static String read(String script) throws IOException {
+    try (InputStream in = Objects.requireNonNull(Browser.class.getResourceAsStream(script));
+        BufferedReader lines =
+            new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8))) {
+      return lines.lines().collect(Collectors.joining("\n"));
+    }
+  }
+
+  @Override
+  public void close() {
+    driver.quit();
+  }
+}
