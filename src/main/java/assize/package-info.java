@@ -13,6 +13,7 @@
  *   <li>{@code ruleset}, {@code record}: one standard; one vehicle
  *   <li>{@code judgment}: what judging gave
  *   <li>{@code yaml}: reads rule sets and records
+ *   <li>{@code lint}: doubts about rule sets
  *   <li>{@code judge}: judges
  *   <li>{@code photo}: pictures of evidence
  *   <li>{@code report.view}, {@code report.drawing}, {@code report.html}, {@code report.text}: says
