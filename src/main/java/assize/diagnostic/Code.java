@@ -87,9 +87,9 @@ public enum Code {
   NO_ASPECTS("an item expects nothing"),
   NO_ITEMS("a rule set or an area has no items"),
   ASPECT_NOT_JUDGED("a record gives what the item does not ask for"),
-  OTHER_EDITION("a record names another edition than the rule set's"),
 
   // Doubts
+  OTHER_EDITION(Severity.DOUBT, "a record names another edition than the rule set's"),
   SOURCE_NOT_CITED(Severity.DOUBT, "no item cites a source"),
   UNSOURCED(Severity.DOUBT, "an item names no source"),
   COPY_BESIDE_ORIGINAL(
