@@ -7,7 +7,6 @@ import assize.judgment.PositionJudgment;
 import assize.judgment.ScoreRange;
 import assize.judgment.Verdict;
 import assize.measure.Swatch;
-import assize.record.Observation;
 import assize.ruleset.Item;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -33,12 +32,12 @@ final class AspectViews {
         VerdictView.of(aspect.verdict()),
         state(aspect),
         dispute(item, aspect),
-        found(item, aspect),
+        found(item, aspect.rule().aspect()),
         swatches(item, aspect),
         expected(item, aspect, stretch),
         Numbers.range(aspect.earned()),
         Numbers.points(aspect.possible()),
-        why(item, aspect, found(item, aspect)),
+        why(item, aspect, found(item, aspect.rule().aspect())),
         sums(aspect));
   }
 
@@ -64,11 +63,11 @@ final class AspectViews {
         : Optional.empty();
   }
 
-  private String found(Item item, AspectJudgment aspect) {
-    Optional<Observation> seen =
-        Optional.ofNullable(reading.judgment().vehicle().observations().get(item.id()));
-    return seen.map(it -> it.findings().get(aspect.rule().aspect()))
-        .map(it -> it.match(new FindingWords(reading.words(), item, aspect.rule().aspect())))
+  /** Returns what was found, in words; nothing where it is not shown. */
+  String found(Item item, Aspect aspect) {
+    return Optional.ofNullable(reading.judgment().vehicle().observations().get(item.id()))
+        .map(seen -> seen.findings().get(aspect))
+        .map(finding -> finding.match(new FindingWords(reading.words(), item, aspect)))
         .orElse("");
   }
 
@@ -113,7 +112,7 @@ final class AspectViews {
   }
 
   /** Leaves out what stands beside it already. */
-  private static String besides(String found, String why) {
+  static String besides(String found, String why) {
     String already = "found: " + found;
     if (why.startsWith(already)) {
       return why.substring(already.length()).replaceFirst("^[,;: ]+", "");

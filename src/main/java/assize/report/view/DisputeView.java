@@ -8,6 +8,8 @@ import java.util.Optional;
  * One aspect on which sources differ.
  *
  * @param rides points that ride on it, in words
+ * @param outcome why it rests where it does; empty where the positions say it
+ * @param found what the vehicle has; empty where that is not shown
  * @param dates the claims' dates against the vehicle's build days, where they differ
  */
 public record DisputeView(
@@ -18,6 +20,7 @@ public record DisputeView(
     String question,
     String rides,
     String outcome,
+    String found,
     List<Span> spans,
     Optional<Dates> dates) {
   public DisputeView {

@@ -22,10 +22,12 @@ import java.util.stream.IntStream;
 final class DisputeViews {
   private final Reading reading;
   private final ClaimDateViews dates;
+  private final AspectViews aspects;
 
   DisputeViews(Reading reading) {
     this.reading = reading;
     this.dates = new ClaimDateViews(reading);
+    this.aspects = new AspectViews(reading);
   }
 
   /** The aspects on which sources differ, each list with the dearest first. */
@@ -90,6 +92,7 @@ final class DisputeViews {
         item.title() + ": which " + rule.aspect().spoken() + " is right?",
         rides(found),
         outcome(found),
+        aspects.found(item, rule.aspect()),
         spans,
         dates.of(item, rule, anchor));
   }
@@ -107,16 +110,7 @@ final class DisputeViews {
             .mapToObj(i -> at(found.one(), found.aspect(), i))
             .flatMap(Optional::stream)
             .anyMatch(it -> it.verdict() != Verdict.NOT_SHOWN);
-    if (!shown) {
-      return "This aspect has not been shown, so the vehicle stands nowhere yet.";
-    }
-    if (!found.disputed()) {
-      return "One position is believed enough to judge by; the dissent is on record.";
-    }
-    return found.rides() == 0
-        ? "The sources differ, and it does not matter here: every position that is judged by gives"
-            + " this vehicle the same."
-        : "";
+    return shown ? "" : "This aspect has not been shown, so the vehicle stands nowhere yet.";
   }
 
   private DisputeView.Span span(Found found, int stretch) {
@@ -143,6 +137,15 @@ final class DisputeViews {
             .toList(),
         others(item, aspect, stretch),
         settling(item, aspect));
+  }
+
+  private static String ridesHere(AspectJudgment aspect, Found found) {
+    if (aspect.rides() == found.rides()) {
+      return "";
+    }
+    return aspect.rides() == 0
+        ? "No points ride on it on these days."
+        : Numbers.points(aspect.rides()) + " points ride on it on these days.";
   }
 
   private static String state(AspectJudgment aspect) {
@@ -178,7 +181,10 @@ final class DisputeViews {
         position.judged(),
         VerdictView.of(position.comparison().verdict()),
         shown ? Numbers.number(position.comparison().credit()) : "",
-        shown ? position.comparison().why().words() : "");
+        shown
+            ? AspectViews.besides(
+                aspects.found(item, aspect.rule().aspect()), position.comparison().why().words())
+            : "");
   }
 
   private List<DisputeView.Other> others(Item item, AspectJudgment aspect, int stretch) {
