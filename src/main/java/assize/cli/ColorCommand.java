@@ -23,7 +23,7 @@ final class ColorCommand implements Callable<Integer> {
   @Parameters(index = "0", paramLabel = "L,a,b", description = "For example 34.2,-18.5,9.1")
   private String one = "";
 
-  @Parameters(index = "1", paramLabel = "L,a,b")
+  @Parameters(index = "1", paramLabel = "L,a,b", description = "The other color.")
   private String other = "";
 
   @Option(names = "--json", description = "As a JSON object.")

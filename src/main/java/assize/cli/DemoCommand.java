@@ -46,23 +46,31 @@ final class DemoCommand implements Callable<Integer> {
   }
 
   @Override
-  public Integer call() throws IOException {
+  public Integer call() {
     Map<Path, byte[]> files = files();
-    List<Path> changed = new ArrayList<>();
-    for (Map.Entry<Path, byte[]> file : files.entrySet()) {
-      if (Files.exists(file.getKey())
-          && !(Files.isRegularFile(file.getKey())
-              && Arrays.equals(Files.readAllBytes(file.getKey()), file.getValue()))) {
-        changed.add(file.getKey());
-      }
-    }
+    List<Path> changed =
+        files.entrySet().stream()
+            .filter(file -> differs(file.getKey(), file.getValue()))
+            .map(Map.Entry::getKey)
+            .toList();
     if (!changed.isEmpty()) {
       changed.forEach(path -> terminal.error("error: " + path + " is there already and differs"));
       terminal.error("Nothing was written; name a folder that does not exist yet.");
       return Exit.BAD_INPUT;
     }
+    OutputFile.check(files.keySet());
+    OutputFile.check(List.of(folder.resolve("reports").resolve("report.html")));
     files.forEach(OutputFile::write);
     return judge(files.keySet().stream().filter(this::isRecord).sorted().toList());
+  }
+
+  private static boolean differs(Path path, byte[] ours) {
+    try {
+      return Files.exists(path)
+          && !(Files.isRegularFile(path) && Arrays.equals(Files.readAllBytes(path), ours));
+    } catch (IOException e) {
+      return true;
+    }
   }
 
   private boolean isRecord(Path path) {

@@ -13,8 +13,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
 
 /** Judges vehicles and writes their reports. */
 @Command(
@@ -54,12 +57,19 @@ final class JudgeCommand implements Callable<Integer> {
       description = "Also write the judgment as JSON; -: to standard output, and no report.")
   private Optional<String> json = Optional.empty();
 
+  @Spec private CommandSpec spec = CommandSpec.create();
+
   JudgeCommand(Terminal terminal) {
     this.terminal = terminal;
   }
 
   @Override
   public Integer call() {
+    json.flatMap(Arguments::refusedForJson)
+        .ifPresent(
+            reason -> {
+              throw new ParameterException(spec.commandLine(), reason);
+            });
     Inputs inputs = new Inputs(terminal);
     List<Diagnostic> found = new ArrayList<>();
     Map<Path, Inputs.Read> read = new LinkedHashMap<>();

@@ -4,6 +4,8 @@ import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.LocalDate;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -32,8 +34,8 @@ public final class Main implements Runnable {
   public static void main(String[] args) {
     PrintStream out = utf8(FileDescriptor.out);
     PrintStream err = utf8(FileDescriptor.err);
-    int exit = run(new Terminal(out, err, Terminal.colorsFor(System.getenv())), args);
-    out.flush();
+    int exit =
+        run(new Terminal(out, err, Terminal.colorsFor(System.getenv(), Terminal.isThere())), args);
     err.flush();
     System.exit(exit);
   }
@@ -49,34 +51,53 @@ public final class Main implements Runnable {
    *     written
    */
   public static int run(Terminal terminal, String... args) {
+    CommandLine line = line(terminal);
+    int exit = line.execute(Arguments.ordered(line.getSubcommands().keySet(), args));
+    terminal.out().flush();
+    if (exit == Exit.DONE && terminal.out().checkError()) {
+      terminal.error("can't write to standard output");
+      return Exit.CANNOT_WRITE;
+    }
+    return exit;
+  }
+
+  private static CommandLine line(Terminal terminal) {
     CommandLine line =
         new CommandLine(new Main(), new TerminalFactory(terminal))
             .setOut(terminal.outWriter())
             .setErr(terminal.errWriter())
+            .setExpandAtFiles(false)
             .setUsageHelpWidth(90)
             .setUsageHelpAutoWidth(false)
             .setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF))
+            .registerConverter(Path.class, Typed::path)
+            .registerConverter(LocalDate.class, Typed::day)
             .setParameterExceptionHandler(
                 (problem, arguments) -> {
-                  terminal.error(String.valueOf(problem.getMessage()));
+                  terminal.error(Mistakes.words(problem));
                   String verb = problem.getCommandLine().getCommandSpec().qualifiedName();
                   terminal.error("Try: " + verb + " --help");
                   return Exit.BAD_COMMAND_LINE;
                 })
-            .setExecutionExceptionHandler(
-                (problem, command, parsed) -> {
-                  if (problem instanceof OutputFile.CannotWrite) {
-                    terminal.error(String.valueOf(problem.getMessage()));
-                    return Exit.CANNOT_WRITE;
-                  }
-                  throw problem;
-                });
-    return line.execute(args);
+            .setExecutionExceptionHandler((problem, command, parsed) -> failed(terminal, problem));
+    line.getSubcommands()
+        .values()
+        .forEach(verb -> verb.getCommandSpec().versionProvider(new Version()));
+    return line;
+  }
+
+  private static int failed(Terminal terminal, Exception problem) throws Exception {
+    if (problem instanceof OutputFile.CannotWrite) {
+      terminal.error(String.valueOf(problem.getMessage()));
+      return Exit.CANNOT_WRITE;
+    }
+    throw problem;
   }
 
   @Override
   public void run() {
-    throw new ParameterException(spec.commandLine(), "say what to do: assize VERB ...");
+    throw new ParameterException(
+        spec.commandLine(), "say what to do: " + String.join(", ", spec.subcommands().keySet()));
   }
 
   /** The version of the jar. */

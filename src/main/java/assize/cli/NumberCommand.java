@@ -2,6 +2,7 @@ package assize.cli;
 
 import assize.date.DaySpan;
 import assize.date.DayWords;
+import assize.diagnostic.NearNames;
 import assize.diagnostic.Result;
 import assize.judge.NumberDating;
 import assize.judge.NumberDating.Dated;
@@ -29,7 +30,11 @@ final class NumberCommand implements Callable<Integer> {
   @Parameters(index = "0", paramLabel = "RULESET", description = "A rule set: a file or folder.")
   private Path rules = Path.of("");
 
-  @Parameters(index = "1..*", arity = "1..*", paramLabel = "NUMBER")
+  @Parameters(
+      index = "1..*",
+      arity = "1..*",
+      paramLabel = "NUMBER",
+      description = "For example L45-4388.")
   private List<String> numbers = List.of();
 
   @Option(
@@ -85,11 +90,7 @@ final class NumberCommand implements Callable<Integer> {
             .toList();
     if (tables.isEmpty()) {
       return Parsed.bad(
-          table
-              .map(id -> "this rule set has no number table \"" + id + "\"")
-              .orElse("this rule set has no number table"),
-          0,
-          0);
+          table.map(id -> noTable(ruleSet, id)).orElse("this rule set has no number table"), 0, 0);
     }
     Optional<String> reserved = Optional.empty();
     boolean outside = false;
@@ -113,6 +114,13 @@ final class NumberCommand implements Callable<Integer> {
     String reason =
         outside ? "outside the numbers that the table covers" : "fits no series of the table";
     return Parsed.bad(reserved.orElse(reason), 0, 0);
+  }
+
+  private static String noTable(RuleSet ruleSet, String id) {
+    return "this rule set has no number table \""
+        + id
+        + "\""
+        + NearNames.hint(id, ruleSet.numbers().keySet()).map(it -> "; " + it).orElse("");
   }
 
   private static String asJson(Found found) {

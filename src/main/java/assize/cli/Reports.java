@@ -7,6 +7,7 @@ import assize.record.Evidence;
 import assize.report.html.HtmlReport;
 import assize.report.html.Picture;
 import assize.report.text.JudgmentJson;
+import assize.report.text.Visible;
 import assize.report.view.ReportViews;
 import assize.ruleset.Award;
 import assize.text.Parsed;
@@ -15,6 +16,7 @@ import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -53,24 +55,36 @@ final class Reports {
             pages.put(page, HtmlReport.render(ReportViews.of(judgment), pictures));
           }
         });
+    json.filter(file -> pages.containsKey(Path.of(file)))
+        .ifPresent(file -> problems.add(file + ": the report goes there; name another for --json"));
     if (!problems.isEmpty()) {
       problems.forEach(problem -> terminal.error("error: " + problem));
       return false;
     }
-    String machine =
-        judged.values().stream().map(JudgmentJson::of).collect(Collectors.joining("\n"));
     if (toOutput) {
-      terminal.result(machine.stripTrailing());
+      terminal.result(machine(judged.values()));
       return true;
     }
-    json.ifPresent(file -> OutputFile.write(Path.of(file), machine.stripTrailing() + "\n"));
-    pages.forEach(OutputFile::write);
+    Map<Path, String> outputs = new LinkedHashMap<>();
+    json.ifPresent(file -> outputs.put(Path.of(file), machine(judged.values()) + "\n"));
+    outputs.putAll(pages);
+    OutputFile.check(outputs.keySet());
+    outputs.forEach(OutputFile::write);
     List<Path> written = List.copyOf(pages.keySet());
     int i = 0;
     for (Judgment judgment : judged.values()) {
       terminal.result(summary(judgment, written.get(i++)));
     }
     return true;
+  }
+
+  /** Returns one judgment as an object of several lines, several as one object a line. */
+  private static String machine(Collection<Judgment> judged) {
+    return judged.size() == 1
+        ? JudgmentJson.of(judged.iterator().next()).stripTrailing()
+        : judged.stream()
+            .map(one -> JudgmentJson.of(one).replaceAll("\n *", " ").strip())
+            .collect(Collectors.joining("\n"));
   }
 
   private static Map<String, Picture> pictures(
@@ -114,7 +128,7 @@ final class Reports {
                 + " to "
                 + points(score.high())
                 + ")";
-    return judgment.vehicle().name()
+    return Visible.of(judgment.vehicle().name())
         + ": "
         + range
         + " of "

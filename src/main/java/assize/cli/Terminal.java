@@ -1,5 +1,7 @@
 package assize.cli;
 
+import assize.report.text.Visible;
+import java.io.Console;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
@@ -14,10 +16,23 @@ import java.util.Map;
  */
 public record Terminal(PrintStream out, PrintStream err, boolean colored) {
   /** Says whether messages may be colored: on a terminal, and unless NO_COLOR is set. */
-  static boolean colorsFor(Map<String, String> environment) {
+  static boolean colorsFor(Map<String, String> environment, boolean there) {
     String no = environment.getOrDefault("NO_COLOR", "");
     String term = environment.getOrDefault("TERM", "");
-    return System.console() != null && no.isEmpty() && !term.isEmpty() && !term.equals("dumb");
+    return there && no.isEmpty() && !term.isEmpty() && !term.equals("dumb");
+  }
+
+  /** Says whether a person sits at a terminal: from Java 22 on, a console alone does not tell. */
+  static boolean isThere() {
+    Console console = System.console();
+    if (console == null) {
+      return false;
+    }
+    try {
+      return (boolean) Console.class.getMethod("isTerminal").invoke(console);
+    } catch (ReflectiveOperationException e) {
+      return true;
+    }
   }
 
   /** Prints one line of a result. */
@@ -25,9 +40,9 @@ public record Terminal(PrintStream out, PrintStream err, boolean colored) {
     out.print(line + "\n");
   }
 
-  /** Prints one line of a message. */
+  /** Prints one line of a message; what would steer the terminal is shown instead. */
   void error(String line) {
-    err.print(line + "\n");
+    err.print(Visible.of(line) + "\n");
   }
 
   PrintWriter outWriter() {

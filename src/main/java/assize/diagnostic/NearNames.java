@@ -11,7 +11,7 @@ import java.util.stream.Collectors;
 public final class NearNames {
   private static final int LISTED = 8;
   private static final int LONGEST = 60;
-  private static final int LOOKED_AT = 5000;
+  private static final int LOOKED_AT = 1000;
 
   private NearNames() {}
 

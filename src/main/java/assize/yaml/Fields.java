@@ -69,7 +69,7 @@ final class Fields {
             Code.UNKNOWN_KEY,
             entry.key().at(),
             owner + " has no `" + Words.brief(entry.name()) + "`" + foreign(entry.name()),
-            hint(entry));
+            problems.areMany() ? Optional.empty() : hint(entry));
       }
     }
   }

@@ -29,7 +29,9 @@ record FixedWords<T>(String what, Code unknown, List<T> all, Function<T, String>
           unknown,
           text.at(),
           Words.quoted(text.text()) + " is not " + what,
-          NearNames.hint(text.text(), all.stream().map(word).toList()));
+          problems.areMany()
+              ? Optional.empty()
+              : NearNames.hint(text.text(), all.stream().map(word).toList()));
     }
     return found;
   }

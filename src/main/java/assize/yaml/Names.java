@@ -64,7 +64,7 @@ final class Names {
           unknown,
           name.at(),
           owner + " has no " + kind + " " + Words.quoted(name.text()),
-          hint(name));
+          problems.areMany() ? Optional.empty() : hint(name));
     }
     return Optional.empty();
   }

@@ -12,6 +12,7 @@ import java.util.Optional;
 /** Collects everything that is wrong; after a thousand for one file it says so and stops. */
 final class Problems {
   private static final int SHOWN_PER_FILE = 1000;
+  private static final int HINTED = 200;
 
   private final List<Diagnostic> found = new ArrayList<>();
   private final Map<String, Integer> perFile = new HashMap<>();
@@ -41,6 +42,11 @@ final class Problems {
                   + SHOWN_PER_FILE
                   + " things are wrong in this file; the rest is left out"));
     }
+  }
+
+  /** Says whether so much is wrong that near names are no longer looked for. */
+  boolean areMany() {
+    return found.size() >= HINTED;
   }
 
   void addAll(List<Diagnostic> diagnostics) {

@@ -7,12 +7,14 @@ import java.util.Locale;
 /** Finds characters that can't be seen, or that change how the text around them is seen. */
 final class Unseen {
   private static final char MARK = '\uFEFF';
+  private static final int MOST_REPORTED = 1000;
 
   private Unseen() {}
 
   /** Reports each of them, and returns the text with a harmless letter in its place. */
   static String check(SourceFile file, Problems problems) {
     String text = file.text();
+    int reported = 0;
     StringBuilder clean = new StringBuilder(text.length());
     for (int i = 0; i < text.length(); ) {
       int c = text.codePointAt(i);
@@ -20,7 +22,9 @@ final class Unseen {
       if (i == 0 && c == MARK || !isUnseen(c)) {
         clean.appendCodePoint(c);
       } else {
-        problems.add(Code.CONTROL_CHARACTER, file.span(i, i + length), message(c), "delete it");
+        if (reported++ <= MOST_REPORTED) {
+          problems.add(Code.CONTROL_CHARACTER, file.span(i, i + length), message(c), "delete it");
+        }
         clean.append("?".repeat(length));
       }
       i += length;

@@ -3,13 +3,13 @@ package assize.report.text;
 import java.util.Locale;
 
 /** Text for a terminal: what can't be seen, or would steer the terminal, is shown as an escape. */
-final class Visible {
+public final class Visible {
   private static final int TAB = 4;
 
   private Visible() {}
 
   /** Returns a text with its hidden characters shown, its tabs as spaces. */
-  static String of(String text) {
+  public static String of(String text) {
     StringBuilder out = new StringBuilder();
     text.codePoints().forEach(c -> append(out, c));
     return out.toString();

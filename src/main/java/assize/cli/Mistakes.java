@@ -1,0 +1,52 @@
+package assize.cli;
+
+import assize.diagnostic.NearNames;
+import java.util.Collection;
+import java.util.Optional;
+import picocli.CommandLine;
+import picocli.CommandLine.Model.ArgSpec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.TypeConversionException;
+import picocli.CommandLine.UnmatchedArgumentException;
+
+/** Words what is wrong with a command line, with the nearest thing that would be right. */
+final class Mistakes {
+  private Mistakes() {}
+
+  static String words(ParameterException problem) {
+    if (problem instanceof UnmatchedArgumentException unmatched
+        && !unmatched.getUnmatched().isEmpty()) {
+      return unmatched(problem.getCommandLine(), unmatched.getUnmatched().get(0));
+    }
+    if (problem.getCause() instanceof TypeConversionException cause) {
+      return name(problem.getArgSpec()) + ": " + cause.getMessage();
+    }
+    return String.valueOf(problem.getMessage());
+  }
+
+  private static String unmatched(CommandLine line, String word) {
+    boolean option = word.startsWith("-") && word.length() > 1;
+    if (option) {
+      return "there is no option \"" + word + "\"" + hint(word, options(line));
+    }
+    Collection<String> verbs = line.getSubcommands().keySet();
+    return verbs.isEmpty()
+        ? "\"" + word + "\" is one too many"
+        : "there is no verb \"" + word + "\"" + hint(word, verbs);
+  }
+
+  private static Collection<String> options(CommandLine line) {
+    return line.getCommandSpec().options().stream().map(OptionSpec::longestName).toList();
+  }
+
+  private static String hint(String word, Collection<String> valid) {
+    return NearNames.hint(word, valid).map(it -> "; " + it).orElse("");
+  }
+
+  private static String name(ArgSpec argument) {
+    return argument instanceof OptionSpec option
+        ? option.longestName()
+        : Optional.ofNullable(argument).map(ArgSpec::paramLabel).orElse("");
+  }
+}

@@ -1,0 +1,53 @@
+package assize.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvFileSource;
+import tools.jackson.databind.JsonNode;
+
+class ColorCommandTest {
+  /** G. Sharma, W. Wu, E. N. Dalal, Color Research and Application 30 (2005), Table 1. */
+  @ParameterizedTest
+  @CsvFileSource(
+      resources = "/published/measure/ciede2000.csv",
+      useHeadersInDisplayName = true,
+      maxCharsPerColumn = 100)
+  void findsThePublishedDifferences(
+      String pair, String l1, String a1, String b1, String l2, String a2, String b2, double de00) {
+    String one = String.join(",", l1, a1, b1);
+    String other = String.join(",", l2, a2, b2);
+    Ran ran = Ran.of("color", one, other, "--json");
+    assertThat(ran.exit()).as("pair " + pair).isZero();
+    JsonNode said = ran.json();
+    assertThat(said.propertyNames()).containsExactly("de00", "dL", "dC", "dH");
+    assertThat(said.get("de00").doubleValue()).isCloseTo(de00, within(0.00005001));
+    assertThat(said.get("dL").doubleValue())
+        .isCloseTo(Double.parseDouble(l2) - Double.parseDouble(l1), within(0.00005));
+  }
+
+  @Test
+  void printsThePartsForAPerson() {
+    Ran ran = Ran.of("color", "50,2.6772,-79.7751", "50,0,-82.7485");
+    assertThat(ran.exit()).isZero();
+    assertThat(ran.out()).contains("ΔE00").contains("2.0425").hasLineCount(4);
+    assertThat(ran.err()).isEmpty();
+  }
+
+  @Test
+  void namesTheColorThatIsWrong() {
+    Ran ran = Ran.of("color", "1,2,3", "101,2,3");
+    assertThat(ran.exit()).isEqualTo(1);
+    assertThat(ran.out()).isEmpty();
+    assertThat(ran.err()).isEqualTo("101,2,3: L goes from 0 to 100\n");
+  }
+
+  @Test
+  void takesALightnessBelowNothingForAColorAndNotForAnOption() {
+    Ran ran = Ran.of("color", "-1,2,3", "1,2,3", "--json");
+    assertThat(ran.exit()).isEqualTo(1);
+    assertThat(ran.json().get("error").stringValue()).isEqualTo("-1,2,3: L goes from 0 to 100");
+  }
+}
