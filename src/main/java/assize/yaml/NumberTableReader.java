@@ -127,6 +127,6 @@ final class NumberTableReader {
   }
 
   private Optional<DaySpan> built(Optional<Node.Entry> entry) {
-    return values.parsed(entry, Code.BAD_DATE, "a date", Dates::closedSpan);
+    return values.parsed(entry, Code.BAD_DATE, "a date", Dates::sureSpan);
   }
 }
