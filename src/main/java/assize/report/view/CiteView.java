@@ -6,6 +6,6 @@ package assize.report.view;
  * @param anchor the id of the source's entry; empty where it has none
  * @param grade its grade, A to D
  * @param where the place in the source; empty where none is given
- * @param echo whether it only repeats a source that it copies
+ * @param repeats the sources that it copies and only repeats; empty where it is a witness
  */
-public record CiteView(String anchor, String title, String grade, String where, boolean echo) {}
+public record CiteView(String anchor, String title, String grade, String where, String repeats) {}

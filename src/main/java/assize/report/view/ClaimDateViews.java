@@ -37,7 +37,7 @@ final class ClaimDateViews {
       if (bars.isEmpty()) {
         continue;
       }
-      String who = reading.claims().cite(claim.source().orElse(""), "", false).title();
+      String who = reading.claims().cite(claim.source().orElse(""), "", "").title();
       String says =
           switch (claim.manner()) {
                 case SAYS -> "";

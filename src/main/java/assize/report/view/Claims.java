@@ -19,6 +19,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /** Who says what of this vehicle, and where it stands. */
 final class Claims {
@@ -41,16 +42,32 @@ final class Claims {
   List<CiteView> of(AspectRule rule, PositionJudgment position, LocalDate day) {
     List<CiteView> cites = new ArrayList<>();
     for (String source : position.sources()) {
-      cites.add(cite(source, where(rule, source, position.accepts(), day), false));
+      cites.add(cite(source, where(rule, source, position.accepts(), day), ""));
     }
     for (String source : position.echoes()) {
-      cites.add(cite(source, where(rule, source, position.accepts(), day), true));
+      String repeats = repeats(source, position);
+      cites.add(cite(source, where(rule, source, position.accepts(), day), repeats));
     }
     return cites;
   }
 
+  /** Returns the titles of what a source copies, of the same position before all others. */
+  private String repeats(String source, PositionJudgment position) {
+    Set<String> copied =
+        Optional.ofNullable(rules.sources().get(source)).map(Source::copies).orElse(Set.of());
+    List<Source> all =
+        rules.sources().values().stream().filter(it -> copied.contains(it.id())).toList();
+    List<Source> here =
+        all.stream()
+            .filter(
+                it -> position.sources().contains(it.id()) || position.echoes().contains(it.id()))
+            .toList();
+    return (here.isEmpty() ? all : here)
+        .stream().map(Source::title).collect(Collectors.joining(" and "));
+  }
+
   /** Returns who says so, of a source or of one of the record's traces. */
-  CiteView cite(String source, String where, boolean echo) {
+  CiteView cite(String source, String where, String repeats) {
     Optional<Trace> trace = trace(source);
     String title =
         trace
@@ -63,7 +80,7 @@ final class Claims {
             .or(() -> Optional.ofNullable(rules.sources().get(source)).map(it -> it.grade().name()))
             .orElse("");
     boolean listed = trace.isPresent() || rules.sources().containsKey(source);
-    return new CiteView(listed ? Anchors.source(source) : "", title, grade, where, echo);
+    return new CiteView(listed ? Anchors.source(source) : "", title, grade, where, repeats);
   }
 
   private Optional<Trace> trace(String source) {
@@ -78,8 +95,7 @@ final class Claims {
   }
 
   private String where(AspectRule rule, String source, List<Expectation> accepts, LocalDate day) {
-    Set<String> keys =
-        accepts.stream().map(Expectation::key).collect(java.util.stream.Collectors.toSet());
+    Set<String> keys = accepts.stream().map(Expectation::key).collect(Collectors.toSet());
     List<String> places =
         rule.claims().stream()
             .filter(claim -> claim.source().equals(Optional.of(source)))

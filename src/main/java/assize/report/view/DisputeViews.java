@@ -196,7 +196,7 @@ final class DisputeViews {
         String words = reading.words().any(item, aspect.rule().aspect(), claim.values());
         others.add(
             new DisputeView.Other(
-                reading.claims().cite(claim.source().get(), claim.citation().orElse(""), false),
+                reading.claims().cite(claim.source().get(), claim.citation().orElse(""), ""),
                 manner(claim.manner()) + words));
       }
     }
@@ -213,7 +213,7 @@ final class DisputeViews {
                     trace.values().getOrDefault(aspect.rule().aspect(), List.of()));
         others.add(
             new DisputeView.Other(
-                reading.claims().cite(name, SourceKind.TRACE.word(), false),
+                reading.claims().cite(name, SourceKind.TRACE.word(), ""),
                 manner(trace.manner()) + words));
       }
     }

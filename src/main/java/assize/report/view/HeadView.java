@@ -22,8 +22,7 @@ public record HeadView(
     String rules,
     String edition,
     String judged,
-    String notes,
-    String purpose) {
+    String notes) {
   public HeadView {
     facts = List.copyOf(facts);
     sayings = List.copyOf(sayings);

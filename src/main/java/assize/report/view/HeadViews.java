@@ -37,8 +37,7 @@ final class HeadViews {
         rules.name(),
         edition(rules),
         judged(vehicle),
-        vehicle.notes().orElse(""),
-        rules.purpose().orElse(""));
+        vehicle.notes().orElse(""));
   }
 
   private static String edition(RuleSet rules) {

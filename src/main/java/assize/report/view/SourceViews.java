@@ -95,8 +95,18 @@ final class SourceViews {
         "",
         "",
         List.of(),
-        "",
+        shownBy(trace),
         "");
+  }
+
+  private String shownBy(Trace trace) {
+    String evidence =
+        trace.evidence().stream()
+            .map(id -> Optional.ofNullable(reading.judgment().vehicle().evidence().get(id)))
+            .flatMap(Optional::stream)
+            .map(it -> it.caption().map(words -> words + ", ").orElse("") + it.what())
+            .collect(Collectors.joining("; "));
+    return evidence.isEmpty() ? "" : "shown by: " + evidence;
   }
 
   private String weight(Grade grade) {

@@ -103,7 +103,7 @@ class HtmlReportTest {
   void aSourceThatOnlyRepeatsIsNamedAsSuch() {
     Document page = page(SampleJudgments.oneStretch());
     assertThat(page.select("#disputed .positions").text())
-        .contains("The same guide, reprinted D (only repeats what it copies)");
+        .contains("The same guide, reprinted D (only repeats: Guide for restorers)");
   }
 
   @Test
