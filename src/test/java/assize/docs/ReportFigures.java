@@ -2,6 +2,7 @@ package assize.docs;
 
 import assize.aspect.Aspect;
 import assize.aspect.Finding;
+import assize.evidence.Grade;
 import assize.judgment.AreaJudgment;
 import assize.judgment.AreaJudgment.AreaInStretch;
 import assize.judgment.AreaJudgment.Spared;
@@ -37,8 +38,8 @@ final class ReportFigures {
   /**
    * Returns a figure, a number or a word.
    *
-   * @param subject {@code score}, {@code award}, {@code area ID}, {@code ITEM} or {@code ITEM
-   *     ASPECT}, each but the award also {@code on DATE}
+   * @param subject {@code score}, {@code award}, {@code award ID}, {@code area ID}, {@code ITEM} or
+   *     {@code ITEM ASPECT}, each but awards also {@code on DATE}
    * @param figure what of it
    * @param of the value that a position holds to be right, where it is a figure of a position
    */
@@ -53,7 +54,8 @@ final class ReportFigures {
     Optional<Integer> stretch = day.map(this::stretch);
     return switch (words.get(0)) {
       case "score" -> score(figure, stretch);
-      case "award" -> award(judgment.award(), figure);
+      case "award" ->
+          words.size() == 1 ? award(judgment.award(), figure) : rule(words.get(1), figure);
       case "area" -> area(words.get(1), figure, stretch);
       default ->
           words.size() == 1
@@ -94,6 +96,16 @@ final class ReportFigures {
           default -> throw unknown(figure);
         };
     return found.map(Award::id).orElse("none");
+  }
+
+  private BigDecimal rule(String id, String figure) {
+    Award award = first(judgment.rules().awards(), it -> it.id().equals(id));
+    return switch (figure) {
+      case "at" -> points(award.at());
+      case "no area under" -> exact(award.noAreaUnder().orElseThrow());
+      case "no item over" -> points(award.noItemOver().orElseThrow());
+      default -> throw unknown(figure);
+    };
   }
 
   private Object area(String id, String figure, Optional<Integer> stretch) {
@@ -154,6 +166,11 @@ final class ReportFigures {
       return (low ? one.outOfLow() : one.outOfHigh()).contains(id) ? "no" : "yes";
     }
     Optional<ItemInStretch> one = stretch.map(item.stretches()::get);
+    if (figure.startsWith("lost ")) {
+      BigDecimal possible = points(one.map(ItemInStretch::possible).orElse(item.possible()));
+      ScoreRange earned = one.map(ItemInStretch::earned).orElse(item.earned());
+      return possible.subtract(ofRange(earned, figure.substring(5)));
+    }
     return switch (figure) {
       case "verdict" -> one.map(ItemInStretch::verdict).orElse(item.verdict()).word();
       case "dispute" -> item.dispute().word();
@@ -208,6 +225,10 @@ final class ReportFigures {
             it ->
                 String.join(" or ", it.accepts().stream().map(one -> one.key()).toList())
                     .equals(of));
+    if (figure.startsWith("further ")) {
+      Grade grade = Grade.valueOf(figure.substring(8));
+      return BigDecimal.valueOf(first(position.settling(), it -> it.grade() == grade).sources());
+    }
     return switch (figure) {
       case "belief" -> BigDecimal.valueOf(position.belief());
       case "plausibility" -> BigDecimal.valueOf(position.plausibility());
