@@ -276,7 +276,7 @@ final class AspectJudge {
           : Comparer.notShown(() -> "not shown");
     }
     Comparer comparer =
-        new Comparer(rules, vehicle, rule.aspect(), found.get(), days.first(), build);
+        new Comparer(rules, vehicle, item, rule.aspect(), found.get(), days.first(), build);
     return named(accepts, found.get()).stream()
         .map(value -> value.match(comparer))
         .max(

@@ -17,6 +17,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
 /**
  * Holds what was found of one aspect against one expected value.
  *
+ * @param item the item's id
  * @param aspect what is looked at
  * @param found what was found
  * @param builtOn a build day of the stretch
@@ -25,6 +26,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
 record Comparer(
     RuleSet rules,
     VehicleRecord vehicle,
+    String item,
     Aspect aspect,
     Finding found,
     LocalDate builtOn,
@@ -76,18 +78,21 @@ record Comparer(
                 aspect == Aspect.FINISH
                     ? rules.isKindOf(word.id(), expected.id())
                     : word.id().equals(expected.id());
-            String name = names().word(aspect, word.id());
             if (!fits) {
-              return departs(() -> "found: " + name);
+              return departs(() -> "found: " + name(word.id()));
             }
             return full(
                 expected.credit(),
                 () ->
                     word.id().equals(expected.id())
-                        ? "found: " + name
-                        : "found: " + name + ", a kind of " + names().word(aspect, expected.id()));
+                        ? "found: " + name(word.id())
+                        : "found: " + name(word.id()) + ", a kind of " + name(expected.id()));
           }
         });
+  }
+
+  private String name(String word) {
+    return names().word(item, aspect, word);
   }
 
   private Names names() {

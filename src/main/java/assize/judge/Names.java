@@ -11,13 +11,20 @@ import org.apache.commons.numbers.fraction.BigFraction;
 
 /** The rule set's names for its words. */
 record Names(RuleSet rules) {
-  String word(Aspect aspect, String id) {
+  String word(String item, Aspect aspect, String id) {
     if (id.equals(Finding.OTHER)) {
       return "something else";
     }
     return switch (aspect) {
       case FINISH -> Optional.ofNullable(rules.finishes().get(id)).map(Finish::name).orElse(id);
       case MATERIAL -> rules.materials().getOrDefault(id, id);
+      case CHOICE ->
+          rules
+              .items()
+              .filter(it -> it.id().equals(item))
+              .flatMap(it -> Optional.ofNullable(it.choices().get(id)).stream())
+              .findFirst()
+              .orElse(id);
       default -> id;
     };
   }

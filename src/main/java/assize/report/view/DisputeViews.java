@@ -1,5 +1,6 @@
 package assize.report.view;
 
+import assize.aspect.Aspect;
 import assize.evidence.Claim;
 import assize.evidence.DisputeState;
 import assize.evidence.Manner;
@@ -89,7 +90,7 @@ final class DisputeViews {
         Anchors.item(item.id()),
         item.title(),
         rule.aspect().spoken(),
-        item.title() + ": which " + rule.aspect().spoken() + " is right?",
+        item.title() + ": " + question(rule.aspect()),
         rides(found),
         outcome(found),
         aspects.found(item, rule.aspect()),
@@ -240,5 +241,17 @@ final class DisputeViews {
                         .map(further -> further.sources() + " of grade " + further.grade())
                         .collect(Collectors.joining(", or ")))
         .toList();
+  }
+
+  private static String question(Aspect aspect) {
+    return switch (aspect) {
+      case GLOSS -> "how glossy should it be?";
+      case COUNT -> "how many are right?";
+      case PRESENT -> "should it be there?";
+      case WORKS -> "should it work?";
+      case CHOICE -> "which is right?";
+      case FINISH, COLOR, MATERIAL, PART_NUMBER, DATE_CODE, SIZE, ORIGIN, CONDITION ->
+          "which " + aspect.spoken() + " is right?";
+    };
   }
 }
