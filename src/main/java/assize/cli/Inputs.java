@@ -1,5 +1,6 @@
 package assize.cli;
 
+import assize.diagnostic.Code;
 import assize.diagnostic.Diagnostic;
 import assize.diagnostic.Label;
 import assize.diagnostic.Result;
@@ -7,6 +8,7 @@ import assize.record.VehicleRecord;
 import assize.report.text.DiagnosticPrinter;
 import assize.report.text.Json;
 import assize.ruleset.RuleSet;
+import assize.text.SourceFile;
 import assize.yaml.RecordReader;
 import assize.yaml.RuleSetReader;
 import java.nio.file.Path;
@@ -29,7 +31,17 @@ final class Inputs {
   record Read(RuleSet rules, VehicleRecord vehicle) {}
 
   Result<RuleSet> rules(Path path) {
-    return ruleSets.computeIfAbsent(path.normalize(), it -> RuleSetReader.read(path));
+    return ruleSets.computeIfAbsent(
+        path.normalize(),
+        it ->
+            isRecord(path)
+                ? Result.failed(List.of(mistaken(path, "this is a record; name a rule set here")))
+                : RuleSetReader.read(path));
+  }
+
+  private static Diagnostic mistaken(Path path, String message) {
+    SourceFile file = new SourceFile(path.toString().replace('\\', '/'), "");
+    return Diagnostic.of(Code.WRONG_SHAPE, file.span(0, 0), message);
   }
 
   /** Reads a record, and the rule set that it names unless another is given. */
@@ -38,6 +50,9 @@ final class Inputs {
     Optional<Path> rulesAt = override;
     if (override.isEmpty()) {
       Result<Path> named = RecordReader.rulesOf(path);
+      if (named.value().isEmpty() && rules(path).value().isPresent()) {
+        return Result.failed(List.of(mistaken(path, "this is a rule set; name a record here")));
+      }
       found.addAll(named.diagnostics());
       rulesAt = named.value();
     }

@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.text.Normalizer;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -21,7 +22,13 @@ import org.junit.jupiter.params.provider.MethodSource;
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class PrintTest {
   /** Words that stand on a page at the least, other than on the last: no paper is wasted. */
-  private static final int WORDS = 60;
+  private static final int WORDS = 100;
+
+  /** Each item's heading with points and verdict, and the last line of its sums. */
+  private static final String ITEMS =
+      "return [...document.querySelectorAll('article.item')].map(item =>"
+          + " item.querySelector('.head').textContent + '\\n--\\n'"
+          + " + [...item.querySelectorAll('.sum li')].pop().textContent);";
 
   private Browser browser;
   private Path folder;
@@ -62,9 +69,23 @@ class PrintTest {
     String all = pages.stream().map(PrintTest::letters).collect(Collectors.joining());
     assertThat(expected.stream().filter(text -> !all.contains(letters(text))).distinct().limit(20))
         .isEmpty();
+    List<String> split = new ArrayList<>();
+    for (String item : browser.texts(ITEMS)) {
+      String[] ends = item.split("\n--\n", -1);
+      if (pages.stream().map(PrintTest::letters).noneMatch(page -> holds(page, ends))) {
+        split.add(ends[0]);
+      }
+    }
+    assertThat(split).as("items that a page's end cuts in two").isEmpty();
     for (String page : pages.subList(0, pages.size() - 1)) {
       assertThat(page.split("\\s+")).as(page).hasSizeGreaterThan(WORDS);
     }
+  }
+
+  /** Says whether a page has an item from its title to the last line of its sums. */
+  private static boolean holds(String page, String[] ends) {
+    int head = page.indexOf(letters(ends[0]));
+    return head >= 0 && page.indexOf(letters(ends[1]), head) >= 0;
   }
 
   /** Reads a PDF's text, page by page, without the page numbers at its foot. */

@@ -1,0 +1,90 @@
+package assize.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The program as a process of its own: exit codes, letters, pipes, and machines set otherwise. */
+class FarFromHomeProcessTest {
+  private static final List<String> TURKISH =
+      List.of(
+          "-Duser.language=tr",
+          "-Duser.country=TR",
+          "-Duser.timezone=Pacific/Kiritimati",
+          "-Dfile.encoding=ISO-8859-9");
+
+  private Bench bench = new Bench(Path.of(""));
+
+  @BeforeEach
+  void lay(@TempDir Path folder) {
+    bench = Bench.in(folder);
+  }
+
+  private ProcessBuilder program(List<String> settings, Object... words) {
+    List<String> line = new ArrayList<>();
+    line.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+    line.addAll(List.of("-XX:TieredStopAtLevel=1", "-Xshare:auto"));
+    line.addAll(settings);
+    line.addAll(List.of("-cp", System.getProperty("java.class.path", ""), "assize.cli.Main"));
+    for (Object word : words) {
+      line.add(word.toString());
+    }
+    ProcessBuilder builder = new ProcessBuilder(line);
+    builder.environment().put("LC_ALL", "C");
+    builder.environment().remove("JAVA_TOOL_OPTIONS");
+    return builder
+        .redirectOutput(bench.at("out.txt").toFile())
+        .redirectError(bench.at("err.txt").toFile());
+  }
+
+  private Ran run(List<String> settings, Object... words) throws Exception {
+    int exit = program(settings, words).start().waitFor();
+    return new Ran(exit, read("out.txt"), read("err.txt"));
+  }
+
+  private String read(String name) throws IOException {
+    return Files.readString(bench.at(name), StandardCharsets.UTF_8);
+  }
+
+  @Test
+  void givesTheSameBytesInTurkishADayAhead() throws Exception {
+    Path demo = bench.at("demo");
+    Path there = bench.at("there");
+    assertThat(Ran.of("demo", demo).exit()).isZero();
+    Ran far = run(TURKISH, "demo", there);
+    assertThat(far.exit()).as(far.err()).isZero();
+    assertThat(Bench.content(there)).isEqualTo(Bench.content(demo));
+    Path record = demo.resolve("l45-4388.yaml");
+    assertThat(run(TURKISH, "judge", record, "--json", "-"))
+        .isEqualTo(Ran.of("judge", record, "--json", "-"));
+    assertThat(run(TURKISH, "lint", bench.at("wrong.yaml")))
+        .isEqualTo(Ran.of("lint", bench.at("wrong.yaml")));
+  }
+
+  @Test
+  void writesItsLettersAndEndsAsItShould() throws Exception {
+    assertThat(run(TURKISH, "color", "1,2,3", "1,2,4"))
+        .isEqualTo(Ran.of("color", "1,2,3", "1,2,4"));
+    assertThat(run(List.of(), "jugde").exit()).isEqualTo(2);
+    assertThat(run(List.of(), "date", "soon").exit()).isEqualTo(1);
+  }
+
+  @Test
+  void saysWhenNobodyTakesTheResult() throws Exception {
+    Process process =
+        program(List.of(), "demo", bench.at("demo"), "--json")
+            .redirectOutput(ProcessBuilder.Redirect.PIPE)
+            .start();
+    process.getInputStream().close();
+    assertThat(process.waitFor()).isEqualTo(3);
+    assertThat(read("err.txt")).isEqualTo("can't write to standard output\n");
+  }
+}
