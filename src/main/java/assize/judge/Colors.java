@@ -73,6 +73,10 @@ final class Colors {
         probability,
         () ->
             "by instrument: "
+                + lab(lab)
+                + " against "
+                + lab(aim)
+                + ", "
                 + figures(difference, tolerance)
                 + Sizes.probability(probability, uncertainty));
   }
@@ -97,6 +101,10 @@ final class Colors {
           () ->
               "against "
                   + item
+                  + ", "
+                  + lab(own.get())
+                  + " against "
+                  + lab(theirs.get())
                   + ": "
                   + figures(difference, tolerance)
                   + Sizes.probability(probability, uncertainty));
@@ -111,6 +119,15 @@ final class Colors {
         .chip()
         .flatMap(chip -> Optional.ofNullable(rules.colors().get(chip)))
         .flatMap(ColorChip::lab);
+  }
+
+  private static String lab(Lab lab) {
+    return "L* "
+        + Sizes.figure(lab.l(), 4)
+        + " a* "
+        + Sizes.figure(lab.a(), 4)
+        + " b* "
+        + Sizes.figure(lab.b(), 4);
   }
 
   private static String figures(double difference, double tolerance) {

@@ -33,7 +33,23 @@ final class Sizes {
                 + (probability >= Conformity.MEETS
                     ? ""
                     : tooGlossy ? ", too glossy: over-restored" : ", too dull")
+                + (found.u() == 0 ? "" : ", standard uncertainty " + figure(found.u(), 3))
                 + probability(probability, found.u()));
+  }
+
+  /** Words the limits in the unit of the finding, where that is another. */
+  private static String limits(Measured found, Limits limits) {
+    return found.unit() == limits.unit() ? "" : ", expected " + limits.textIn(found.unit());
+  }
+
+  private static String probability(double probability, Measured found) {
+    return found.u() == 0
+        ? ""
+        : ", standard uncertainty "
+            + figure(found.u() / found.unit().factor().doubleValue(), 5)
+            + " "
+            + found.unit().symbol()
+            + probability(probability, found.u());
   }
 
   static String probability(double probability, double u) {

@@ -172,7 +172,10 @@ class ComparisonTest {
     Comparison comparison =
         compare("color: {same_as: other-thing}", "color: {lab: [50, 2.6772, -79.7751]}", "1934-06");
     assertThat(comparison.verdict()).isEqualTo(Verdict.MEETS);
-    assertThat(comparison.why().words()).isEqualTo("against Other thing: ΔE00 2.04, 3 allowed");
+    assertThat(comparison.why().words())
+        .isEqualTo(
+            "against Other thing, L* 50 a* 2.6772 b* -79.7751 against L* 50 a* 0 b* -82.7485:"
+                + " ΔE00 2.04, 3 allowed");
   }
 
   private static final String CODE =

@@ -38,14 +38,47 @@ final class ItemViews {
         one.item().look().orElse(""),
         one.item().notes().orElse(""),
         one.item().cautions().stream().map(ItemViews::caution).toList(),
-        Spans.join(
-            reading,
-            i -> span(one, i),
-            (span, days) -> new ItemView.Span(days, span.applies(), span.aspects(), span.sums())),
+        withMean(
+            one,
+            Spans.join(
+                reading,
+                i -> span(one, i),
+                (span, days) ->
+                    new ItemView.Span(days, span.applies(), span.aspects(), span.sums()))),
         seen.flatMap(Observation::note).orElse(""),
         by(seen),
         seen.map(this::evidence).orElse(List.of()),
         departure(one));
+  }
+
+  /** Adds how the likely points over all build days come about, where they differ. */
+  private List<ItemView.Span> withMean(ItemJudgment one, List<ItemView.Span> spans) {
+    List<String> parts = new ArrayList<>();
+    long days = 0;
+    for (int i = 0; i < one.stretches().size(); i++) {
+      ItemInStretch here = one.stretches().get(i);
+      if (here.applies() != Kleene.NO) {
+        long of = reading.judgment().stretches().get(i).days().days();
+        days += of;
+        parts.add(of + " × " + Numbers.points(here.earned().likely()));
+      }
+    }
+    if (spans.size() < 2 || parts.size() < 2) {
+      return spans;
+    }
+    String mean =
+        "Likely over all these days: ("
+            + String.join(" + ", parts)
+            + ") ÷ "
+            + days
+            + " = "
+            + Numbers.points(one.earned().likely());
+    ItemView.Span last = spans.get(spans.size() - 1);
+    List<String> sums = new ArrayList<>(last.sums());
+    sums.add(mean);
+    List<ItemView.Span> all = new ArrayList<>(spans.subList(0, spans.size() - 1));
+    all.add(new ItemView.Span(last.days(), last.applies(), last.aspects(), sums));
+    return all;
   }
 
   private static ReportView.CautionView caution(Caution caution) {

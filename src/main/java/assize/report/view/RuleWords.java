@@ -129,7 +129,15 @@ final class RuleWords {
     public String gloss(Expectation.Gloss expected) {
       String range = expected.range().text();
       boolean units = range.codePoints().anyMatch(Character::isDigit);
-      return range + (units ? " gloss units" : " (a band of gloss)");
+      if (units) {
+        return range + " gloss units";
+      }
+      String from = Numbers.measure(expected.range().from());
+      OptionalDouble to = expected.range().to();
+      return range
+          + (to.isPresent()
+              ? " (" + from + " to " + Numbers.measure(to.getAsDouble()) + " gloss units)"
+              : " (" + from + " gloss units and above)");
     }
 
     @Override
