@@ -148,7 +148,7 @@ final class ScoreViews {
     award
         .noAreaUnder()
         .ifPresent(
-            share -> parts.add("no area under " + Numbers.number(share.multiply(100)) + " %"));
+            share -> parts.add("no area under " + Numbers.number(share.multiply(100)) + "%"));
     award
         .noItemOver()
         .ifPresent(

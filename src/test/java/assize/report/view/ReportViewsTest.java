@@ -42,7 +42,7 @@ class ReportViewsTest {
         .extracting(ScoreView.AwardView::standing)
         .containsExactly("out of reach", "possible", "reached");
     assertThat(one.score().awards().get(0).conditions())
-        .isEqualTo("no area under 88 %; no item departs by over 4 points");
+        .isEqualTo("no area under 88%; no item departs by over 4 points");
   }
 
   @Test
