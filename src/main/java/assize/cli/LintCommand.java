@@ -4,11 +4,14 @@ import assize.diagnostic.Diagnostic;
 import assize.diagnostic.Result;
 import assize.lint.Doubt;
 import assize.ruleset.RuleSet;
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -35,7 +38,8 @@ final class LintCommand implements Callable<Integer> {
   public Integer call() {
     Inputs inputs = new Inputs(terminal);
     List<Diagnostic> found = new ArrayList<>();
-    for (Path path : paths) {
+    List<Path> inputsFound = paths.stream().flatMap(path -> within(path).stream()).toList();
+    for (Path path : inputsFound) {
       if (inputs.isRecord(path)) {
         found.addAll(inputs.vehicle(path, Optional.empty()).diagnostics());
       } else {
@@ -47,8 +51,33 @@ final class LintCommand implements Callable<Integer> {
     boolean good = inputs.report(found.stream().distinct().toList(), json);
     if (good && !json) {
       terminal.result(
-          paths.size() == 1 ? "No errors." : "No errors in " + paths.size() + " inputs.");
+          inputsFound.size() == 1
+              ? "No errors."
+              : "No errors in " + inputsFound.size() + " inputs.");
     }
     return good ? Exit.DONE : Exit.BAD_INPUT;
+  }
+
+  /**
+   * Returns what to look at: the path itself, or for a folder that is no rule set every rule set
+   * and record that lies in it.
+   */
+  private static List<Path> within(Path path) {
+    if (!Files.isDirectory(path) || isRuleSet(path)) {
+      return List.of(path);
+    }
+    try (Stream<Path> all = Files.list(path)) {
+      List<Path> found =
+          all.filter(it -> Files.isDirectory(it) ? isRuleSet(it) : it.toString().endsWith(".yaml"))
+              .sorted()
+              .toList();
+      return found.isEmpty() ? List.of(path) : found;
+    } catch (IOException e) {
+      return List.of(path);
+    }
+  }
+
+  private static boolean isRuleSet(Path folder) {
+    return Files.exists(folder.resolve("rules.yaml"));
   }
 }

@@ -33,6 +33,14 @@ class LintCommandTest {
   }
 
   @Test
+  void looksAtEverythingInAFolder() {
+    Ran ran = Ran.of("lint", "rules");
+    assertThat(ran.exit()).isZero();
+    assertThat(ran.out()).isEqualTo("No errors in 5 inputs.\n");
+    assertThat(ran.err()).contains("doubt[copy-beside-original]").doesNotContain("error[");
+  }
+
+  @Test
   void printsErrorsForAPerson() {
     Ran ran = Ran.of("lint", bench.at("wrong.yaml"));
     assertThat(ran.exit()).isEqualTo(1);
