@@ -114,7 +114,8 @@ public record ScoreScale(double of, Band score, Optional<Band> strict, List<Thre
     least =
         strict.map(Band::low).map(low -> low).orElse(least) < least ? strict.get().low() : least;
     double step = of / 10;
-    double floor = Math.floor((least - (of - least) * 0.12) / step) * step;
+    double below = Math.floor((least - (of - least) * 0.12) / step) * step;
+    double floor = Math.min(below, of - 2 * step);
     return floor < of * 0.25 ? 0 : floor;
   }
 
