@@ -122,12 +122,14 @@ final class Colors {
   }
 
   private static String lab(Lab lab) {
-    return "L* "
-        + Sizes.figure(lab.l(), 4)
-        + " a* "
-        + Sizes.figure(lab.a(), 4)
-        + " b* "
-        + Sizes.figure(lab.b(), 4);
+    String figures =
+        "L* "
+            + Sizes.figure(lab.l(), 4)
+            + " a* "
+            + Sizes.figure(lab.a(), 4)
+            + " b* "
+            + Sizes.figure(lab.b(), 4);
+    return figures.replace('-', '−');
   }
 
   private static String figures(double difference, double tolerance) {

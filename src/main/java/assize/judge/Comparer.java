@@ -239,10 +239,16 @@ record Comparer(
         new OnlyWhere() {
           @Override
           public Comparison yesNo(Finding.YesNo answer) {
-            Why why = () -> "found: " + (answer.yes() ? "yes" : "no");
+            Why why = () -> "found: " + said(answer.yes());
             return answer.yes() == expected.yes() ? meets(why) : departs(why);
           }
         });
+  }
+
+  private String said(boolean yes) {
+    return aspect == Aspect.PRESENT
+        ? (yes ? "present" : "not present")
+        : (yes ? "works" : "does not work");
   }
 
   @Override

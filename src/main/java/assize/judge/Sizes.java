@@ -29,7 +29,7 @@ final class Sizes {
         probability,
         () ->
             "found: "
-                + found.text()
+                + found.spoken()
                 + (probability >= Conformity.MEETS
                     ? ""
                     : tooGlossy ? ", too glossy: over-restored" : ", too dull")

@@ -19,6 +19,12 @@ public record GlossReading(OptionalDouble units, double u, Optional<GlossBand> b
     }
   }
 
+  /** Returns the reading as a report says it: the name of a band, or the units with their name. */
+  public String spoken() {
+    boolean named = text.codePoints().anyMatch(Character::isLetter);
+    return units.isEmpty() || named ? text : text + " gloss units";
+  }
+
   /** Reads {@code 41}, {@code 41 ± 3} or the name of a band. */
   public static Parsed<GlossReading> parse(String text) {
     return new GlossReader(text).reading();

@@ -74,7 +74,11 @@ record InsideFolder(Path folder) {
     try (Stream<Path> siblings = Files.list(parent)) {
       List<String> names =
           siblings.limit(LISTED).map(it -> it.getFileName().toString()).sorted().toList();
-      return NearNames.nearest(missing.getFileName().toString(), names)
+      String name = missing.getFileName().toString();
+      return names.stream()
+          .filter(it -> it.startsWith(name + "."))
+          .findFirst()
+          .or(() -> NearNames.nearest(name, names))
           .map(it -> "did you mean \"" + it + "\"?");
     }
   }

@@ -128,9 +128,9 @@ class ComparisonTest {
   @Test
   void tooGlossyIsOverRestored() {
     assertThat(compare("gloss: 30 to 50", "gloss: 70", "1934-06").why().words())
-        .isEqualTo("found: 70, too glossy: over-restored");
+        .isEqualTo("found: 70 gloss units, too glossy: over-restored");
     assertThat(compare("gloss: 30 to 50", "gloss: 10", "1934-06").why().words())
-        .isEqualTo("found: 10, too dull");
+        .isEqualTo("found: 10 gloss units, too dull");
   }
 
   /** Pair 1 of Sharma, Wu and Dalal 2005, table 1: ΔE00 2.0425. */
@@ -174,7 +174,7 @@ class ComparisonTest {
     assertThat(comparison.verdict()).isEqualTo(Verdict.MEETS);
     assertThat(comparison.why().words())
         .isEqualTo(
-            "against Other thing, L* 50 a* 2.6772 b* -79.7751 against L* 50 a* 0 b* -82.7485:"
+            "against Other thing, L* 50 a* 2.6772 b* −79.7751 against L* 50 a* 0 b* −82.7485:"
                 + " ΔE00 2.04, 3 allowed");
   }
 

@@ -11,8 +11,10 @@ import assize.ruleset.Item;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -123,23 +125,34 @@ final class AspectViews {
     return why;
   }
 
-  /** Returns why points are lost: what was found and, for each position lost by, what is right. */
+  /**
+   * Returns why points are lost: what was found, once, and what is right by each position that is
+   * lost by.
+   */
   List<String> losses(Item item, AspectJudgment aspect) {
     if (aspect.verdict() == Verdict.NOT_SHOWN) {
       return List.of();
     }
-    return aspect.positions().stream()
-        .filter(PositionJudgment::judged)
-        .filter(position -> position.comparison().credit().compareTo(BigFraction.ONE) < 0)
-        .map(
-            position ->
+    Map<String, Set<String>> expected = new LinkedHashMap<>();
+    for (PositionJudgment position : aspect.positions()) {
+      if (position.judged() && position.comparison().credit().compareTo(BigFraction.ONE) < 0) {
+        expected
+            .computeIfAbsent(position.comparison().why().words(), why -> new LinkedHashSet<>())
+            .add(reading.words().any(item, aspect.rule().aspect(), position.accepts()));
+      }
+    }
+    String disputed = aspect.dispute() == DisputeState.DISPUTED ? " (disputed)" : "";
+    List<String> lines = new ArrayList<>();
+    expected.forEach(
+        (why, right) ->
+            lines.add(
                 aspect.rule().aspect().spoken()
                     + ", "
-                    + position.comparison().why().words()
+                    + why
                     + "; expected: "
-                    + reading.words().any(item, aspect.rule().aspect(), position.accepts()))
-        .distinct()
-        .toList();
+                    + String.join(", or ", right)
+                    + disputed));
+    return lines;
   }
 
   private static List<String> sums(AspectJudgment aspect) {

@@ -57,7 +57,7 @@ final class FindingWords implements Finding.Cases<String> {
 
   @Override
   public String gloss(Finding.Gloss found) {
-    return found.reading().text();
+    return found.reading().spoken();
   }
 
   @Override

@@ -51,7 +51,8 @@ class ReportViewsTest {
         .extracting(CostsView.Line::title)
         .containsExactly("Horn button", "Heater");
     assertThat(one.costs().lines().get(0).lost()).isEqualTo("18");
-    assertThat(one.costs().lines().get(0).why().get(0)).endsWith("expected: nickel plate");
+    assertThat(one.costs().lines().get(0).why().get(0))
+        .endsWith("expected: nickel plate (disputed)");
     assertThat(one.notShown().areas().get(0).lines())
         .containsExactly(new NotShownView.Line("item-cab-mirror", "Mirror", "present", "20"));
   }
