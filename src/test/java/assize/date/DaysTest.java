@@ -65,7 +65,7 @@ class DaysTest {
   }
 
   @Test
-  void neighboursMerge() {
+  void neighborsMerge() {
     assertThat(
             DaySet.of(
                     List.of(

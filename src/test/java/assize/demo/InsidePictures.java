@@ -26,7 +26,7 @@ final class InsidePictures {
         Outline.path("M470,60 H656 V300 H470 Z"), Tone.blend(470, 0, 0xA58D6B, 656, 0, 0x7E6A50));
     s.part(Outline.soft(524, 92, 96, 66, 8), Tone.blend(524, 92, 0xD3D9D2, 620, 158, 0x9BA59E));
     s.part(Outline.path("M64,60 L656,60 L656,78 Q360,92 64,78 Z"), OAK);
-    // Windscreen and scuttle on the left.
+    // Windshield and cowl on the left.
     s.part(
         Outline.path("M84,92 L300,92 L286,204 L84,214 Z"),
         Tone.blend(84, 92, 0xDCE1DA, 286, 214, 0xA7B1AA));
@@ -123,7 +123,7 @@ final class InsidePictures {
   static Sketch engineLeft() {
     Sketch s = new Sketch();
     s.fill(Outline.ellipse(370, 420, 290, 14), Tone.veil(0x2A241C, 70));
-    // Flywheel housing, sump, block, head.
+    // Flywheel housing, oil pan, block, head.
     s.part(
         Outline.path("M556,150 Q640,150 646,250 Q648,350 560,368 Z"),
         Tone.blend(556, 0, 0x7B807C, 650, 0, 0x4A4E4B));

@@ -232,7 +232,7 @@ final class TruckPictures {
     s.part(Outline.circle(487, 258, 6), 0x8D887C);
     s.write("LB-7731", 512, 283, 8, 1.1, 0x3B3732);
     lamp(s, 560, 338);
-    // The number plate under it.
+    // The license plate under it.
     s.part(Outline.path("M386,352 L490,352 L490,420 L386,420 Z"), 0x222223);
     s.stroke(Outline.box(391, 357, 94, 58), 1.2, 0xE4E0D2);
     s.write("L 45", 414, 366, 16, 2.6, 0xE9E5D8).write("438", 416, 392, 16, 2.6, 0xE9E5D8);
