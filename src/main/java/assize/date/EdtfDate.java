@@ -22,7 +22,6 @@ record EdtfDate(DaySet stated, DaySet widened, boolean uncertain, boolean approx
     return new EdtfDate(stated, DaySet.of(spans), uncertain, approximate);
   }
 
-  /** The last day moves with the day after it, so that the end of June becomes the end of July. */
   private static DaySpan widen(DaySpan span, Period room) {
     int years = (int) (room.toTotalMonths() / 12) + 1;
     boolean farPast = span.first().getYear() - LocalDate.MIN.getYear() <= years;
@@ -31,9 +30,14 @@ record EdtfDate(DaySet stated, DaySet widened, boolean uncertain, boolean approx
         ? span
         : DaySpan.of(
             farPast ? LocalDate.MIN.plusDays(1) : span.first().minus(room),
-            farFuture
-                ? LocalDate.MAX.minusDays(1)
-                : span.last().plusDays(1).plus(room).minusDays(1));
+            farFuture ? LocalDate.MAX.minusDays(1) : later(span, room));
+  }
+
+  /** Of whole months the day after moves, so that the end of June becomes the end of July. */
+  private static LocalDate later(DaySpan span, Period room) {
+    LocalDate after = span.last().plusDays(1);
+    boolean wholeMonths = span.first().getDayOfMonth() == 1 && after.getDayOfMonth() == 1;
+    return wholeMonths ? after.plus(room).minusDays(1) : span.last().plus(room);
   }
 
   /** Returns the interval that begins with this date and ends with the other. */
