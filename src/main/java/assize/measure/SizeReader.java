@@ -152,15 +152,22 @@ final class SizeReader {
   }
 
   Parsed<Measured> measured() {
-    return amount().then(Amount::quantity).then(this::measuredFrom).then(cursor::finish);
+    return amount().then(this::measuredAmount).then(cursor::finish);
+  }
+
+  /** Of {@code 2.38 ± 0.02 mm} both numbers are in the unit that comes last. */
+  private Parsed<Measured> measuredAmount(Amount value) {
+    if (value.unit().isPresent() || !cursor.takePlusMinus()) {
+      return value.quantity().then(this::measuredFrom);
+    }
+    return tolerance(value).then(by -> value.or(by.unit()).quantity().then(q -> uncertain(q, by)));
   }
 
   private Parsed<Measured> measuredFrom(Quantity value) {
     Unit unit = value.unit();
     if (cursor.takePlusMinus()) {
       return tolerance(new Amount(value.value(), Optional.of(unit), 0, 0))
-          .then(by -> size(by, unit))
-          .then(by -> coverage().map(k -> measured(value, by.doubleValue() / k)));
+          .then(by -> uncertain(value, by));
     }
     int place = cursor.at();
     boolean comma = cursor.take(",");
@@ -178,6 +185,11 @@ final class SizeReader {
       return Parsed.bad("say how finely it was read after the comma: 2.4 mm, to 0.1 mm", place, 1);
     }
     return Parsed.ok(measured(value, 0));
+  }
+
+  private Parsed<Measured> uncertain(Quantity value, Amount by) {
+    return size(by, value.unit())
+        .then(half -> coverage().map(k -> measured(value, half.doubleValue() / k)));
   }
 
   private Parsed<Double> coverage() {
