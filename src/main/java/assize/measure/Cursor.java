@@ -9,9 +9,10 @@ import org.apache.commons.numbers.fraction.BigFraction;
 
 /** Reads numbers and words from a short text, and remembers how far it has read. */
 final class Cursor {
-  private static final String VULGAR = "½¼¾⅓⅔⅛⅜⅝⅞";
+  private static final String VULGAR = "½¼¾⅓⅔⅛⅜⅝⅞⅕⅖⅗⅘⅙⅚⅐⅑⅒";
   private static final String[] VULGAR_VALUES = {
-    "1/2", "1/4", "3/4", "1/3", "2/3", "1/8", "3/8", "5/8", "7/8"
+    "1/2", "1/4", "3/4", "1/3", "2/3", "1/8", "3/8", "5/8", "7/8", "1/5", "2/5", "3/5", "4/5",
+    "1/6", "5/6", "1/7", "1/9", "1/10"
   };
   // Bounded repetitions only: a hostile text costs no more than its length.
   private static final Pattern COMMA = Pattern.compile("([0-9]{1,20}),([0-9]{1,20})");

@@ -92,6 +92,17 @@ class ReadingTest {
     assertThat(read.textIn(read.unit())).isEqualTo(limits);
   }
 
+  /** Values by the names of the characters in the Unicode standard, from memory. */
+  @ParameterizedTest
+  @CsvSource({
+    "½, 1/2", "⅓, 1/3", "⅔, 2/3", "¼, 1/4", "¾, 3/4", "⅕, 1/5", "⅖, 2/5", "⅗, 3/5", "⅘, 4/5",
+    "⅙, 1/6", "⅚, 5/6", "⅐, 1/7", "⅛, 1/8", "⅜, 3/8", "⅝, 5/8", "⅞, 7/8", "⅑, 1/9", "⅒, 1/10",
+    "2⅚, 17/6", "2 ⅒, 21/10"
+  })
+  void readsEachFractionThatIsOneCharacter(String written, String value) {
+    assertThat(ok(Limits.parse(written + " mm")).lower()).contains(BigFraction.parse(value));
+  }
+
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',
