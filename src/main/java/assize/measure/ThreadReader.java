@@ -26,6 +26,10 @@ final class ThreadReader {
           cells.get(4));
     }
 
+    boolean has(BigFraction turns) {
+      return INCH.divide(turns).equals(pitchMm);
+    }
+
     Thread thread() {
       String text =
           switch (series) {
@@ -66,12 +70,15 @@ final class ThreadReader {
           Pattern.CASE_INSENSITIVE);
   private static final Pattern BY_INCH =
       Pattern.compile(
-          "(?<size>#[0-9]{1,2}|[0-9]{1,2}[ -][0-9]{1,3}/[0-9]{1,3}|[0-9]{1,3}/[0-9]{1,3}"
+          "(?<size>(?:#|no\\.?\\s?)[0-9]{1,2}|[0-9]{1,2}[ -][0-9]{1,3}/[0-9]{1,3}|[0-9]{1,3}/[0-9]{1,3}"
               + "|[0-9]{0,2}\\s?[½¼¾⅛⅜⅝⅞]|[0-9]{1,2}(?:\\.[0-9]{1,6})?|\\.[0-9]{1,6})"
-              + "\\s?(?:inches|inch|in\\.?|\"|″)?\\s?"
+              + "\\s?(?<unit>inches|inch|in\\.?|\"|″)?\\s?"
               + "(?:(?:[-–x×]\\s?)(?<turns>[0-9]{1,3}(?:\\.[0-9]{1,3}|\\s?[½]|\\s1/2)?)\\s?(?:tpi)?)?"
-              + "\\s?(?<series>[A-Za-z]{0,12})\\s*",
+              + "\\s?(?<series>[A-Za-z]{0,12})\\.?\\s*",
           Pattern.CASE_INSENSITIVE);
+
+  private static final Pattern NUMBERED =
+      Pattern.compile("(?:#|no\\.?\\s?)([0-9]{1,2})", Pattern.CASE_INSENSITIVE);
 
   private ThreadReader() {}
 
@@ -141,6 +148,13 @@ final class ThreadReader {
   private static Parsed<Thread> named(
       Matcher match, String series, String size, Optional<BigFraction> turns) {
     Optional<Row> found = find(series, size);
+    if (found.filter(row -> turns.map(row::has).orElse(true)).isEmpty()) {
+      found =
+          bare(match, size)
+              .flatMap(number -> find(series, number))
+              .filter(row -> turns.map(row::has).orElse(true))
+              .or(() -> find(series, size));
+    }
     if (found.isEmpty()) {
       return Parsed.bad(
           series + " has no size " + size + ": it has " + sizes(series),
@@ -148,7 +162,7 @@ final class ThreadReader {
           match.group("size").length());
     }
     Row row = found.get();
-    if (turns.isPresent() && !INCH.divide(turns.get()).equals(row.pitchMm())) {
+    if (turns.isPresent() && !row.has(turns.get())) {
       String reason =
           series.equals("BA")
               ? "a BA thread goes by its number alone: " + size + " BA"
@@ -164,6 +178,7 @@ final class ThreadReader {
           "say the series or the threads to the inch: " + EXAMPLES, match.group().length(), 0);
     }
     return size(match)
+        .map(size -> bare(match, size).filter(it -> isCut(it, turns.get())).orElse(size))
         .then(
             size -> {
               BigFraction major =
@@ -183,6 +198,16 @@ final class ThreadReader {
             });
   }
 
+  /** Returns the numbered size that {@code 10-32} may mean, as {@code #10-32} does. */
+  private static Optional<String> bare(Matcher match, String size) {
+    boolean whole = match.group("unit") == null && size.matches("[0-9]{1,2}");
+    return whole ? Optional.of("#" + size) : Optional.empty();
+  }
+
+  private static boolean isCut(String size, BigFraction turns) {
+    return ROWS.stream().anyMatch(row -> row.size().equals(size) && row.has(turns));
+  }
+
   /** A numbered size is 0.060 in and 0.013 in more for each number (ASME B1.1, from memory). */
   private static BigFraction numbered(String size) {
     return BigFraction.of(60 + 13 * Integer.parseInt(size.substring(1)), 1000);
@@ -191,8 +216,9 @@ final class ThreadReader {
   /** Returns the size as the tables write it: {@code 1 1/8}, {@code 1/4}, {@code #10}. */
   private static Parsed<String> size(Matcher match) {
     String written = match.group("size");
-    if (written.startsWith("#")) {
-      return Parsed.ok("#" + Integer.parseInt(written.substring(1)));
+    Matcher numbered = NUMBERED.matcher(written);
+    if (numbered.matches()) {
+      return Parsed.ok("#" + Integer.parseInt(numbered.group(1)));
     }
     return number(written)
         .match(

@@ -13,6 +13,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Units, gauges and threads against the published tables that lie beside. */
 class UnitTest {
@@ -115,6 +116,53 @@ class UnitTest {
     Thread other = ok(Thread.parse(right));
     assertThat(one.difference(other)).isEqualTo(difference);
     assertThat(one.sameAs(other)).isEqualTo(difference.isEmpty());
+  }
+
+  /** BS 93, from memory: pitch 0.9 to the power of the number, major diameter 6 p^1.2. */
+  @ParameterizedTest
+  @ValueSource(ints = {0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 14, 15, 16})
+  void associationThreadsFollowTheirLaw(int number) {
+    Thread thread = ok(Thread.parse(number + " BA"));
+    double pitch = Math.pow(0.9, number);
+    double places = number < 16 ? 0.05 : 0.005;
+    assertThat(thread.pitchMm().doubleValue()).isCloseTo(pitch, within(0.005));
+    assertThat(thread.majorMm().doubleValue()).isCloseTo(6 * Math.pow(pitch, 1.2), within(places));
+  }
+
+  /** ASME B1.1, BS 84 and ISO 261, from memory. */
+  @ParameterizedTest
+  @CsvSource({
+    "10-32 UNF, #10-32 UNF",
+    "No. 10-32 UNF, #10-32 UNF",
+    "No 8 UNC, #8-32 UNC",
+    "10 UNF, #10-32 UNF",
+    "1-72 UNF, #1-72 UNF",
+    "1-12 UNF, 1-12 UNF",
+    "2-56 UNC, #2-56 UNC",
+    "2-4.5 UNC, 2-4.5 UNC",
+    "1 UNC, 1-8 UNC",
+    "10-32, #10 x 32 tpi",
+    "8 x 32 tpi, #8 x 32 tpi",
+    "0-80, #0 x 80 tpi",
+    "1-8, 1 in x 8 tpi",
+    "10 in x 32 tpi, 10 in x 32 tpi",
+    "1/4 in. Whit., 1/4-20 BSW",
+    "1/16 BSW, 1/16-60 BSW",
+    "3/32 BSW, 3/32-48 BSW",
+    "5/32 BSW, 5/32-32 BSW",
+    "11/16 BSW, 11/16-11 BSW",
+    "1 1/2 BSW, 1 1/2-6 BSW",
+    "11/16 BSF, 11/16-14 BSF",
+    "1 1/8 BSF, 1 1/8-9 BSF",
+    "1 1/2 BSF, 1 1/2-8 BSF",
+    "1 1/16 UNEF, 1 1/16-18 UNEF",
+    "3-4 UNC, 3-4 UNC",
+    "M7x1, M7",
+    "M3.5x0.6, M3.5",
+    "M42x4.5, M42"
+  })
+  void readsThreadsAsTheyAreCalled(String written, String thread) {
+    assertThat(ok(Thread.parse(written)).text()).isEqualTo(thread);
   }
 
   @Test
