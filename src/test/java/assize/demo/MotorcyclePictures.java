@@ -74,7 +74,7 @@ final class MotorcyclePictures {
     return s;
   }
 
-  /** The motorcycle's engine in its frame, off side. */
+  /** The motorcycle's engine in its frame, from the right. */
   static Sketch motorcycleEngine() {
     Sketch s = new Sketch();
     s.fill(Outline.ellipse(360, 424, 270, 12), Tone.veil(0x2A241C, 60));
