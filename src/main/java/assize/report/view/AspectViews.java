@@ -138,7 +138,7 @@ final class AspectViews {
       if (position.judged() && position.comparison().credit().compareTo(BigFraction.ONE) < 0) {
         expected
             .computeIfAbsent(position.comparison().why().words(), why -> new LinkedHashSet<>())
-            .add(reading.words().any(item, aspect.rule().aspect(), position.accepts()));
+            .add(right(item, aspect.rule().aspect(), position));
       }
     }
     String disputed = aspect.dispute() == DisputeState.DISPUTED ? " (disputed)" : "";
@@ -149,10 +149,21 @@ final class AspectViews {
                 aspect.rule().aspect().spoken()
                     + ", "
                     + why
-                    + "; expected: "
+                    + (isGraded(aspect.rule().aspect()) ? "; " : "; expected: ")
                     + String.join(", or ", right)
                     + disputed));
     return lines;
+  }
+
+  /** Returns what is right by a position or, where it only grades, what the grade earns. */
+  private String right(Item item, Aspect aspect, PositionJudgment position) {
+    return isGraded(aspect)
+        ? "it earns " + Numbers.number(position.comparison().credit())
+        : reading.words().any(item, aspect, position.accepts());
+  }
+
+  private static boolean isGraded(Aspect aspect) {
+    return aspect == Aspect.ORIGIN || aspect == Aspect.CONDITION;
   }
 
   private static List<String> sums(AspectJudgment aspect) {

@@ -26,6 +26,7 @@ class CostViewsTest {
         nickel: {name: nickel plate}
         chrome: {name: chromium plate}
         enamel: {name: stove enamel}
+      origins: {original: 1, reproduction: 0.7}
       areas:
         cab:
           name: Cab
@@ -80,6 +81,12 @@ class CostViewsTest {
   void whatIsAgreedIsNotCalledDisputed() {
     assertThat(why("finish: nickel", "finish: nickel", "finish: enamel"))
         .containsExactly("finish, found: stove enamel; expected: nickel plate");
+  }
+
+  @Test
+  void whatIsGradedSaysWhatItEarns() {
+    assertThat(why("origin: graded", "origin: graded", "origin: reproduction"))
+        .containsExactly("origin, found: reproduction; it earns 0.7");
   }
 
   @Test
