@@ -78,10 +78,12 @@ public final class NumberDating {
       return new Dated(series, number, Optional.empty(), Optional.empty(), reserved);
     }
     Entry before = first.get(at);
-    if (before.number() == number && before.built().days() == 1) {
-      LocalDate day = before.built().first();
-      return new Dated(
-          series, number, Optional.of(before.built()), Optional.of(day), Optional.empty());
+    if (before.number() == number) {
+      return named(series, before, before.built().first());
+    }
+    Optional<Entry> end = series.last().filter(last -> last.number() == number);
+    if (end.isPresent()) {
+      return named(series, end.get(), end.get().built().last());
     }
     LocalDate from = before.built().first();
     if (at + 1 < first.size()) {
@@ -99,6 +101,12 @@ public final class NumberDating {
         Optional.of(DaySpan.of(from, LocalDate.MAX)),
         Optional.empty(),
         Optional.empty());
+  }
+
+  /** A number that the table names was given out when the table says. */
+  private static Dated named(Series series, Entry entry, LocalDate likely) {
+    return new Dated(
+        series, entry.number(), Optional.of(entry.built()), Optional.of(likely), Optional.empty());
   }
 
   private static Dated between(
