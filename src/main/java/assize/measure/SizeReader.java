@@ -11,6 +11,10 @@ final class SizeReader {
   private static final Pattern MINUS = Pattern.compile("[-−]");
   private static final Pattern COVERAGE =
       Pattern.compile("\\(\\s{0,3}k\\s{0,3}=\\s{0,3}([0-9]{1,2}(?:\\.[0-9]{1,4})?)\\s{0,3}\\)");
+
+  /** Between feet and inches, as in {@code 5'-6"}; with spaces it would be a range. */
+  private static final Pattern HYPHEN = Pattern.compile("[-‐‑](?=[0-9.½¼¾⅓⅔⅛⅜⅝⅞])");
+
   private static final Pattern DASH = Pattern.compile("[-−–—]|\\.\\.+|…");
 
   /** A number that may still lack its unit, and where it stood. */
@@ -250,13 +254,16 @@ final class SizeReader {
                     : amount);
   }
 
-  /** Adds {@code 6 in} to {@code 5 ft}, {@code 30'} to {@code 1°}. */
+  /** Adds {@code 6 in} to {@code 5 ft}, {@code 6"} to {@code 5'-}, {@code 30'} to {@code 1°}. */
   private Parsed<Amount> withSmaller(Amount large) {
+    int place = cursor.at();
+    if (large.unit().equals(Optional.of(Unit.FT)) && trimmedEnd() == place) {
+      cursor.take(HYPHEN);
+    }
     if (large.unit().isEmpty() || !cursor.atNumber()) {
-      return Parsed.ok(large);
+      return stopAt(place, large);
     }
     Unit unit = large.unit().get();
-    int place = cursor.at();
     return cursor
         .number()
         .then(
