@@ -16,12 +16,12 @@ final class EdtfTime {
     if (number(text, 0) == 24) {
       return bad("a day's last time is 23:59:59; midnight is 00:00:00 of the next day");
     }
-    if (number(text, 0) > 23 || number(text, 3) > 59 || number(text, 6) > 59) {
+    if (number(text, 0) > 23 || number(text, 3) > 59 || number(text, 6) > 60) {
       return bad("there is no such time of day");
     }
     String zone = text.substring(8);
     if (zone.isEmpty() || zone.equals("Z")) {
-      return Parsed.ok(text);
+      return leapSecond(text, 0);
     }
     boolean hours = zone.length() == 3 && shape(zone, 1, "dd");
     boolean minutes = zone.length() == 6 && shape(zone, 1, "dd:dd");
@@ -33,8 +33,18 @@ final class EdtfTime {
     if ((minutes && number(zone, 4) > 59) || total > MOST_SHIFT_HOURS * 60) {
       return bad("a shift from UTC is at most 14:00, with minutes up to 59");
     }
-    return total == 0 && zone.charAt(0) == '-'
-        ? bad("write no shift as Z or +00:00")
+    if (total == 0 && zone.charAt(0) == '-') {
+      return bad("write no shift as Z or +00:00");
+    }
+    return leapSecond(text, zone.charAt(0) == '-' ? -total : total);
+  }
+
+  /** A minute has a second 60 only at the end of a day in UTC (ISO 8601-1:2019, from memory). */
+  private static Parsed<String> leapSecond(String text, int shift) {
+    int day = 24 * 60;
+    int minute = Math.floorMod(number(text, 0) * 60 + number(text, 3) - shift, day);
+    return number(text, 6) == 60 && minute != day - 1
+        ? bad("only the last minute of a day in UTC can have a second 60")
         : Parsed.ok(text);
   }
 

@@ -246,4 +246,15 @@ class EdtfTest {
     assertThat(reason(Edtf.parse("1985-04T20:00:00")))
         .isEqualTo("only a whole day, as in 1985-04-12, has a time");
   }
+
+  /** 31 December 2016 ended with a leap second, 1 January 2017 in Kolkata, from memory. */
+  @Test
+  void aDayMayEndWithALeapSecond() {
+    assertThat(read("2016-12-31T23:59:60Z").span()).isEqualTo(span("2016-12-31/2016-12-31"));
+    assertThat(read("2017-01-01T05:29:60+05:30").span()).isEqualTo(span("2017-01-01/2017-01-01"));
+    assertThat(read("2016-12-31T18:59:60-05").span()).isEqualTo(span("2016-12-31/2016-12-31"));
+    for (String text : new String[] {"T23:58:60Z", "T23:59:60+05:30", "T10:10:60", "T23:59:61Z"}) {
+      assertThat(reason(Edtf.parse("2016-12-31" + text))).doesNotStartWith("accepted");
+    }
+  }
 }
