@@ -1,0 +1,61 @@
+package assize.docs;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import assize.cli.Main;
+import assize.cli.Terminal;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The page on the command line names what other programs get, no more and no less. */
+class CommandLinePageTest {
+  private static final Pattern NAME = Pattern.compile("\"([A-Za-z0-9_]+)\": ");
+  private static final Pattern BLOCK = Pattern.compile("(?ms)^```json\\n(.*?)^```");
+
+  @TempDir private Path folder;
+
+  private static String out(String... args) {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    PrintStream stream = new PrintStream(out, true, StandardCharsets.UTF_8);
+    PrintStream err = new PrintStream(new ByteArrayOutputStream(), true, StandardCharsets.UTF_8);
+    Main.run(new Terminal(stream, err, false), args);
+    return out.toString(StandardCharsets.UTF_8);
+  }
+
+  private static Set<String> names(String text) {
+    Set<String> names = new TreeSet<>();
+    Matcher matcher = NAME.matcher(text);
+    while (matcher.find()) {
+      names.add(matcher.group(1));
+    }
+    return names;
+  }
+
+  @Test
+  void namesAllThatIsPrintedAndNothingElse() throws IOException {
+    String bad = folder.resolve("nothing.yaml").toString();
+    Files.writeString(Path.of(bad), "rule_set: small\nname: Small\n");
+    String printed =
+        out("demo", "--json", folder.resolve("demo").toString())
+            + out("date", "--json", "1934-06~")
+            + out("number", "--json", "rules/quillhurst-q3.yaml", "D 1187")
+            + out("color", "--json", "50,2.6772,-79.7751", "50,0,-82.7485")
+            + out("lint", "--json", bad);
+    StringBuilder page = new StringBuilder();
+    Matcher blocks = BLOCK.matcher(Files.readString(Path.of("docs/command-line.md")));
+    while (blocks.find()) {
+      page.append(blocks.group(1));
+    }
+    assertThat(names(page.toString())).isEqualTo(names(printed));
+  }
+}
