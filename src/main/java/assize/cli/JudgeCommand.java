@@ -46,7 +46,7 @@ final class JudgeCommand implements Callable<Integer> {
       names = "--as-of",
       paramLabel = "DATE",
       description =
-          "The day on which departures with a date are looked at; default: the day of the record.")
+          "The day on which departures with a date are looked at; default: the day of judging.")
   private Optional<LocalDate> asOf = Optional.empty();
 
   @Option(

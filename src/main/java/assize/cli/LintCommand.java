@@ -53,7 +53,7 @@ final class LintCommand implements Callable<Integer> {
       terminal.result(
           inputsFound.size() == 1
               ? "No errors."
-              : "No errors in " + inputsFound.size() + " inputs.");
+              : "No errors in " + inputsFound.size() + " rule sets and records.");
     }
     return good ? Exit.DONE : Exit.BAD_INPUT;
   }

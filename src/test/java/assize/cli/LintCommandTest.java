@@ -28,7 +28,7 @@ class LintCommandTest {
     Ran one = Ran.of("lint", bench.at("rules.yaml"));
     assertThat(one).isEqualTo(new Ran(0, "No errors.\n", ""));
     Ran two = Ran.of("lint", bench.at("rules.yaml"), bench.at("one.yaml"));
-    assertThat(two).isEqualTo(new Ran(0, "No errors in 2 inputs.\n", ""));
+    assertThat(two).isEqualTo(new Ran(0, "No errors in 2 rule sets and records.\n", ""));
     assertThat(Ran.of("lint", bench.at("one.yaml"), "--json")).isEqualTo(new Ran(0, "", ""));
   }
 
@@ -36,7 +36,7 @@ class LintCommandTest {
   void looksAtEverythingInAFolder() {
     Ran ran = Ran.of("lint", "rules");
     assertThat(ran.exit()).isZero();
-    assertThat(ran.out()).isEqualTo("No errors in 5 inputs.\n");
+    assertThat(ran.out()).isEqualTo("No errors in 5 rule sets and records.\n");
     assertThat(ran.err()).contains("doubt[copy-beside-original]").doesNotContain("error[");
   }
 
