@@ -52,7 +52,7 @@ public enum Caution {
           + " breathing protection and a proper booth; an ordinary mask is not enough."),
   OLD_WIRING(
       "old wiring",
-      "Perished insulation can short and burn. Disconnect the battery before you move old wiring,"
+      "Crumbling insulation can short and burn. Disconnect the battery before you move old wiring,"
           + " and fit a fuse before you connect it again.");
 
   /** What stands after every caution. */
