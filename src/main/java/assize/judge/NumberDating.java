@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.stream.Stream;
 
 /** What a chassis or engine number dates to. */
 public final class NumberDating {
@@ -77,14 +78,17 @@ public final class NumberDating {
     if (at < 0 || beyond) {
       return new Dated(series, number, Optional.empty(), Optional.empty(), reserved);
     }
+    Dated dated = afterEntry(series, number, at);
+    return Stream.concat(first.stream(), series.last().stream())
+        .filter(entry -> entry.number() == number)
+        .findFirst()
+        .map(entry -> named(dated, entry.built()))
+        .orElse(dated);
+  }
+
+  private static Dated afterEntry(Series series, long number, int at) {
+    List<Entry> first = series.first();
     Entry before = first.get(at);
-    if (before.number() == number) {
-      return named(series, before, before.built().first());
-    }
-    Optional<Entry> end = series.last().filter(last -> last.number() == number);
-    if (end.isPresent()) {
-      return named(series, end.get(), end.get().built().last());
-    }
     LocalDate from = before.built().first();
     if (at + 1 < first.size()) {
       Entry after = first.get(at + 1);
@@ -104,9 +108,10 @@ public final class NumberDating {
   }
 
   /** A number that the table names was given out when the table says. */
-  private static Dated named(Series series, Entry entry, LocalDate likely) {
-    return new Dated(
-        series, entry.number(), Optional.of(entry.built()), Optional.of(likely), Optional.empty());
+  private static Dated named(Dated dated, DaySpan built) {
+    Optional<DaySpan> days = dated.days().flatMap(built::intersect).or(() -> Optional.of(built));
+    Optional<LocalDate> likely = dated.likely().or(() -> Optional.of(built.first()));
+    return new Dated(dated.series(), dated.number(), days, likely, dated.reserved());
   }
 
   private static Dated between(

@@ -9,6 +9,7 @@ import assize.judgment.Build.Basis;
 import assize.judgment.Judgment;
 import assize.judgment.Remark;
 import assize.ruleset.NumberTable;
+import java.time.LocalDate;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -56,7 +57,11 @@ class BuildDaysTest {
       """;
 
   private static List<Dated> dated(String number) {
-    NumberTable table = Judging.rules(RULES).numbers().get("chassis");
+    return dated(RULES, number);
+  }
+
+  private static List<Dated> dated(String rules, String number) {
+    NumberTable table = Judging.rules(rules).numbers().get("chassis");
     return table == null ? List.of() : NumberDating.of(table, number);
   }
 
@@ -80,6 +85,13 @@ class BuildDaysTest {
     assertThat(one.days().map(DaySpan::first).map(DayWords::iso)).contains(first);
     assertThat(one.days().map(DaySpan::last).map(DayWords::iso)).contains(last);
     assertThat(one.likely().map(DayWords::iso)).contains(likely);
+  }
+
+  @Test
+  void aNumberNamedForAYearIsNoLaterThanTheNextEntry() {
+    String years = RULES.replace("2450: 1933-01,", "2450: 1933, 3100: 1933-04,");
+    assertThat(dated(years, "X-2450").get(0).days())
+        .contains(DaySpan.of(LocalDate.of(1933, 1, 1), LocalDate.of(1933, 4, 1)));
   }
 
   @Test
