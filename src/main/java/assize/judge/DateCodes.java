@@ -8,7 +8,9 @@ import assize.judgment.Comparison;
 import assize.judgment.Verdict;
 import assize.text.Parsed;
 import java.time.LocalDate;
+import java.time.Year;
 import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -31,9 +33,46 @@ final class DateCodes {
 
   private static Optional<Parsed<DaySet>> days(
       DateCodePattern code, String stamped, DaySpan build) {
-    DaySpan horizon =
-        DaySpan.of(build.first().minusYears(YEARS_AROUND), build.last().plusYears(YEARS_AROUND));
-    return code.days(stamped, horizon);
+    return code.days(stamped, around(build));
+  }
+
+  /** Looks around the build days as far as the calendar goes. */
+  private static DaySpan around(DaySpan build) {
+    int before = Math.min(YEARS_AROUND, build.first().getYear() - Year.MIN_VALUE - 1);
+    int after = Math.min(YEARS_AROUND, Year.MAX_VALUE - 1 - build.last().getYear());
+    return DaySpan.of(build.first().minusYears(before), build.last().plusYears(after));
+  }
+
+  /** Returns the meaning of a code that is nearest to a window, the earlier of two as near. */
+  static Optional<DaySpan> nearest(List<DaySpan> meanings, DaySpan window) {
+    return meanings.stream()
+        .min(Comparator.comparingLong(made -> distance(made, window.first(), window.last())));
+  }
+
+  /**
+   * Returns the build days from which on a later meaning of a code is nearer than the day before.
+   */
+  static List<LocalDate> turns(DateCodePattern code, List<DaySpan> meanings, DaySpan build) {
+    List<LocalDate> turns = new ArrayList<>();
+    for (int i = 1; i < meanings.size(); i++) {
+      List<DaySpan> two = meanings.subList(i - 1, i + 1);
+      Optional<DaySpan> later = Optional.of(meanings.get(i));
+      long from = 0;
+      long to = build.days();
+      while (from < to) {
+        long middle = (from + to) / 2;
+        LocalDate built = build.first().plusDays(middle);
+        if (nearest(two, code.made().window(built)).equals(later)) {
+          to = middle;
+        } else {
+          from = middle + 1;
+        }
+      }
+      if (from < build.days()) {
+        turns.add(build.first().plusDays(from));
+      }
+    }
+    return turns;
   }
 
   static Comparison compare(
@@ -58,22 +97,20 @@ final class DateCodes {
       LocalDate builtOn,
       List<DaySpan> meanings,
       BigFraction tooEarly) {
-    LocalDate from = builtOn.minus(code.made().earliest());
-    LocalDate to = builtOn.minus(code.made().latest());
+    DaySpan window = code.made().window(builtOn);
     Optional<DaySpan> fitting =
         meanings.stream().filter(made -> code.made().allows(made, builtOn)).findFirst();
     if (fitting.isPresent()) {
       return Comparer.meets(
           () -> stamped + " is " + DayWords.of(fitting.get()) + repeats(meanings, fitting.get()));
     }
-    Optional<DaySpan> nearest =
-        meanings.stream().min(Comparator.comparingLong(made -> distance(made, from, to)));
+    Optional<DaySpan> nearest = nearest(meanings, window);
     if (nearest.isEmpty()) {
       return Comparer.departs(() -> stamped + " means no day near the build day");
     }
     DaySpan made = nearest.get();
     String others = repeats(meanings, made);
-    if (made.first().isAfter(to)) {
+    if (made.first().isAfter(window.last())) {
       boolean afterVehicle = made.first().isAfter(builtOn);
       return Comparer.departs(
           () ->
@@ -95,9 +132,9 @@ final class DateCodes {
                 + " is "
                 + DayWords.of(made)
                 + ", earlier than the window from "
-                + DayWords.of(from)
+                + DayWords.of(window.first())
                 + " to "
-                + DayWords.of(to)
+                + DayWords.of(window.last())
                 + ": a doubt"
                 + others);
   }

@@ -7,6 +7,7 @@ import assize.aspect.Finding;
 import assize.date.DaySpan;
 import assize.evidence.Claim;
 import assize.evidence.Scope;
+import assize.record.Trace;
 import assize.record.VehicleRecord;
 import assize.ruleset.AspectRule;
 import assize.ruleset.Item;
@@ -46,6 +47,7 @@ final class Stretches {
     this.vehicle = vehicle;
     this.build = build;
     rules.items().forEach(this::gather);
+    vehicle.traces().forEach(this::gather);
   }
 
   static List<Cut> of(RuleSet rules, VehicleRecord vehicle, DaySpan build) {
@@ -65,6 +67,14 @@ final class Stretches {
         }
       }
     }
+  }
+
+  private void gather(Trace trace) {
+    Optional<Finding> found =
+        Optional.ofNullable(vehicle.observations().get(trace.item()))
+            .map(observation -> observation.findings().get(Aspect.DATE_CODE));
+    List<Expectation> codes = trace.values().getOrDefault(Aspect.DATE_CODE, List.of());
+    found.ifPresent(it -> codes.forEach(code -> gather(code, it)));
   }
 
   private void gather(Expectation expected, Finding found) {
@@ -88,6 +98,7 @@ final class Stretches {
             });
     for (Dated code : dated) {
       code.meanings().forEach(made -> starts.addAll(code.code().made().cuts(made)));
+      starts.addAll(DateCodes.turns(code.code(), code.meanings(), build));
     }
     List<LocalDate> within =
         starts.stream()
@@ -118,8 +129,9 @@ final class Stretches {
     for (Dated code : dated) {
       for (DaySpan made : code.meanings()) {
         state.add(code.code().made().allows(made, days.first()));
-        state.add(made.first().isAfter(days.first().minus(code.code().made().latest())));
+        state.add(made.first().isAfter(code.code().made().window(days.first()).last()));
       }
+      state.add(DateCodes.nearest(code.meanings(), code.code().made().window(days.first())));
     }
     return state;
   }
