@@ -1,11 +1,12 @@
 package assize.judge;
 
+import assize.judge.Scoring.AreaScore;
+import assize.judge.Scoring.StretchScore;
 import assize.judgment.AreaJudgment;
 import assize.judgment.AwardResult;
 import assize.judgment.ItemInStretch;
 import assize.judgment.ItemJudgment;
 import assize.judgment.ScoreRange;
-import assize.judgment.Tally;
 import assize.judgment.Verdict;
 import assize.ruleset.Award;
 import java.util.Comparator;
@@ -18,13 +19,13 @@ import org.apache.commons.numbers.fraction.BigFraction;
 /** The awards that a vehicle reaches, certainly, likely and possibly. */
 final class Awards {
   private final List<Award> awards;
-  private final List<ScoreRange> scores;
+  private final List<StretchScore> scores;
   private final List<AreaJudgment> areas;
   private final List<ItemJudgment> items;
 
   private Awards(
       List<Award> awards,
-      List<ScoreRange> scores,
+      List<StretchScore> scores,
       List<AreaJudgment> areas,
       List<ItemJudgment> items) {
     this.awards = awards.stream().sorted(Comparator.comparing(Award::at).reversed()).toList();
@@ -34,22 +35,25 @@ final class Awards {
   }
 
   /**
-   * Finds the awards.
+   * Finds the awards: what is certain is reached, and what is reached is possible.
    *
    * @param scores of each stretch
    * @param score over all stretches
    */
   static AwardResult of(
       List<Award> awards,
-      List<ScoreRange> scores,
+      List<StretchScore> scores,
       ScoreRange score,
       List<AreaJudgment> areas,
       List<ItemJudgment> items) {
     Awards all = new Awards(awards, scores, areas, items);
-    return new AwardResult(
-        all.every(all::certain),
-        all.first(award -> all.reached(award, score)),
-        all.any(all::possible));
+    Optional<Award> certain = all.every(all::certain);
+    Optional<Award> reached = all.higher(certain, all.first(award -> all.reached(award, score)));
+    return new AwardResult(certain, reached, all.higher(reached, all.any(all::possible)));
+  }
+
+  private Optional<Award> higher(Optional<Award> one, Optional<Award> other) {
+    return first(award -> one.equals(Optional.of(award)) || other.equals(Optional.of(award)));
   }
 
   private interface InStretch {
@@ -69,16 +73,16 @@ final class Awards {
   }
 
   private boolean certain(Award award, int i) {
-    return scores.get(i).low() >= award.at()
-        && areasReach(award, area -> area.stretches().get(i).low())
+    return scores.get(i).score().low() >= award.at()
+        && areasReach(award, i, AreaScore::leastShare)
         && items.stream()
             .map(item -> item.stretches().get(i))
             .allMatch(item -> within(award, item.possible() - item.earned().low()));
   }
 
   private boolean possible(Award award, int i) {
-    return scores.get(i).high() >= award.at()
-        && areasReach(award, area -> area.stretches().get(i).high())
+    return scores.get(i).score().high() >= award.at()
+        && areasReach(award, i, AreaScore::greatestShare)
         && items.stream()
             .map(item -> item.stretches().get(i))
             .filter(item -> item.verdict() != Verdict.MAY_APPLY)
@@ -114,15 +118,10 @@ final class Awards {
                     || aspect.verdict() == Verdict.OPEN);
   }
 
-  private boolean areasReach(Award award, Function<AreaJudgment, Tally> which) {
-    return areas.stream()
-        .map(which)
-        .filter(tally -> !tally.isEmpty())
-        .allMatch(tally -> award.noAreaUnder().map(share -> reaches(tally, share)).orElse(true));
-  }
-
-  private static boolean reaches(Tally tally, BigFraction share) {
-    return tally.earned().divide(tally.possible()).compareTo(share) >= 0;
+  private boolean areasReach(Award award, int i, Function<AreaScore, Optional<BigFraction>> share) {
+    return scores.get(i).areas().stream()
+        .flatMap(area -> share.apply(area).stream())
+        .allMatch(of -> award.noAreaUnder().map(least -> of.compareTo(least) >= 0).orElse(true));
   }
 
   private static boolean within(Award award, long lost) {

@@ -78,8 +78,7 @@ public final class Judge {
         items,
         score,
         over(cuts, stretches.stream().map(Stretch::strict).toList()),
-        Awards.of(
-            rules.awards(), stretches.stream().map(Stretch::score).toList(), score, areas, items),
+        Awards.of(rules.awards(), scores, score, areas, items),
         remarks);
   }
 

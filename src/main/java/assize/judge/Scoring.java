@@ -55,8 +55,15 @@ final class Scoring {
    *
    * @param meanLow points earned in the low case, an item that may apply counting half
    * @param meanHigh the same in the high case
+   * @param leastShare the least share of its points that it can earn; empty where nothing can count
+   * @param greatestShare the greatest; empty where it can be that nothing counts
    */
-  record AreaScore(AreaInStretch inStretch, BigFraction meanLow, BigFraction meanHigh) {}
+  record AreaScore(
+      AreaInStretch inStretch,
+      BigFraction meanLow,
+      BigFraction meanHigh,
+      Optional<BigFraction> leastShare,
+      Optional<BigFraction> greatestShare) {}
 
   /** Scores one stretch: the lots of each area, by the area's id. */
   static StretchScore score(RuleSet rules, Map<String, List<Lot>> lots) {
@@ -139,10 +146,7 @@ final class Scoring {
       }
       BigFraction ratio = ratio(Ratios.earned(chosen.get(i)), possible);
       BigFraction weight = whole(areas.get(i).points());
-      boolean certain =
-          blocksOf(bound).get(i).stream()
-              .anyMatch(block -> block.ways().stream().allMatch(way -> way.possible() > 0));
-      if (certain) {
+      if (certain(i)) {
         weighted = weighted.add(ratio.multiply(weight));
         weights = weights.add(weight);
       } else {
@@ -211,7 +215,19 @@ final class Scoring {
     return new AreaScore(
         inStretch,
         mean(blocksOf(LOW).get(i), Way::earned),
-        mean(blocksOf(HIGH).get(i), Way::earned));
+        mean(blocksOf(HIGH).get(i), Way::earned),
+        Ratios.least(blocksOf(LOW).get(i)).map(Scoring::share),
+        Ratios.greatest(blocksOf(HIGH).get(i)).filter(ways -> certain(i)).map(Scoring::share));
+  }
+
+  /** Says whether something in an area counts, whatever may apply. */
+  private boolean certain(int i) {
+    return blocksOf(LIKELY).get(i).stream()
+        .anyMatch(block -> block.ways().stream().allMatch(way -> way.possible() > 0));
+  }
+
+  private static BigFraction share(List<Way> ways) {
+    return ratio(Ratios.earned(ways), Ratios.possible(ways));
   }
 
   private List<Spared> spared(int i, List<Way> low, List<Way> high) {
