@@ -81,7 +81,7 @@ final class Colors {
                 + Sizes.probability(probability, uncertainty));
   }
 
-  /** Compares with the color found on another item; the greater of the two tolerances holds. */
+  /** Compares with the color found on another item. */
   static Comparison toOther(
       RuleSet rules, Finding.Color found, Finding.Color other, Expectation.SameColor expected) {
     double tolerance = expected.tolerance().orElse(ColorChip.USUAL_TOLERANCE);
@@ -89,7 +89,12 @@ final class Colors {
     Optional<Lab> own = found.lab().or(() -> labOf(rules, found));
     Optional<Lab> theirs = other.lab().or(() -> labOf(rules, other));
     boolean instrument = found.lab().isPresent() || other.lab().isPresent();
-    if (!instrument && found.chip().isPresent() && found.chip().equals(other.chip())) {
+    boolean bothOther =
+        found.chip().equals(Optional.of(Finding.OTHER)) && found.chip().equals(other.chip());
+    if (!instrument
+        && !bothOther
+        && found.chip().isPresent()
+        && found.chip().equals(other.chip())) {
       return Comparer.meets(() -> "by eye the same as " + item);
     }
     if (own.isPresent() && theirs.isPresent()) {
@@ -109,7 +114,11 @@ final class Colors {
                   + figures(difference, tolerance)
                   + Sizes.probability(probability, uncertainty));
     }
-    return found.chip().isPresent() && found.chip().equals(other.chip())
+    if (bothOther || found.chip().isEmpty() || other.chip().isEmpty()) {
+      return Comparer.notShown(
+          () -> "what was found of it and of " + item + " does not tell whether they are the same");
+    }
+    return found.chip().equals(other.chip())
         ? Comparer.meets(() -> "by eye the same as " + item)
         : Comparer.departs(() -> "by eye not the same as " + item);
   }

@@ -178,6 +178,34 @@ class ComparisonTest {
                 + " ΔE00 2.04, 3 allowed");
   }
 
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "color: black | color: other | departs",
+        "color: other | color: other | not shown",
+        "color: black | color: black | meets",
+        "color: '{lab: [20, 0, 0]}' | color: black | not shown",
+        "color: black | color: '{lab: [20, 0, 0]}' | not shown",
+        "color: '{lab: [20, 0, 0]}' | color: other | not shown"
+      })
+  void colorsThatCannotBeHeldAgainstEachOtherAreNotShown(
+      String other, String found, String verdict) {
+    Judgment judgment =
+        Judging.judge(
+            HEAD.formatted("color: {same_as: other-thing}"),
+            """
+            record: one
+            rules: bench
+            vehicle: {name: One, model: B1}
+            observations:
+              other-thing: {%s}
+              thing: {%s}
+            """
+                .formatted(other.replace("'", ""), found.replace("'", "")));
+    assertThat(Judging.comparison(judgment, "thing").verdict().word()).isEqualTo(verdict);
+  }
+
   private static final String CODE =
       "date_code: {pattern: '(?P<month>[A-L])(?P<year>[0-9])',"
           + " months: {A: 1, B: 2, C: 3, D: 4, E: 5, F: 6}, made: P6M..P0D}";
