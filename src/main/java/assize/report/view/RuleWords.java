@@ -152,7 +152,9 @@ final class RuleWords {
 
     @Override
     public String partNumber(Expectation.PartNumber expected) {
-      return expected.number().isLiteral()
+      boolean plain =
+          expected.number().isLiteral() || expected.number().text().matches("[A-Za-z0-9 -]+");
+      return plain
           ? expected.number().text()
           : "a number of the pattern " + expected.number().text();
     }

@@ -90,6 +90,16 @@ class CostViewsTest {
   }
 
   @Test
+  void aPatternThatIsPlainTextIsSaidAsANumber() {
+    assertThat(why("part_number: LE-2014", "part_number: LE-2014", "part_number: LE-2099").get(0))
+        .endsWith("; expected: LE-2014");
+    assertThat(
+            why("part_number: 'LE-20[1-3]4'", "part_number: 'LE-20[1-3]4'", "part_number: LE-2099")
+                .get(0))
+        .endsWith("; expected: a number of the pattern LE-20[1-3]4");
+  }
+
+  @Test
   void glossIsSaidInUnits() {
     assertThat(why("gloss: 30 to 50", "gloss: satin", "gloss: 70"))
         .containsExactly(
