@@ -63,9 +63,13 @@ public final class NumberPattern {
     number
         .toUpperCase(Locale.ROOT)
         .codePoints()
-        .filter(c -> !Character.isWhitespace(c) && !isDash(c))
+        .filter(c -> !isSpace(c) && !isDash(c))
         .forEach(kept::appendCodePoint);
     return kept.toString();
+  }
+
+  private static boolean isSpace(int c) {
+    return Character.isWhitespace(c) || Character.isSpaceChar(c);
   }
 
   private static boolean isDash(int c) {

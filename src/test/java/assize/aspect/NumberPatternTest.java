@@ -3,6 +3,7 @@ package assize.aspect;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import assize.text.Parsed;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -65,5 +66,13 @@ class NumberPatternTest {
   void anEvilPatternTakesLinearTime() {
     // catastrophic for a backtracking matcher; from memory
     assertThat(pattern("(A+)+B").fits("A".repeat(50_000))).isFalse();
+  }
+
+  /** A no-break space comes along when a number is copied from a page. */
+  @Test
+  void spacesOfEveryKindDoNotCount() {
+    for (String space : List.of(" ", "\t", "\u00a0", "\u2009", "\u202f")) {
+      assertThat(NumberPattern.exactly("A-4210").fits("a" + space + "42" + space + "10")).isTrue();
+    }
   }
 }
