@@ -35,7 +35,13 @@ final class SizeReader {
     }
   }
 
+  private static final String AFTER_GAUGE =
+      "write a unit after each number: 18 SWG to 16 SWG, 18 SWG ± 0.002 in";
+
   private final Cursor cursor;
+
+  /** Whether a gauge was read: a number beside it may be a gauge number or a thickness. */
+  private boolean gauged;
 
   SizeReader(String text) {
     this.cursor = new Cursor(text);
@@ -90,6 +96,10 @@ final class SizeReader {
   }
 
   private Parsed<Limits> range(Amount first, Amount second) {
+    Amount bare = first.unit().isEmpty() ? first : second;
+    if (gauged && bare.unit().isEmpty()) {
+      return Parsed.bad(AFTER_GAUGE, bare.start(), bare.end() - bare.start());
+    }
     return first
         .or(second.unit())
         .quantity()
@@ -227,7 +237,11 @@ final class SizeReader {
                 return Parsed.ok(new Amount(part, nominal.unit(), start, trimmedEnd()));
               }
               return UnitNames.read(cursor)
-                  .map(unit -> new Amount(number, unit, start, trimmedEnd()));
+                  .then(
+                      unit ->
+                          gauged && unit.isEmpty() && number.signum() != 0
+                              ? Parsed.bad(AFTER_GAUGE, start, trimmedEnd() - start)
+                              : Parsed.ok(new Amount(number, unit, start, trimmedEnd())));
             });
   }
 
@@ -236,6 +250,7 @@ final class SizeReader {
     int start = cursor.at();
     Optional<Parsed<Gauge>> gauge = Gauge.read(cursor);
     if (gauge.isPresent()) {
+      gauged = true;
       return gauge
           .get()
           .map(g -> new Amount(g.inches(), Optional.of(Unit.IN), start, trimmedEnd()));

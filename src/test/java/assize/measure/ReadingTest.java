@@ -80,6 +80,8 @@ class ReadingTest {
         "at most 12 LB          | at most 12 lb",
         "18 SWG                 | 0.048 in",
         "16 USG                 | 1/16 in",
+        "18 SWG to 16 SWG       | 0.048 in to 0.064 in",
+        "18 SWG +0.002 in -0    | 0.048 in to 0.05 in",
         "12 V ± 5 %             | 11.4 V to 12.6 V",
         "5 ft 6 in              | 66 in",
         "5'-6\"                  | 66 in",
@@ -125,6 +127,9 @@ class ReadingTest {
         "4               | 1 | 0 | a unit is missing here: write one such as mm, in or °",
         "-4 kg           | 0 | 5 | a mass is never below zero",
         "60 SWG          | 0 | 6 | SWG has no 60: it goes from 7/0 to 50",
+        "18 SWG to 16    | 10 | 2 | write a unit after each number: 18 SWG to 16 SWG, 18 SWG ± 0.002 in",
+        "18 to 16 SWG    | 0 | 2 | write a unit after each number: 18 SWG to 16 SWG, 18 SWG ± 0.002 in",
+        "18 SWG ± 1      | 9 | 1 | write a unit after each number: 18 SWG to 16 SWG, 18 SWG ± 0.002 in",
         "2 mm wide       | 5 | 4 | \"wide\" was not understood",
       })
   void saysKindlyWhatIsWrong(String text, int at, int length, String why) {
