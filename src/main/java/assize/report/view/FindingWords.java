@@ -82,21 +82,6 @@ final class FindingWords implements Finding.Cases<String> {
 
   @Override
   public String yesNo(Finding.YesNo found) {
-    return switch (aspect) {
-      case PRESENT -> found.yes() ? "present" : "not present";
-      case WORKS -> found.yes() ? "works" : "does not work";
-      case FINISH,
-          COLOR,
-          GLOSS,
-          MATERIAL,
-          PART_NUMBER,
-          DATE_CODE,
-          SIZE,
-          COUNT,
-          CHOICE,
-          ORIGIN,
-          CONDITION ->
-          found.yes() ? "yes" : "no";
-    };
+    return YesNoWords.of(aspect, found.yes());
   }
 }

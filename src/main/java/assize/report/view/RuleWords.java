@@ -175,22 +175,7 @@ final class RuleWords {
 
     @Override
     public String yesNo(Expectation.YesNo expected) {
-      return switch (aspect) {
-        case PRESENT -> expected.yes() ? "present" : "not present";
-        case WORKS -> expected.yes() ? "works" : "does not work";
-        case FINISH,
-            COLOR,
-            GLOSS,
-            MATERIAL,
-            PART_NUMBER,
-            DATE_CODE,
-            SIZE,
-            COUNT,
-            CHOICE,
-            ORIGIN,
-            CONDITION ->
-            expected.key();
-      };
+      return YesNoWords.of(aspect, expected.yes());
     }
 
     @Override
