@@ -71,7 +71,8 @@ final class AspectJudge {
     Map<Scope, List<Claim>> unsure = new LinkedHashMap<>();
     for (Claim claim : rule.claims()) {
       Kleene speaks = claim.scope().holds(facts);
-      if (speaks == Kleene.YES || unsure.size() == MOST_UNKNOWN && speaks == Kleene.UNKNOWN) {
+      boolean oneMore = unsure.size() < MOST_UNKNOWN || unsure.containsKey(claim.scope());
+      if (speaks == Kleene.YES || speaks == Kleene.UNKNOWN && !oneMore) {
         certain.add(claim);
       } else if (speaks == Kleene.UNKNOWN) {
         unsure.computeIfAbsent(claim.scope(), scope -> new ArrayList<>()).add(claim);
