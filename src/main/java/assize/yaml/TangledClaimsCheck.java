@@ -8,6 +8,9 @@ import assize.ruleset.AspectRule;
 import assize.ruleset.Item;
 import assize.ruleset.RuleSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * Finds aspects of which sources say more different things than can be weighed: the work grows with
@@ -19,6 +22,9 @@ final class TangledClaimsCheck implements RuleSetCheck {
 
   /** The most claims on one aspect that may leave open or rule out. */
   static final int MOST_UNSURE = 8;
+
+  /** The most different things that the claims on one aspect may hold to be right. */
+  static final int MOST_POSITIONS = 50;
 
   /** The most traces on one item. */
   static final int MOST_TRACES = 3;
@@ -43,6 +49,19 @@ final class TangledClaimsCheck implements RuleSetCheck {
               what + "name " + values + " values; at most " + MOST_VALUES + " can be weighed",
               "leave out what no source holds to be right");
         }
+        long positions = positions(rule);
+        if (positions > MOST_POSITIONS) {
+          problems.add(
+              Code.TOO_TANGLED,
+              rule.claims().get(rule.claims().size() - 1).at(),
+              what
+                  + "hold "
+                  + positions
+                  + " different things to be right; at most "
+                  + MOST_POSITIONS
+                  + " can be weighed",
+              "leave out what no source holds to be right");
+        }
         if (unsure.size() > MOST_UNSURE) {
           problems.add(
               Code.TOO_TANGLED,
@@ -57,5 +76,28 @@ final class TangledClaimsCheck implements RuleSetCheck {
         }
       }
     }
+  }
+
+  /** Counts what can be held at one time; what one source says in several claims is one thing. */
+  private static long positions(AspectRule rule) {
+    Map<String, List<Claim>> bySource =
+        rule.claims().stream()
+            .filter(it -> it.manner() == Manner.SAYS && it.source().isPresent())
+            .collect(Collectors.groupingBy(it -> it.source().orElseThrow()));
+    long several = bySource.values().stream().filter(it -> it.size() > 1).count();
+    long once =
+        bySource.values().stream()
+            .filter(it -> it.size() == 1)
+            .map(it -> Set.copyOf(it.get(0).values()))
+            .distinct()
+            .count();
+    long open =
+        rule.claims().stream()
+            .filter(it -> it.manner() == Manner.LEAVES_OPEN)
+            .flatMap(it -> it.values().stream())
+            .map(Expectation::key)
+            .distinct()
+            .count();
+    return several + once + open;
   }
 }

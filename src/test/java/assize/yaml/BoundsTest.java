@@ -49,6 +49,35 @@ class BoundsTest {
   }
 
   @Test
+  void moreThanFiftyThingsHeldToBeRightAreRefused() {
+    assertThat(said(pairs(50))).doesNotContain(Code.TOO_TANGLED);
+    assertThat(said(pairs(51))).contains(Code.TOO_TANGLED);
+  }
+
+  /** Sources that each say another pair of eleven finishes, of which there are 55. */
+  private static String pairs(int sources) {
+    StringBuilder yaml = new StringBuilder("finishes:\n");
+    for (int i = 0; i < 11; i++) {
+      yaml.append("  f%d: {name: F}\n".formatted(i));
+    }
+    yaml.append("sources:\n");
+    for (int i = 0; i < sources; i++) {
+      yaml.append("  s%d: {kind: drawing, grade: A, title: S}\n".formatted(i));
+    }
+    yaml.append("areas:\n  a:\n    name: A\n    items:\n      i:\n        title: I\n");
+    yaml.append("        points: 1\n        claims:\n");
+    int source = 0;
+    for (int one = 0; one < 11; one++) {
+      for (int other = one + 1; other < 11 && source < sources; other++) {
+        yaml.append(
+            "          - {source: s%d, says: {finish: [f%d, f%d]}}\n"
+                .formatted(source++, one, other));
+      }
+    }
+    return yaml.toString();
+  }
+
+  @Test
   void aLongChainOfCopiesIsWalkedThrough() {
     StringBuilder text = new StringBuilder("sources:\n");
     for (int i = 0; i < 20_000; i++) {
