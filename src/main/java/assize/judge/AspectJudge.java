@@ -48,6 +48,7 @@ final class AspectJudge {
   private final Scope.Facts facts;
   private final DaySpan days;
   private final DaySpan build;
+  private final Map<String, Set<String>> copies;
 
   /**
    * Prepares to judge within one stretch.
@@ -63,6 +64,8 @@ final class AspectJudge {
     this.facts = facts;
     this.days = days;
     this.build = build;
+    this.copies =
+        rules.sources().values().stream().collect(Collectors.toMap(Source::id, Source::copies));
   }
 
   /** Returns nothing where no source speaks of such a vehicle. */
@@ -103,8 +106,6 @@ final class AspectJudge {
     if (frame.positions().isEmpty()) {
       return Optional.empty();
     }
-    Map<String, Set<String>> copies =
-        rules.sources().values().stream().collect(Collectors.toMap(Source::id, Source::copies));
     Set<String> witnesses = Independence.witnesses(copies, frame.stands());
     Map<String, Integer> weights = weights(voices);
     List<Testimony> testimonies =

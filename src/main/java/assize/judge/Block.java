@@ -14,11 +14,9 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * Items of one area whose points hang together, and every way in which those that may apply can be
  * in or out. One item that may apply and shares its loss with no other makes a block of two ways.
  *
- * @param most the most points, in thousandths, that the items lose together
- * @param bound the figure of the range that is looked at
  * @param ways at least one; all equally probable
  */
-record Block(List<Lot> lots, OptionalLong most, Bound bound, List<Way> ways) {
+record Block(List<Way> ways) {
   /**
    * The most items that may apply in one block of which every combination is looked at; any further
    * one counts as applying.
@@ -32,8 +30,9 @@ record Block(List<Lot> lots, OptionalLong most, Bound bound, List<Way> ways) {
    * One way.
    *
    * @param out items that may apply and are left out
+   * @param spared points that are not lost, by cause, the area's limit last
    */
-  record Way(long earned, long possible, List<String> out) {
+  record Way(long earned, long possible, List<String> out, Map<String, Long> spared) {
     long lost() {
       return possible - earned;
     }
@@ -63,49 +62,22 @@ record Block(List<Lot> lots, OptionalLong most, Bound bound, List<Way> ways) {
 
   private static Block block(List<Lot> lots, OptionalLong most, Bound bound) {
     List<Lot> maybes = lots.stream().filter(Lot::maybe).limit(MOST_MAYBES).toList();
+    Losses certain = new Losses(bound);
+    lots.stream().filter(lot -> !maybes.contains(lot)).forEach(certain::add);
     List<Way> ways = new ArrayList<>();
     for (int in = 0; in < 1 << maybes.size(); in++) {
+      Losses losses = certain.copy();
       List<String> out = new ArrayList<>();
       for (int i = 0; i < maybes.size(); i++) {
-        if ((in & 1 << i) == 0) {
+        if ((in & (1 << i)) == 0) {
           out.add(maybes.get(i).item());
+        } else {
+          losses.add(maybes.get(i));
         }
       }
-      List<Lot> counted = lots.stream().filter(lot -> !out.contains(lot.item())).toList();
-      long possible = counted.stream().mapToLong(Lot::possible).sum();
-      long lost = counted.stream().mapToLong(lot -> lot.lost(bound)).sum();
-      long spared = spared(counted, most, bound).values().stream().mapToLong(Long::longValue).sum();
-      ways.add(new Way(possible - lost + spared, possible, out));
+      ways.add(losses.way(most, out));
     }
-    return new Block(lots, most, bound, ways);
-  }
-
-  /** Returns the points that are not lost in one way, by cause, the area's limit last. */
-  Map<String, Long> spared(Way way) {
-    return spared(
-        lots.stream().filter(lot -> !way.out().contains(lot.item())).toList(), most, bound);
-  }
-
-  private static Map<String, Long> spared(List<Lot> counted, OptionalLong most, Bound bound) {
-    Map<String, Long> spared = new LinkedHashMap<>();
-    Map<String, Long> dearest = new LinkedHashMap<>();
-    long lost = 0;
-    for (Lot lot : counted) {
-      long one = lot.lost(bound);
-      if (lot.cause().isEmpty()) {
-        lost += one;
-        continue;
-      }
-      String cause = lot.cause().get();
-      long before = dearest.getOrDefault(cause, 0L);
-      dearest.put(cause, Math.max(before, one));
-      lost += Math.max(before, one) - before;
-      spared.merge(cause, Math.min(before, one), Long::sum);
-    }
-    if (most.isPresent() && lost > most.getAsLong()) {
-      spared.put(LIMIT, lost - most.getAsLong());
-    }
-    return spared;
+    return new Block(ways);
   }
 
   /** Returns the mean of a figure over the ways. */

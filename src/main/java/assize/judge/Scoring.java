@@ -235,10 +235,10 @@ final class Scoring {
     Map<String, BigFraction> inLikely = new LinkedHashMap<>();
     Map<String, BigFraction> inHigh = new LinkedHashMap<>();
     for (int b = 0; b < low.size(); b++) {
-      add(inLow, blocksOf(LOW).get(i).get(b).spared(low.get(b)), 1);
-      add(inHigh, blocksOf(HIGH).get(i).get(b).spared(high.get(b)), 1);
+      add(inLow, low.get(b).spared(), 1);
+      add(inHigh, high.get(b).spared(), 1);
       Block block = blocksOf(LIKELY).get(i).get(b);
-      block.ways().forEach(way -> add(inLikely, block.spared(way), block.ways().size()));
+      block.ways().forEach(way -> add(inLikely, way.spared(), block.ways().size()));
     }
     Set<String> reasons = new java.util.LinkedHashSet<>(inLow.keySet());
     reasons.addAll(inLikely.keySet());

@@ -19,7 +19,8 @@ final class Sizes {
     }
     double probability = Conformity.judge(found, limits).probability();
     return Comparer.probably(
-        probability, () -> "measured " + found.text() + probability(probability, found.u()));
+        probability,
+        () -> "measured " + found.text() + limits(found, limits) + probability(probability, found));
   }
 
   static Comparison gloss(GlossReading found, GlossRange range) {

@@ -226,4 +226,25 @@ class DisputeTest {
     assertThat(Judging.item(judgment, "bed").verdict()).isEqualTo(Verdict.MAY_APPLY);
     assertThat(judgment.stretches().get(0).score()).isEqualTo(ScoreRange.ZERO);
   }
+
+  @Test
+  void theSameValueWithAnotherToleranceIsAnotherPosition() {
+    String narrow = "- {source: guide, says: {color: {any: [green], tolerance: 1}}}\n";
+    AspectJudgment bed = bed("- {source: drawing, says: {color: green}}\n" + narrow, GREEN);
+    assertThat(bed.positions()).hasSize(2);
+    assertThat(bed.dispute()).isEqualTo(DisputeState.DISPUTED);
+  }
+
+  @Test
+  void theOrderOfValuesMakesNoOtherPosition() {
+    AspectJudgment bed =
+        bed(
+            """
+            - {source: drawing, says: {color: [green, black]}}
+            - {source: guide, says: {color: [black, green]}}
+            """,
+            GREEN);
+    assertThat(bed.positions()).hasSize(1);
+    assertThat(bed.dispute()).isEqualTo(DisputeState.AGREED);
+  }
 }

@@ -22,8 +22,10 @@ import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 
 /**
- * A judgment for machines. Where positions differ between stretches, belief, plausibility, conflict
- * and credit are means over the days on which some source speaks.
+ * A judgment for machines. Where positions differ between stretches, belief, plausibility and
+ * conflict are means over the days on which some source speaks of the aspect, a position that
+ * nobody holds on a day having none; credit is the mean over the days on which the position is
+ * held.
  */
 public final class JudgmentJson {
   private final Judgment judgment;
@@ -128,14 +130,15 @@ public final class JudgmentJson {
             (verdicts.size() == 1 ? cases.get(0).aspect().verdict() : Verdict.OPEN).word())
         .text("dispute", dispute.word())
         .number("conflict", mean(cases, one -> one.aspect().conflict()), 6);
-    Map<String, List<Held>> held = new LinkedHashMap<>();
+    Map<Set<Expectation>, List<Held>> held = new LinkedHashMap<>();
     for (Case one : cases) {
       for (PositionJudgment position : one.aspect().positions()) {
-        held.computeIfAbsent(expects(position), key -> new ArrayList<>())
+        held.computeIfAbsent(Set.copyOf(position.accepts()), key -> new ArrayList<>())
             .add(new Held(position, one.days()));
       }
     }
-    json.objects("positions", "", held.entrySet(), (one, entry) -> position(one, entry));
+    long days = cases.stream().mapToLong(Case::days).sum();
+    json.objects("positions", "", held.values(), (one, all) -> position(one, all, days));
   }
 
   private static int weight(DisputeState state) {
@@ -154,17 +157,17 @@ public final class JudgmentJson {
     return position.accepts().stream().map(Expectation::key).collect(Collectors.joining(" or "));
   }
 
-  private static void position(Json json, Map.Entry<String, List<Held>> entry) {
-    List<Held> held = entry.getValue();
+  private static void position(Json json, List<Held> held, long days) {
     Set<String> sources = new LinkedHashSet<>();
     held.forEach(one -> sources.addAll(one.position().sources()));
     Set<String> echoes = new LinkedHashSet<>();
     held.forEach(one -> echoes.addAll(one.position().echoes()));
-    json.text("expects", entry.getKey())
+    long heldDays = held.stream().mapToLong(Held::days).sum();
+    json.text("expects", expects(held.get(0).position()))
         .texts("sources", sources)
-        .number("belief", over(held, one -> one.position().belief()), 6)
-        .number("plausibility", over(held, one -> one.position().plausibility()), 6)
-        .number("credit", over(held, one -> one.position().comparison().credit().doubleValue()), 6);
+        .number("belief", sum(held, PositionJudgment::belief) / days, 6)
+        .number("plausibility", sum(held, PositionJudgment::plausibility) / days, 6)
+        .number("credit", sum(held, one -> one.comparison().credit().doubleValue()) / heldDays, 6);
     if (!echoes.isEmpty()) {
       json.texts("echoes", echoes);
     }
@@ -175,8 +178,9 @@ public final class JudgmentJson {
     return cases.stream().mapToDouble(one -> figure.applyAsDouble(one) * one.days()).sum() / days;
   }
 
-  private static double over(List<Held> held, ToDoubleFunction<Held> figure) {
-    double days = held.stream().mapToLong(Held::days).sum();
-    return held.stream().mapToDouble(one -> figure.applyAsDouble(one) * one.days()).sum() / days;
+  private static double sum(List<Held> held, ToDoubleFunction<PositionJudgment> figure) {
+    return held.stream()
+        .mapToDouble(one -> figure.applyAsDouble(one.position()) * one.days())
+        .sum();
   }
 }
