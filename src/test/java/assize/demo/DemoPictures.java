@@ -25,7 +25,7 @@ final class DemoPictures {
     all.put("radiator.png", TruckPictures::radiator);
     all.put("tail-lamp.png", TruckPictures::tailLamp);
     all.put("engine-left.png", InsidePictures::engineLeft);
-    all.put("q3-engine.png", MotorcyclePictures::motorcycleEngine);
+    all.put("q-engine.png", MotorcyclePictures::motorcycleEngine);
     return all;
   }
 

@@ -28,8 +28,8 @@ import org.junit.jupiter.api.Test;
 
 /** The motorcycle of the demonstration: nothing that judges it knows of trucks. */
 class MotorcycleTest {
-  private static final Path RULES = Path.of("rules/quillhurst-q3.yaml");
-  private static final Path RECORD = Path.of("rules/q3-1187.yaml");
+  private static final Path RULES = Path.of("rules/quillhurst-q.yaml");
+  private static final Path RECORD = Path.of("rules/q-1187.yaml");
 
   private final Result<RuleSet> rules = RuleSetReader.read(RULES, RULES.toString());
   private final Result<VehicleRecord> record =

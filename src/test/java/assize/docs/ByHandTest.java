@@ -48,7 +48,7 @@ class ByHandTest {
 
   @ParameterizedTest
   @ValueSource(
-      strings = {"l45-4388", "l41-half-recorded", "q3-1187", "l45-4388/areas", "l45-4388/no-worth"})
+      strings = {"l45-4388", "l41-half-recorded", "q-1187", "l45-4388/areas", "l45-4388/no-worth"})
   void eachStretchAddsUp(String name) {
     Judgment judgment = demonstration.of(name);
     for (int i = 0; i < judgment.stretches().size(); i++) {
@@ -60,7 +60,7 @@ class ByHandTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"l45-4388", "l41-half-recorded", "q3-1187"})
+  @ValueSource(strings = {"l45-4388", "l41-half-recorded", "q-1187"})
   void lowIsTheLeastHighTheGreatestAndLikelyTheMeanOverTheDays(String name) {
     Judgment judgment = demonstration.of(name);
     BigDecimal sum = BigDecimal.ZERO;
@@ -79,7 +79,7 @@ class ByHandTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"l41-half-recorded", "q3-1187"})
+  @ValueSource(strings = {"l41-half-recorded", "q-1187"})
   void likelyIsWhatEveryChoiceGivesOnTheAverage(String name) {
     Judgment judgment = demonstration.of(name);
     for (int i = 0; i < judgment.stretches().size(); i++) {

@@ -48,7 +48,7 @@ class CommandLinePageTest {
     String printed =
         out("demo", "--json", folder.resolve("demo").toString())
             + out("date", "--json", "1934-06~")
-            + out("number", "--json", "rules/quillhurst-q3.yaml", "D 1187")
+            + out("number", "--json", "rules/quillhurst-q.yaml", "D 1187")
             + out("color", "--json", "50,2.6772,-79.7751", "50,0,-82.7485")
             + out("lint", "--json", bad);
     StringBuilder page = new StringBuilder();

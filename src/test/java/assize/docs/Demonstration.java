@@ -22,7 +22,7 @@ import java.util.stream.Stream;
 final class Demonstration {
   private static final Path RULES = Path.of("rules");
   private static final Path TRUCKS = RULES.resolve("tarrowby-type-l");
-  private static final Path MOTORCYCLES = RULES.resolve("quillhurst-q3.yaml");
+  private static final Path MOTORCYCLES = RULES.resolve("quillhurst-q.yaml");
 
   private final Map<String, Judgment> judged = new TreeMap<>();
 
@@ -30,7 +30,7 @@ final class Demonstration {
     RuleSet trucks = rules(TRUCKS, "", "");
     judge("l45-4388", "l45-4388", trucks);
     judge("l41-half-recorded", "l41-half-recorded", trucks);
-    judge("q3-1187", "q3-1187", rules(MOTORCYCLES, "", ""));
+    judge("q-1187", "q-1187", rules(MOTORCYCLES, "", ""));
     judge("l45-4388/areas", "l45-4388", rules(TRUCKS, "method: sum", "method: areas"));
     judge(
         "l45-4388/no-worth",

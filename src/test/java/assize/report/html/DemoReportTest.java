@@ -42,7 +42,7 @@ class DemoReportTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"l45-4388.yaml", "l41-half-recorded.yaml", "q3-1187.yaml"})
+  @ValueSource(strings = {"l45-4388.yaml", "l41-half-recorded.yaml", "q-1187.yaml"})
   void everySumCanBeCheckedByHand(String name) {
     Document page = page(judgment(name));
     int checked = 0;
@@ -81,7 +81,7 @@ class DemoReportTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"l45-4388.yaml", "l41-half-recorded.yaml", "q3-1187.yaml"})
+  @ValueSource(strings = {"l45-4388.yaml", "l41-half-recorded.yaml", "q-1187.yaml"})
   void everyItemAndSourceIsThere(String name) {
     Judgment judgment = judgment(name);
     Document page = page(judgment);
