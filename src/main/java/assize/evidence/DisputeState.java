@@ -21,4 +21,14 @@ public enum DisputeState {
   public String word() {
     return word;
   }
+
+  /** Returns how much there is to say of it: 0 for agreed, 3 for disputed. */
+  public int rank() {
+    return switch (this) {
+      case AGREED -> 0;
+      case UNSOURCED -> 1;
+      case SETTLED -> 2;
+      case DISPUTED -> 3;
+    };
+  }
 }

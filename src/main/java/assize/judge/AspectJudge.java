@@ -45,7 +45,7 @@ final class AspectJudge {
 
   private final RuleSet rules;
   private final VehicleRecord vehicle;
-  private final Scope.Facts facts;
+  private final VehicleFacts facts;
   private final DaySpan days;
   private final DaySpan build;
   private final Map<String, Set<String>> copies;
@@ -58,7 +58,7 @@ final class AspectJudge {
    * @param build all possible build days
    */
   AspectJudge(
-      RuleSet rules, VehicleRecord vehicle, Scope.Facts facts, DaySpan days, DaySpan build) {
+      RuleSet rules, VehicleRecord vehicle, VehicleFacts facts, DaySpan days, DaySpan build) {
     this.rules = rules;
     this.vehicle = vehicle;
     this.facts = facts;
@@ -84,19 +84,44 @@ final class AspectJudge {
     if (unsure.isEmpty()) {
       return judge(item, rule, certain);
     }
-    List<List<Claim>> groups = List.copyOf(unsure.values());
     List<AspectJudgment> variants = new ArrayList<>();
-    for (int in = (1 << groups.size()) - 1; in >= 0; in--) {
+    for (Set<Scope> holding : cases(List.copyOf(unsure.keySet()))) {
       Set<Claim> speaking = new LinkedHashSet<>(certain);
-      for (int i = 0; i < groups.size(); i++) {
-        if ((in & 1 << i) != 0) {
-          speaking.addAll(groups.get(i));
-        }
-      }
+      holding.forEach(scope -> speaking.addAll(unsure.getOrDefault(scope, List.of())));
       List<Claim> inOrder = rule.claims().stream().filter(speaking::contains).toList();
       judge(item, rule, inOrder).ifPresent(variants::add);
     }
     return Variants.joined(variants);
+  }
+
+  /**
+   * Returns every set of scopes that can hold together, the largest first: a vehicle has one model,
+   * one market and one works, so that scopes which ask for different ones never do.
+   */
+  private List<Set<Scope>> cases(List<Scope> unsure) {
+    Set<Set<Scope>> cases = new LinkedHashSet<>();
+    for (Scope.Facts supposed : facts.suppositions()) {
+      List<Set<Scope>> growing = new ArrayList<>(List.of(Set.of()));
+      for (Scope scope : unsure) {
+        Kleene holds = scope.holds(supposed);
+        List<Set<Scope>> next = new ArrayList<>();
+        for (Set<Scope> one : growing) {
+          if (holds != Kleene.NO) {
+            Set<Scope> with = new LinkedHashSet<>(one);
+            with.add(scope);
+            next.add(with);
+          }
+          if (holds != Kleene.YES) {
+            next.add(one);
+          }
+        }
+        growing = next;
+      }
+      cases.addAll(growing);
+    }
+    return cases.stream()
+        .sorted(Comparator.comparing((Set<Scope> one) -> one.size()).reversed())
+        .toList();
   }
 
   private Optional<AspectJudgment> judge(String item, AspectRule rule, List<Claim> claims) {

@@ -43,20 +43,11 @@ final class ItemJudge {
         applying.stream()
             .flatMap(it -> it.aspects().stream())
             .map(AspectJudgment::dispute)
-            .max(Comparator.comparing(ItemJudge::weight))
+            .max(Comparator.comparing(DisputeState::rank))
             .orElse(DisputeState.AGREED),
         mean.earned(),
         mean.possible(),
         stretches);
-  }
-
-  private static int weight(DisputeState state) {
-    return switch (state) {
-      case AGREED -> 0;
-      case UNSOURCED -> 1;
-      case SETTLED -> 2;
-      case DISPUTED -> 3;
-    };
   }
 
   private static Verdict verdict(List<ItemInStretch> all, List<ItemInStretch> applying) {

@@ -16,12 +16,15 @@ import org.apache.commons.numbers.fraction.BigFraction;
 final class Variants {
   private Variants() {}
 
-  /** Joins the cases; the positions shown are those of the first, in which every source speaks. */
+  /** Joins the cases; the positions shown are those of the first that is most disputed. */
   static Optional<AspectJudgment> joined(List<AspectJudgment> cases) {
     if (cases.isEmpty()) {
       return Optional.empty();
     }
-    AspectJudgment first = cases.get(0);
+    AspectJudgment first =
+        cases.stream()
+            .reduce((a, b) -> b.dispute().rank() > a.dispute().rank() ? b : a)
+            .orElseThrow();
     List<Verdict> verdicts = cases.stream().map(AspectJudgment::verdict).distinct().toList();
     BigFraction low = cases.stream().map(AspectJudgment::low).reduce(Exact::min).orElseThrow();
     BigFraction high = cases.stream().map(AspectJudgment::high).reduce(Exact::max).orElseThrow();

@@ -9,6 +9,7 @@ import assize.ruleset.Model;
 import assize.ruleset.NumberTable;
 import assize.ruleset.NumberTable.Series;
 import assize.ruleset.RuleSet;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
@@ -16,6 +17,9 @@ import java.util.Set;
 
 /** What a record says of its vehicle, for build days within which no date condition changes. */
 public final class VehicleFacts implements Scope.Facts {
+  /** The most cases of an unknown model, market and works that are looked at. */
+  private static final int MOST_SUPPOSED = 500;
+
   private final RuleSet rules;
   private final VehicleRecord vehicle;
   private final DaySpan days;
@@ -36,9 +40,43 @@ public final class VehicleFacts implements Scope.Facts {
     if (vehicle.model().isPresent()) {
       return Kleene.of(models.contains(vehicle.model().get()));
     }
-    List<Model> possible =
-        rules.models().values().stream().filter(model -> model.built().overlaps(days)).toList();
-    return among(possible.stream().map(Model::id).toList(), models);
+    return among(possibleModels(), models);
+  }
+
+  private List<String> possibleModels() {
+    return rules.models().values().stream()
+        .filter(model -> model.built().overlaps(days))
+        .map(Model::id)
+        .toList();
+  }
+
+  /**
+   * Returns the vehicle as it may be: a case for each model, market and works that are possible,
+   * where the record does not state them; the vehicle as it is known where there are too many.
+   */
+  List<Scope.Facts> suppositions() {
+    List<Optional<String>> models = supposed(vehicle.model(), possibleModels());
+    List<Optional<String>> markets =
+        supposed(vehicle.market(), List.copyOf(rules.markets().keySet()));
+    List<Optional<String>> plants = supposed(vehicle.plant(), plantsByNumber());
+    if ((long) models.size() * markets.size() * plants.size() > MOST_SUPPOSED) {
+      return List.of(this);
+    }
+    List<Scope.Facts> cases = new ArrayList<>();
+    for (Optional<String> model : models) {
+      for (Optional<String> market : markets) {
+        for (Optional<String> plant : plants) {
+          cases.add(new Supposed(this, model, market, plant));
+        }
+      }
+    }
+    return cases;
+  }
+
+  private static List<Optional<String>> supposed(Optional<String> stated, List<String> possible) {
+    return stated.isPresent() || possible.isEmpty()
+        ? List.of(Optional.empty())
+        : possible.stream().map(Optional::of).toList();
   }
 
   @Override

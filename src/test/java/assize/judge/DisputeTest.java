@@ -247,4 +247,19 @@ class DisputeTest {
     assertThat(bed.positions()).hasSize(1);
     assertThat(bed.dispute()).isEqualTo(DisputeState.AGREED);
   }
+
+  @Test
+  void sourcesForDifferentMarketsDoNotDisagree() {
+    AspectJudgment bed =
+        bed(
+            """
+            - {source: drawing, market: [home], says: {color: green}}
+            - {source: photo, market: [export], says: {color: black}}
+            """,
+            GREEN);
+    assertThat(bed.dispute()).isEqualTo(DisputeState.AGREED);
+    assertThat(bed.conflict()).isZero();
+    assertThat(bed.verdict()).isEqualTo(Verdict.OPEN);
+    assertThat(bed.earned()).isEqualTo(new ScoreRange(0, 5_000, 10_000));
+  }
 }

@@ -122,7 +122,7 @@ public final class JudgmentJson {
     DisputeState dispute =
         cases.stream()
             .map(one -> one.aspect().dispute())
-            .max(java.util.Comparator.comparing(JudgmentJson::weight))
+            .max(java.util.Comparator.comparing(DisputeState::rank))
             .orElse(DisputeState.AGREED);
     json.text("aspect", rule.aspect().word())
         .text(
@@ -139,15 +139,6 @@ public final class JudgmentJson {
     }
     long days = cases.stream().mapToLong(Case::days).sum();
     json.objects("positions", "", held.values(), (one, all) -> position(one, all, days));
-  }
-
-  private static int weight(DisputeState state) {
-    return switch (state) {
-      case AGREED -> 0;
-      case UNSOURCED -> 1;
-      case SETTLED -> 2;
-      case DISPUTED -> 3;
-    };
   }
 
   /** One position in one stretch, and the days of the stretch. */
