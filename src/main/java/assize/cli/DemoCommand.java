@@ -1,8 +1,5 @@
 package assize.cli;
 
-import assize.diagnostic.Diagnostic;
-import assize.diagnostic.Result;
-import assize.judge.Judge;
 import assize.judgment.Judgment;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -10,7 +7,6 @@ import java.nio.file.FileSystem;
 import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -80,17 +76,9 @@ final class DemoCommand implements Callable<Integer> {
   }
 
   private int judge(List<Path> records) {
-    Inputs inputs = new Inputs(terminal);
-    List<Diagnostic> found = new ArrayList<>();
-    Map<Path, Judgment> judged = new LinkedHashMap<>();
-    for (Path record : records) {
-      Result<Inputs.Read> read = inputs.vehicle(record, Optional.empty());
-      found.addAll(read.diagnostics());
-      read.value()
-          .ifPresent(
-              it -> judged.put(record, Judge.judge(it.rules(), it.vehicle(), Optional.empty())));
-    }
-    if (!inputs.report(found.stream().distinct().toList(), false)) {
+    Optional<Map<Path, Judgment>> judged =
+        new Inputs(terminal).judge(records, Optional.empty(), Optional.empty());
+    if (judged.isEmpty()) {
       return Exit.BAD_INPUT;
     }
     Path reports = folder.resolve("reports");
@@ -98,7 +86,8 @@ final class DemoCommand implements Callable<Integer> {
       terminal.result("The demonstration is in " + folder + ". Open a report in a browser:");
     }
     boolean good =
-        new Reports(terminal).write(judged, reports, json ? Optional.of("-") : Optional.empty());
+        new Reports(terminal)
+            .write(judged.get(), reports, json ? Optional.of("-") : Optional.empty());
     return good ? Exit.DONE : Exit.BAD_INPUT;
   }
 

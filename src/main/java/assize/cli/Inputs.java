@@ -4,6 +4,8 @@ import assize.diagnostic.Code;
 import assize.diagnostic.Diagnostic;
 import assize.diagnostic.Label;
 import assize.diagnostic.Result;
+import assize.judge.Judge;
+import assize.judgment.Judgment;
 import assize.record.VehicleRecord;
 import assize.report.text.DiagnosticPrinter;
 import assize.report.text.Json;
@@ -12,8 +14,10 @@ import assize.text.SourceFile;
 import assize.yaml.RecordReader;
 import assize.yaml.RuleSetReader;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -69,6 +73,30 @@ final class Inputs {
     return new Result<>(
         vehicle.value().map(record -> new Read(rules.value().get(), record)),
         found.stream().distinct().toList());
+  }
+
+  /**
+   * Reads records and judges them; where anything is wrong with one it is printed and none is
+   * judged.
+   *
+   * @param override the rule set to judge by, whatever the records name
+   * @param asOf the day on which departures with a date are looked at
+   */
+  Optional<Map<Path, Judgment>> judge(
+      List<Path> records, Optional<Path> override, Optional<LocalDate> asOf) {
+    List<Diagnostic> found = new ArrayList<>();
+    Map<Path, Read> read = new LinkedHashMap<>();
+    for (Path path : records) {
+      Result<Read> one = vehicle(path, override);
+      found.addAll(one.diagnostics());
+      one.value().ifPresent(value -> read.put(path, value));
+    }
+    if (!report(found.stream().distinct().toList(), false)) {
+      return Optional.empty();
+    }
+    Map<Path, Judgment> judged = new LinkedHashMap<>();
+    read.forEach((path, one) -> judged.put(path, Judge.judge(one.rules(), one.vehicle(), asOf)));
+    return Optional.of(judged);
   }
 
   boolean isRecord(Path path) {

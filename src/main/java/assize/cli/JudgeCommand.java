@@ -1,15 +1,8 @@
 package assize.cli;
 
-import assize.diagnostic.Diagnostic;
-import assize.diagnostic.Result;
-import assize.judge.Judge;
-import assize.judgment.Judgment;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -70,20 +63,11 @@ final class JudgeCommand implements Callable<Integer> {
             reason -> {
               throw new ParameterException(spec.commandLine(), reason);
             });
-    Inputs inputs = new Inputs(terminal);
-    List<Diagnostic> found = new ArrayList<>();
-    Map<Path, Inputs.Read> read = new LinkedHashMap<>();
-    for (Path path : records) {
-      Result<Inputs.Read> one = inputs.vehicle(path, rules);
-      found.addAll(one.diagnostics());
-      one.value().ifPresent(value -> read.put(path, value));
-    }
-    if (!inputs.report(found.stream().distinct().toList(), false)) {
-      return Exit.BAD_INPUT;
-    }
-    Reports reports = new Reports(terminal);
-    Map<Path, Judgment> judged = new LinkedHashMap<>();
-    read.forEach((path, one) -> judged.put(path, Judge.judge(one.rules(), one.vehicle(), asOf)));
-    return reports.write(judged, out, json) ? Exit.DONE : Exit.BAD_INPUT;
+    return new Inputs(terminal)
+        .judge(records, rules, asOf)
+        .map(judged -> new Reports(terminal).write(judged, out, json))
+        .filter(written -> written)
+        .map(written -> Exit.DONE)
+        .orElse(Exit.BAD_INPUT);
   }
 }

@@ -4,28 +4,35 @@ import assize.date.DaySpan;
 import assize.judge.Stretches.Cut;
 import assize.judgment.AspectJudgment;
 import assize.judgment.ItemInStretch;
-import assize.judgment.ItemJudgment;
 import assize.judgment.PositionJudgment;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Joins neighboring stretches in which every item is judged alike. */
-final class Alike {
-  private Alike() {}
+/**
+ * Neighboring stretches in which every item is judged alike, joined.
+ *
+ * @param items what each item is in them, in the rule set's order
+ */
+record Alike(Cut cut, List<ItemInStretch> items) {
 
-  static List<Cut> joined(List<Cut> cuts, List<ItemJudgment> items) {
-    List<Cut> joined = new ArrayList<>();
+  /**
+   * Joins what is alike.
+   *
+   * @param items for each cut, what each item is in it
+   */
+  static List<Alike> joined(List<Cut> cuts, List<List<ItemInStretch>> items) {
+    List<Alike> joined = new ArrayList<>();
     List<Object> before = List.of();
     for (int i = 0; i < cuts.size(); i++) {
-      int stretch = i;
       List<Object> now = new ArrayList<>();
-      items.stream().map(item -> item.stretches().get(stretch)).forEach(one -> add(now, one));
+      items.get(i).forEach(one -> add(now, one));
       Cut cut = cuts.get(i);
       if (!joined.isEmpty() && now.equals(before)) {
-        Cut last = joined.remove(joined.size() - 1);
-        joined.add(new Cut(DaySpan.of(last.days().first(), cut.days().last()), last.sample()));
+        Alike last = joined.remove(joined.size() - 1);
+        DaySpan days = DaySpan.of(last.cut().days().first(), cut.days().last());
+        joined.add(new Alike(new Cut(days, last.cut().sample()), last.items()));
       } else {
-        joined.add(cut);
+        joined.add(new Alike(cut, items.get(i)));
       }
       before = now;
     }

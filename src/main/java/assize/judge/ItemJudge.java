@@ -23,17 +23,15 @@ final class ItemJudge {
   private final RuleSet rules;
   private final VehicleRecord vehicle;
   private final DaySpan build;
-  private final List<Cut> cuts;
 
-  ItemJudge(RuleSet rules, VehicleRecord vehicle, DaySpan build, List<Cut> cuts) {
+  ItemJudge(RuleSet rules, VehicleRecord vehicle, DaySpan build) {
     this.rules = rules;
     this.vehicle = vehicle;
     this.build = build;
-    this.cuts = cuts;
   }
 
-  ItemJudgment judge(Item item) {
-    List<ItemInStretch> stretches = cuts.stream().map(cut -> judge(item, cut)).toList();
+  /** Returns the item over all build days, from what it is in each stretch. */
+  static ItemJudgment over(Item item, List<Cut> cuts, List<ItemInStretch> stretches) {
     List<ItemInStretch> applying =
         stretches.stream().filter(it -> it.applies() != Kleene.NO).toList();
     Mean mean = Mean.of(cuts, stretches);
@@ -64,7 +62,8 @@ final class ItemJudge {
     return verdicts.contains(Verdict.MAY_APPLY) ? Verdict.MAY_APPLY : Verdict.OPEN;
   }
 
-  private ItemInStretch judge(Item item, Cut cut) {
+  /** Returns the item within one stretch. */
+  ItemInStretch judge(Item item, Cut cut) {
     VehicleFacts facts = new VehicleFacts(rules, vehicle, cut.sample());
     Kleene applies = item.scope().holds(facts);
     List<AspectJudgment> aspects = new ArrayList<>();

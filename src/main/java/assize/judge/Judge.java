@@ -17,6 +17,7 @@ import assize.judgment.ScoreRange;
 import assize.judgment.Stretch;
 import assize.record.VehicleRecord;
 import assize.ruleset.Area;
+import assize.ruleset.Item;
 import assize.ruleset.RuleSet;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -57,10 +58,27 @@ public final class Judge {
   private Judgment judge(Optional<LocalDate> asOf) {
     Build build = BuildDays.of(rules, vehicle, remarks);
     List<Cut> all = Stretches.of(rules, vehicle, build.days());
-    List<Cut> cuts = Alike.joined(all, items(build, all));
-    List<ItemJudgment> items = items(build, cuts);
+    ItemJudge judge = new ItemJudge(rules, vehicle, build.days());
+    List<Item> asked = rules.items().toList();
+    List<Alike> alike =
+        Alike.joined(
+            all,
+            all.stream()
+                .map(cut -> asked.stream().map(item -> judge.judge(item, cut)).toList())
+                .toList());
+    List<Cut> cuts = alike.stream().map(Alike::cut).toList();
+    List<ItemJudgment> items = new ArrayList<>();
+    for (int i = 0; i < asked.size(); i++) {
+      int number = i;
+      items.add(
+          ItemJudge.over(
+              asked.get(i), cuts, alike.stream().map(one -> one.items().get(number)).toList()));
+    }
     List<StretchScore> scores = scores(cuts, items, ItemInStretch::earned);
-    List<StretchScore> strict = scores(cuts, items, ItemInStretch::strict);
+    List<StretchScore> strict =
+        items.stream().anyMatch(Judge::isAllowed)
+            ? scores(cuts, items, ItemInStretch::strict)
+            : scores;
     List<Stretch> stretches = new ArrayList<>();
     for (int i = 0; i < cuts.size(); i++) {
       stretches.add(new Stretch(cuts.get(i).days(), scores.get(i).score(), strict.get(i).score()));
@@ -82,9 +100,8 @@ public final class Judge {
         remarks);
   }
 
-  private List<ItemJudgment> items(Build build, List<Cut> cuts) {
-    ItemJudge judge = new ItemJudge(rules, vehicle, build.days(), cuts);
-    return rules.items().map(judge::judge).toList();
+  private static boolean isAllowed(ItemJudgment item) {
+    return item.stretches().stream().anyMatch(one -> !one.strict().equals(one.earned()));
   }
 
   private List<StretchScore> scores(

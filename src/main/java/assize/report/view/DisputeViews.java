@@ -140,15 +140,6 @@ final class DisputeViews {
         settling(item, aspect));
   }
 
-  private static String ridesHere(AspectJudgment aspect, Found found) {
-    if (aspect.rides() == found.rides()) {
-      return "";
-    }
-    return aspect.rides() == 0
-        ? "No points ride on it on these days."
-        : Numbers.points(aspect.rides()) + " points ride on it on these days.";
-  }
-
   private static String state(AspectJudgment aspect) {
     return switch (aspect.dispute()) {
       case AGREED -> "agreed";
