@@ -12,6 +12,7 @@ import java.util.Optional;
  * @param citation where in the source
  * @param scope for which vehicles it speaks
  * @param values at least one
+ * @param photo what the source shows of it
  */
 public record Claim(
     Optional<String> source,
@@ -19,6 +20,7 @@ public record Claim(
     Scope scope,
     Manner manner,
     List<Expectation> values,
+    Optional<Photo> photo,
     Span at) {
   public Claim {
     values = List.copyOf(values);
@@ -26,4 +28,11 @@ public record Claim(
       throw new IllegalArgumentException("a claim without a value at " + at);
     }
   }
+
+  /**
+   * What a source shows: a photo of it, or of the part of it that bears on the item.
+   *
+   * @param file beside the rule set, or below
+   */
+  public record Photo(String file, Optional<String> caption, Span at) {}
 }

@@ -2,12 +2,15 @@ package assize.record;
 
 import assize.date.Edtf;
 import assize.text.Span;
+import java.util.List;
 import java.util.Optional;
 
 /**
  * Something that shows what was found.
  *
  * @param what the file, or for a measurement what was measured with
+ * @param covers parts of a photo that are painted over in the copy for others
+ * @param isUnshared whether all of it stays out of the copy for others
  */
 public record Evidence(
     String id,
@@ -16,7 +19,13 @@ public record Evidence(
     Optional<String> caption,
     Optional<Edtf> taken,
     Optional<String> by,
+    List<Cover> covers,
+    boolean isUnshared,
     Span at) {
+  public Evidence {
+    covers = List.copyOf(covers);
+  }
+
   /** What kind of thing it is. */
   public enum Kind {
     PHOTO("photo"),

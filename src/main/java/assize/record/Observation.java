@@ -9,12 +9,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * What was found at one item.
  *
  * @param findings for each aspect that was looked at
  * @param evidence names of the record's evidence
+ * @param unshared what of it stays out of the copy for others
  */
 public record Observation(
     String item,
@@ -24,8 +26,11 @@ public record Observation(
     Optional<String> by,
     Optional<Edtf> on,
     Optional<Departure> departure,
+    Optional<Opinion> opinion,
+    Set<Unshared> unshared,
     Span at) {
   public Observation {
+    unshared = Set.copyOf(unshared);
     findings = Collections.unmodifiableMap(new LinkedHashMap<>(findings));
     evidence = List.copyOf(evidence);
   }

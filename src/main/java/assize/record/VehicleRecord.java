@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * One vehicle, and what was found on it.
@@ -17,6 +18,9 @@ import java.util.Optional;
  * @param equipment whether it has it; what is not stated is not known
  * @param observations by item
  * @param evidence by its name in the record
+ * @param unshared what of it stays out of the copy for others
+ * @param unsharedWords texts that are masked in the copy for others wherever they stand, as its
+ *     numbers are
  * @param files the record's file, and each file of evidence that could be read
  */
 public record VehicleRecord(
@@ -35,6 +39,8 @@ public record VehicleRecord(
     Map<String, Observation> observations,
     Map<String, Evidence> evidence,
     List<Trace> traces,
+    Set<Unshared> unshared,
+    List<String> unsharedWords,
     List<Fingerprint> files,
     Span at) {
   public VehicleRecord {
@@ -43,6 +49,8 @@ public record VehicleRecord(
     observations = ordered(observations);
     evidence = ordered(evidence);
     traces = List.copyOf(traces);
+    unshared = Set.copyOf(unshared);
+    unsharedWords = List.copyOf(unsharedWords);
     files = List.copyOf(files);
   }
 

@@ -107,6 +107,7 @@ final class ClaimReader {
                                 scope,
                                 manner,
                                 it.getValue().values(),
+                                Optional.empty(),
                                 it.getValue().entry().at())),
                     it.getValue().entry()))
         .toList();

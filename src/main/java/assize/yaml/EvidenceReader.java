@@ -78,7 +78,9 @@ final class EvidenceReader {
     }
     Evidence.Kind known = kind.get();
     return what.map(
-        it -> new Evidence(entry.name(), known, it, caption, taken, by, entry.key().at()));
+        it ->
+            new Evidence(
+                entry.name(), known, it, caption, taken, by, List.of(), false, entry.key().at()));
   }
 
   private Optional<String> what(Evidence.Kind kind, Node.Entry entry) {

@@ -12,6 +12,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** Reads what was found at each item. */
 final class ObservationReader {
@@ -60,6 +61,8 @@ final class ObservationReader {
             values.text(fields.get("by")),
             values.parsed(fields.get("on"), Code.BAD_DATE, "a date", Edtf::parse),
             fields.get("departure").flatMap(this::departure),
+            Optional.empty(),
+            Set.of(),
             entry.key().at());
     fields.done();
     return observation;

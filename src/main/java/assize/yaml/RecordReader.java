@@ -18,6 +18,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Pattern;
 
 /** Reads the record of one vehicle, by the words of the rule set that it is judged by. */
@@ -171,6 +172,8 @@ public final class RecordReader {
             observations,
             evidence,
             traces,
+            Set.of(),
+            List.of(),
             files,
             fields.at()));
   }

@@ -118,7 +118,8 @@ public final class SampleJudgments {
   }
 
   private Claim claim(String source, Manner manner, Scope scope, Expectation... values) {
-    return new Claim(Optional.of(source), some("note 7"), scope, manner, List.of(values), AT);
+    return new Claim(
+        Optional.of(source), some("note 7"), scope, manner, List.of(values), Optional.empty(), AT);
   }
 
   private Source source(String id, SourceKind kind, Grade grade, String title, String... copies) {
@@ -520,6 +521,8 @@ public final class SampleJudgments {
             some("a club member"),
             Optional.of(date("2026-10-03")),
             Optional.empty(),
+            Optional.empty(),
+            Set.of(),
             AT));
     seen.put(
         "cab-lamp",
@@ -536,6 +539,8 @@ public final class SampleJudgments {
                     some("To be seen on the road."),
                     Optional.of(date("2027-05-01")),
                     AT)),
+            Optional.empty(),
+            Set.of(),
             AT));
     seen.put(
         "bed-color",
@@ -554,6 +559,8 @@ public final class SampleJudgments {
             Optional.empty(),
             Optional.empty(),
             Optional.empty(),
+            Optional.empty(),
+            Set.of(),
             AT));
     return new VehicleRecord(
         "our-x1",
@@ -578,6 +585,8 @@ public final class SampleJudgments {
                 some("Horn button, before cleaning"),
                 Optional.of(date("2025-11-02")),
                 some("the owner"),
+                List.of(),
+                false,
                 AT)),
         List.of(
             new Trace(
@@ -589,6 +598,8 @@ public final class SampleJudgments {
                 some("Under the left hinge strap"),
                 List.of("photo-1"),
                 AT)),
+        Set.of(),
+        List.of(),
         List.of(new Fingerprint(text.apply("record.yaml"), "a1".repeat(32))),
         AT);
   }

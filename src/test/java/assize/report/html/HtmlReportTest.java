@@ -39,7 +39,7 @@ class HtmlReportTest {
   @MethodSource("judgments")
   void everyPageIsFitToBeHandedOut(Judgment judgment) {
     String html = HtmlReport.render(ReportViews.of(judgment));
-    assertThat(FinishedPage.faults(html)).isEmpty();
+    assertThat(FinishedPage.faults(html, "")).isEmpty();
     assertThat(html).doesNotContain("<script");
   }
 
@@ -190,11 +190,11 @@ class HtmlReportTest {
             "<style>p { background: url(x) }</style>",
             "<form></form>",
             "<link rel=\"stylesheet\" href=\"x.css\">")) {
-      assertThat(FinishedPage.faults(good.replace("</main>", fault + "</main>")))
+      assertThat(FinishedPage.faults(good.replace("</main>", fault + "</main>"), ""))
           .as(fault)
           .isNotEmpty();
     }
-    assertThat(FinishedPage.faults(good.replace("default-src 'none'", "default-src *")))
+    assertThat(FinishedPage.faults(good.replace("default-src 'none'", "default-src *"), ""))
         .isNotEmpty();
   }
 }

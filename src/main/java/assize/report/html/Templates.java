@@ -1,0 +1,144 @@
+package assize.report.html;
+
+import freemarker.cache.ClassTemplateLoader;
+import freemarker.core.HTMLOutputFormat;
+import freemarker.core.TemplateClassResolver;
+import freemarker.core.TemplateHTMLOutputModel;
+import freemarker.template.Configuration;
+import freemarker.template.TemplateException;
+import freemarker.template.TemplateExceptionHandler;
+import freemarker.template.TemplateMethodModelEx;
+import freemarker.template.TemplateModelException;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.Base64;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Collectors;
+
+/** Prints pages: each with its style and script inside, and a policy that allows nothing else. */
+final class Templates {
+  private static final Configuration TEMPLATES = configuration();
+
+  private Templates() {}
+
+  /**
+   * Prints a page and checks it.
+   *
+   * @param model what the template reads; {@code style}, {@code script}, {@code policy} and {@code
+   *     markdown} stand beside it
+   * @param styles files of style, in their order
+   * @param scripts files of script, in their order; may be none
+   * @throws IllegalStateException if the finished page breaks a rule of {@link FinishedPage}
+   */
+  static String page(
+      String template, Map<String, Object> model, List<String> styles, List<String> scripts) {
+    String style = resources(styles);
+    String script = resources(scripts);
+    Map<String, Object> all = new HashMap<>(model);
+    all.put("style", markup(style));
+    all.put("script", markup(script));
+    all.put("policy", markup(policy(style, script)));
+    all.put("markdown", markdown());
+    String html = printable(print(template, all));
+    FinishedPage.check(html, script);
+    return html;
+  }
+
+  /** Allows this style and this script by their hashes (Content Security Policy Level 3, 2.3.1). */
+  private static String policy(String style, String script) {
+    return "default-src 'none'; style-src '"
+        + hash(style)
+        + "'; "
+        + (script.isEmpty() ? "" : "script-src '" + hash(script) + "'; ")
+        + "img-src data:; base-uri 'none'; form-action 'none'";
+  }
+
+  private static TemplateHTMLOutputModel markup(String html) {
+    try {
+      return HTMLOutputFormat.INSTANCE.fromMarkup(html);
+    } catch (TemplateModelException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
+  private static String print(String template, Map<String, Object> model) {
+    StringWriter page = new StringWriter();
+    try {
+      TEMPLATES.getTemplate(template).process(model, page);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    } catch (TemplateException e) {
+      throw new IllegalStateException(e);
+    }
+    return page.toString();
+  }
+
+  private static Configuration configuration() {
+    Configuration configuration = new Configuration(Configuration.VERSION_2_3_34);
+    configuration.setTemplateLoader(new ClassTemplateLoader(Templates.class, ""));
+    configuration.setDefaultEncoding(StandardCharsets.UTF_8.name());
+    configuration.setLocale(Locale.ROOT);
+    configuration.setNumberFormat("computer");
+    configuration.setTemplateExceptionHandler(TemplateExceptionHandler.RETHROW_HANDLER);
+    configuration.setLogTemplateExceptions(false);
+    configuration.setLocalizedLookup(false);
+    configuration.setAPIBuiltinEnabled(false);
+    configuration.setNewBuiltinClassResolver(TemplateClassResolver.ALLOWS_NOTHING_RESOLVER);
+    return configuration;
+  }
+
+  private static TemplateMethodModelEx markdown() {
+    return arguments -> {
+      if (arguments.size() != 1) {
+        throw new TemplateModelException("markdown takes one text");
+      }
+      return markup(Notes.toHtml(arguments.get(0).toString()));
+    };
+  }
+
+  private static String resources(List<String> names) {
+    return names.stream().map(Templates::resource).collect(Collectors.joining());
+  }
+
+  private static String resource(String name) {
+    try (InputStream in = Templates.class.getResourceAsStream(name)) {
+      if (in == null) {
+        throw new IllegalStateException("the program lacks its file " + name);
+      }
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private static String hash(String text) {
+    try {
+      byte[] digest =
+          MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8));
+      return "sha256-" + Base64.getEncoder().encodeToString(digest);
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
+  /** Replaces what HTML cannot hold: control characters and halves of surrogate pairs. */
+  private static String printable(String html) {
+    StringBuilder kept = new StringBuilder(html.length());
+    html.codePoints().map(c -> isPrintable(c) ? c : 0xFFFD).forEach(kept::appendCodePoint);
+    return kept.toString();
+  }
+
+  private static boolean isPrintable(int c) {
+    boolean control = Character.getType(c) == Character.CONTROL && c != '\n' && c != '\t';
+    boolean bidi = c >= 0x202A && c <= 0x202E || c >= 0x2066 && c <= 0x2069;
+    return !control && !bidi && Character.getType(c) != Character.SURROGATE;
+  }
+}
