@@ -56,7 +56,10 @@ final class DemoCommand implements Callable<Integer> {
     }
     OutputFile.check(files.keySet());
     OutputFile.check(List.of(folder.resolve("reports").resolve("report.html")));
-    files.forEach(OutputFile::write);
+    try (Outputs outputs = new Outputs()) {
+      files.forEach(outputs::stage);
+      outputs.place();
+    }
     return judge(files.keySet().stream().filter(this::isRecord).sorted().toList());
   }
 

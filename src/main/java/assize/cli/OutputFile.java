@@ -4,11 +4,9 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
-import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.Optional;
 
 /** Writes a file whole or not at all: whoever looks sees the old one or the new one. */
@@ -50,6 +48,11 @@ final class OutputFile {
     return Optional.empty();
   }
 
+  /** Returns what to throw when writing a file failed. */
+  static CannotWrite cannotWrite(Path path, IOException cause) {
+    return new CannotWrite(path, reason(path, cause), cause);
+  }
+
   private static String reason(Path path, IOException cause) {
     if (cause instanceof AccessDeniedException) {
       return "permission denied";
@@ -72,27 +75,9 @@ final class OutputFile {
   }
 
   static void write(Path path, byte[] bytes) {
-    Path folder = folderOf(path);
-    try {
-      Files.createDirectories(folder);
-      Path beside =
-          folder.resolve("." + path.getFileName() + "." + ProcessHandle.current().pid() + ".part");
-      try {
-        Files.write(beside, bytes);
-        move(beside, path);
-      } finally {
-        Files.deleteIfExists(beside);
-      }
-    } catch (IOException e) {
-      throw new CannotWrite(path, reason(path, e), e);
-    }
-  }
-
-  private static void move(Path from, Path to) throws IOException {
-    try {
-      Files.move(from, to, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
-    } catch (AtomicMoveNotSupportedException e) {
-      Files.move(from, to, StandardCopyOption.REPLACE_EXISTING);
+    try (Outputs outputs = new Outputs()) {
+      outputs.stage(path, bytes);
+      outputs.place();
     }
   }
 }

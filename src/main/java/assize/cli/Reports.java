@@ -18,12 +18,14 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 
-/** Makes the reports of judged vehicles, all of them before the first is written. */
+/** Makes the reports of judged vehicles, all of them before the first is put into place. */
 final class Reports {
   private final Terminal terminal;
 
@@ -40,42 +42,54 @@ final class Reports {
    * @return whether nothing was wrong with the evidence
    */
   boolean write(Map<Path, Judgment> judged, Path out, Optional<String> json) {
-    Map<Path, String> pages = new LinkedHashMap<>();
     List<String> problems = new ArrayList<>();
-    boolean toOutput = json.equals(Optional.of("-"));
-    judged.forEach(
-        (record, judgment) -> {
-          Path page = out.resolve(judgment.vehicle().id() + ".html");
-          if (pages.containsKey(page)) {
-            problems.add(record + ": another record is named " + judgment.vehicle().id() + " too");
-          } else if (toOutput) {
-            pages.put(page, "");
-          } else {
-            Map<String, Picture> pictures = pictures(record, judgment, problems);
-            pages.put(page, HtmlReport.render(ReportViews.of(judgment), pictures));
-          }
-        });
-    json.filter(file -> pages.containsKey(Path.of(file)))
+    Set<Path> pages = pages(judged, out, problems);
+    json.filter(file -> pages.contains(Path.of(file)))
         .ifPresent(file -> problems.add(file + ": the report goes there; name another for --json"));
-    if (!problems.isEmpty()) {
-      problems.forEach(problem -> terminal.error("error: " + problem));
-      return false;
+    boolean toOutput = json.equals(Optional.of("-"));
+    try (Outputs outputs = new Outputs()) {
+      if (!toOutput && problems.isEmpty()) {
+        json.ifPresent(file -> OutputFile.check(List.of(Path.of(file))));
+        OutputFile.check(pages);
+        judged.forEach(
+            (record, judgment) ->
+                outputs.stage(place(out, judgment), page(record, judgment, problems)));
+        json.ifPresent(file -> outputs.stage(Path.of(file), machine(judged.values()) + "\n"));
+      }
+      if (!problems.isEmpty()) {
+        problems.forEach(problem -> terminal.error("error: " + problem));
+        return false;
+      }
+      outputs.place();
     }
     if (toOutput) {
       terminal.result(machine(judged.values()));
-      return true;
-    }
-    Map<Path, String> outputs = new LinkedHashMap<>();
-    json.ifPresent(file -> outputs.put(Path.of(file), machine(judged.values()) + "\n"));
-    outputs.putAll(pages);
-    OutputFile.check(outputs.keySet());
-    outputs.forEach(OutputFile::write);
-    List<Path> written = List.copyOf(pages.keySet());
-    int i = 0;
-    for (Judgment judgment : judged.values()) {
-      terminal.result(summary(judgment, written.get(i++)));
+    } else {
+      judged.values().forEach(one -> terminal.result(summary(one, place(out, one))));
     }
     return true;
+  }
+
+  /** Returns where a vehicle's report goes. */
+  static Path place(Path out, Judgment judgment) {
+    return out.resolve(judgment.vehicle().id() + ".html");
+  }
+
+  private static Set<Path> pages(Map<Path, Judgment> judged, Path out, List<String> problems) {
+    Set<Path> pages = new LinkedHashSet<>();
+    judged.forEach(
+        (record, judgment) -> {
+          if (!pages.add(place(out, judgment))) {
+            problems.add(record + ": another record is named " + judgment.vehicle().id() + " too");
+          }
+        });
+    return pages;
+  }
+
+  /** Returns one report; what is wrong with its evidence is added to the problems. */
+  static String page(Path record, Judgment judgment, List<String> problems) {
+    Map<String, Picture> pictures = pictures(record, judgment, problems);
+    return HtmlReport.render(ReportViews.of(judgment), pictures);
   }
 
   /** Returns one judgment as an object of several lines, several as one object a line. */

@@ -1,0 +1,165 @@
+package assize.cli;
+
+import java.io.BufferedOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * The files that one run writes: each is staged as a hidden part file in the folder that it is for,
+ * and all are moved into place together at the end. What has not been moved is taken away when this
+ * is closed or the program is stopped; only a part may outlive a program that is killed, and the
+ * next run that writes into its folder clears it. May be used from several threads.
+ */
+final class Outputs implements AutoCloseable {
+  private final Thread atEnd = new Thread(this::discard, "clear part files");
+  private final Map<Path, Path> staged = new LinkedHashMap<>();
+  private final Set<Path> parts = new HashSet<>();
+  private final Set<Path> cleared = new HashSet<>();
+  private final Deque<Path> made = new ArrayDeque<>();
+  private long count;
+  private boolean closed;
+
+  Outputs() {
+    Runtime.getRuntime().addShutdownHook(atEnd);
+  }
+
+  /** Writes one file's bytes. */
+  @FunctionalInterface
+  interface Writing {
+    void to(OutputStream out) throws IOException;
+  }
+
+  void stage(Path path, String text) {
+    stage(path, text.getBytes(StandardCharsets.UTF_8));
+  }
+
+  void stage(Path path, byte[] bytes) {
+    stage(path, out -> out.write(bytes));
+  }
+
+  /**
+   * Writes a part file that {@link #place} moves to where it belongs.
+   *
+   * @throws OutputFile.CannotWrite if something stands there or the disk does not allow it
+   */
+  void stage(Path path, Writing writing) {
+    OutputFile.check(Set.of(path));
+    try {
+      Path folder = OutputFile.folderOf(path);
+      make(folder);
+      Path part = part(folder);
+      try (OutputStream out =
+          new BufferedOutputStream(Files.newOutputStream(part, StandardOpenOption.WRITE))) {
+        writing.to(out);
+      }
+      add(path, part);
+    } catch (IOException e) {
+      throw OutputFile.cannotWrite(path, e);
+    }
+  }
+
+  private synchronized void add(Path path, Path part) {
+    if (staged.putIfAbsent(path, part) != null) {
+      throw new IllegalStateException(path + " is written twice");
+    }
+  }
+
+  private synchronized void make(Path folder) throws IOException {
+    if (!cleared.add(folder)) {
+      return;
+    }
+    Deque<Path> missing = new ArrayDeque<>();
+    for (Path at = folder; at != null && !Files.exists(at); at = at.getParent()) {
+      missing.push(at);
+    }
+    Files.createDirectories(folder);
+    missing.forEach(made::push);
+    PartName.clearStale(folder);
+  }
+
+  private synchronized Path part(Path folder) throws IOException {
+    if (closed) {
+      throw new IOException("the program is being stopped");
+    }
+    while (true) {
+      Path part = folder.resolve(PartName.next(count++));
+      try {
+        Files.createFile(part);
+        parts.add(part);
+        return part;
+      } catch (FileAlreadyExistsException e) {
+        continue;
+      }
+    }
+  }
+
+  /**
+   * Moves everything staged so far to where it belongs, in the order in which it was staged.
+   *
+   * @throws OutputFile.CannotWrite at the first that can't be moved; it and those after it are left
+   *     as they were
+   */
+  synchronized void place() {
+    OutputFile.check(staged.keySet());
+    for (Map.Entry<Path, Path> one : staged.entrySet()) {
+      try {
+        move(one.getValue(), one.getKey());
+        parts.remove(one.getValue());
+        made.clear();
+      } catch (IOException e) {
+        throw OutputFile.cannotWrite(one.getKey(), e);
+      }
+    }
+    staged.clear();
+  }
+
+  private static void move(Path from, Path to) throws IOException {
+    try {
+      Files.move(from, to, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+    } catch (AtomicMoveNotSupportedException e) {
+      Files.move(from, to, StandardCopyOption.REPLACE_EXISTING);
+    }
+  }
+
+  /** Takes away what was staged and not placed, and the folders made for it. */
+  @Override
+  public void close() {
+    discard();
+    try {
+      Runtime.getRuntime().removeShutdownHook(atEnd);
+    } catch (IllegalStateException e) {
+      // the program is being stopped, and the hook finds nothing left
+    }
+  }
+
+  private synchronized void discard() {
+    closed = true;
+    parts.forEach(Outputs::delete);
+    made.forEach(Outputs::delete);
+    parts.clear();
+    made.clear();
+    staged.clear();
+  }
+
+  /** Deletes a part, or a folder if it is empty; what stays is cleared by the next run. */
+  private static void delete(Path path) {
+    try {
+      Files.deleteIfExists(path);
+    } catch (IOException e) {
+      return;
+    }
+  }
+}
