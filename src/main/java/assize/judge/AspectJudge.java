@@ -146,7 +146,7 @@ final class AspectJudge {
     List<Integer> judged = judged(outcome, count);
     Map<Integer, List<Further>> settling =
         outcome.state() == DisputeState.DISPUTED ? settling(count, testimonies) : Map.of();
-    return Optional.of(conclude(item, rule, frame, witnesses, outcome, judged, settling));
+    return Optional.of(conclude(item, rule, frame, witnesses, weights, outcome, judged, settling));
   }
 
   private List<Voice> traces(String item, AspectRule rule) {
@@ -224,6 +224,7 @@ final class AspectJudge {
       AspectRule rule,
       Frame frame,
       Set<String> witnesses,
+      Map<String, Integer> weights,
       Outcome outcome,
       List<Integer> judged,
       Map<Integer, List<Further>> settling) {
@@ -255,16 +256,15 @@ final class AspectJudge {
             ? Exact.part(points, credits.bestPosition())
                 - Exact.part(points, credits.worstPosition())
             : 0;
-    positions.sort(
-        Comparator.comparing((PositionJudgment it) -> !it.judged())
-            .thenComparing(Comparator.comparingDouble(PositionJudgment::belief).reversed()));
+    List<Integer> order = Speakers.order(positions);
     return new AspectJudgment(
         rule,
         credits.verdict(),
         outcome.state(),
         outcome.weighing().conflict(),
         outcome.weighing().unassigned(),
-        positions,
+        order.stream().map(positions::get).toList(),
+        Speakers.of(frame, weights, copies, order),
         kept.low(),
         kept.likely(),
         kept.high(),

@@ -42,6 +42,7 @@ final class Variants {
             first.conflict(),
             first.unassigned(),
             first.positions(),
+            first.sources(),
             low,
             likely,
             high,

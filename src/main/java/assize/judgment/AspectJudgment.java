@@ -12,6 +12,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param conflict the conflict mass K of Dempster's rule, 0 to 1
  * @param unassigned the mass that no source assigns, 0 to 1
  * @param positions what sources hold, those judged by first
+ * @param sources every source that speaks here, and what it comes to
  * @param low the least credit; likely and high accordingly; allowances included
  * @param allowed the credit that an allowed departure keeps, where one counts
  * @param earned in thousandths of a point, allowances included
@@ -25,6 +26,7 @@ public record AspectJudgment(
     double conflict,
     double unassigned,
     List<PositionJudgment> positions,
+    List<SourceJudgment> sources,
     BigFraction low,
     BigFraction likely,
     BigFraction high,
@@ -34,6 +36,7 @@ public record AspectJudgment(
     long rides) {
   public AspectJudgment {
     positions = List.copyOf(positions);
+    sources = List.copyOf(sources);
   }
 
   /** Returns the points possible, in thousandths. */

@@ -17,12 +17,14 @@ final class AreaReader {
   private final Sections sections;
   private final Vocabulary names;
   private final Values values;
+  private final ClaimPhotos photos;
   private final Map<String, List<Node.Entry>> itemsByArea = new LinkedHashMap<>();
 
-  AreaReader(Sections sections, Vocabulary names, Values values) {
+  AreaReader(Sections sections, Vocabulary names, Values values, ClaimPhotos photos) {
     this.sections = sections;
     this.names = names;
     this.values = values;
+    this.photos = photos;
   }
 
   /** Collects the names of all items first, since one may refer to another. */
@@ -85,7 +87,7 @@ final class AreaReader {
               "area " + Words.quoted(entry.name()) + " has no items",
               "add `items:`, here or in a file that begins with `area: " + entry.name() + "`");
     }
-    ItemReader reader = new ItemReader(names, values);
+    ItemReader reader = new ItemReader(names, values, photos);
     List<Item> items =
         entries.stream().flatMap(it -> reader.read(it, entry.name()).stream()).toList();
     long sum = items.stream().mapToLong(Item::points).sum();

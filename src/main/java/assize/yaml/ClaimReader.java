@@ -7,6 +7,7 @@ import assize.diagnostic.NearNames;
 import assize.evidence.Claim;
 import assize.evidence.Manner;
 import assize.evidence.Scope;
+import assize.ruleset.Item;
 import assize.text.Span;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
@@ -21,10 +22,12 @@ final class ClaimReader {
 
   private final Vocabulary names;
   private final Values values;
+  private final ClaimPhotos photos;
 
-  ClaimReader(Vocabulary names, Values values) {
+  ClaimReader(Vocabulary names, Values values, ClaimPhotos photos) {
     this.names = names;
     this.values = values;
+    this.photos = photos;
   }
 
   /** Reads {@code expect} with its one {@code source}, which may be missing. */
@@ -47,7 +50,10 @@ final class ClaimReader {
       return List.of();
     }
     Optional<String> named = source.flatMap(it -> names.sources.find(it, values));
-    return told(expect.get(), named, values.text(cite), Scope.EVERY, Manner.SAYS, choices);
+    return told(
+        expect.get(),
+        new Telling(named, values.text(cite), Scope.EVERY, Manner.SAYS, Optional.empty()),
+        choices);
   }
 
   /** Reads {@code claims}, each with its source. */
@@ -76,9 +82,12 @@ final class ClaimReader {
     Optional<String> named = source.flatMap(it -> names.sources.find(it, values));
     Optional<String> citation = values.text(fields.get("cite"));
     Scope scope = new ScopeReader(names, values).read(fields);
+    Optional<Claim.Photo> photo = photos.read(fields);
     Optional<Manners.Said> said = Manners.read(fields, values);
     fields.done();
-    return said.map(it -> told(it.entry(), named, citation, scope, it.manner(), choices))
+    return said.map(
+            it ->
+                told(it.entry(), new Telling(named, citation, scope, it.manner(), photo), choices))
         .orElse(List.of());
   }
 
@@ -86,13 +95,15 @@ final class ClaimReader {
     return mapping.entries().isEmpty() ? mapping.at() : mapping.entries().get(0).key().at();
   }
 
-  private List<Told> told(
-      Node.Entry entry,
+  /** What the aspects of one claim have in common. */
+  private record Telling(
       Optional<String> source,
       Optional<String> citation,
       Scope scope,
       Manner manner,
-      Names choices) {
+      Optional<Claim.Photo> photo) {}
+
+  private List<Told> told(Node.Entry entry, Telling telling, Names choices) {
     return aspects(entry, choices).entrySet().stream()
         .map(
             it ->
@@ -102,12 +113,12 @@ final class ClaimReader {
                         ? Optional.empty()
                         : Optional.of(
                             new Claim(
-                                source,
-                                citation,
-                                scope,
-                                manner,
+                                telling.source(),
+                                telling.citation(),
+                                telling.scope(),
+                                telling.manner(),
                                 it.getValue().values(),
-                                Optional.empty(),
+                                telling.photo(),
                                 it.getValue().entry().at())),
                     it.getValue().entry()))
         .toList();
@@ -122,6 +133,26 @@ final class ClaimReader {
       aspect.ifPresent(it -> found.put(it, new Valued(reader.read(it, one, choices), one)));
     }
     return found;
+  }
+
+  /**
+   * Reads what a record holds of the aspects of an item; reports those that it does not ask for.
+   */
+  static Map<Aspect, List<Expectation>> asked(
+      Item item, Node.Entry entry, Vocabulary names, Values values) {
+    Map<Aspect, List<Expectation>> asked = new LinkedHashMap<>();
+    ClaimPhotos none = new ClaimPhotos(Optional.empty(), values);
+    new ClaimReader(names, values, none)
+        .aspects(entry, ObservationReader.choices(item))
+        .forEach(
+            (aspect, valued) -> {
+              boolean isAsked =
+                  ObservationReader.isAsked(item, aspect, valued.entry(), values.problems());
+              if (isAsked && !valued.values().isEmpty()) {
+                asked.put(aspect, valued.values());
+              }
+            });
+    return asked;
   }
 
   /** Returns the aspect of that name, and reports a name that is none. */

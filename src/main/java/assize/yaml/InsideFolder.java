@@ -11,11 +11,14 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
- * Finds files that a record names: in its own folder or below, and nowhere else.
+ * Finds files that a record or a rule set names: in its own folder or below, and nowhere else.
  *
- * @param folder the record's folder
+ * @param owner whose folder it is, as in "the record's folder"
  */
-record InsideFolder(Path folder) {
+record InsideFolder(Path folder, String owner) {
+  static final String OF_RECORD = "the record's folder";
+  static final String OF_RULE_SET = "the rule set's folder";
+
   private static final int LISTED = 1000;
 
   /** Returns the path that a text names, and reports one that leads outside or to nothing. */
@@ -26,7 +29,7 @@ record InsideFolder(Path folder) {
           Code.PATH_OUTSIDE,
           text.at(),
           fault.get(),
-          "files lie in the record's folder or below it, as in photos/lamp.png");
+          "files lie in " + owner + " or below it, as in photos/lamp.png");
       return Optional.empty();
     }
     try {
@@ -37,8 +40,7 @@ record InsideFolder(Path folder) {
         return Optional.empty();
       }
       if (!path.toRealPath().startsWith(folder.toRealPath())) {
-        problems.add(
-            Code.PATH_OUTSIDE, text.at(), "this is a link that leads out of the record's folder");
+        problems.add(Code.PATH_OUTSIDE, text.at(), "this is a link that leads out of " + owner);
         return Optional.empty();
       }
       return Optional.of(path);
@@ -51,7 +53,7 @@ record InsideFolder(Path folder) {
     }
   }
 
-  private static Optional<String> fault(String path) {
+  private Optional<String> fault(String path) {
     if (path.contains("\\")) {
       return Optional.of("folders are parted by /, not by a backslash");
     }
@@ -62,7 +64,7 @@ record InsideFolder(Path folder) {
       return Optional.of("this path leads to a home folder");
     }
     return List.of(path.split("/", -1)).contains("..")
-        ? Optional.of("this path leads out of the record's folder by \"..\"")
+        ? Optional.of("this path leads out of " + owner + " by \"..\"")
         : Optional.empty();
   }
 

@@ -21,10 +21,12 @@ final class ItemReader {
 
   private final Vocabulary names;
   private final Values values;
+  private final ClaimPhotos photos;
 
-  ItemReader(Vocabulary names, Values values) {
+  ItemReader(Vocabulary names, Values values, ClaimPhotos photos) {
     this.names = names;
     this.values = values;
+    this.photos = photos;
   }
 
   /** Reads an item; empty where something that an item must have is missing or can't be read. */
@@ -82,7 +84,7 @@ final class ItemReader {
     Names words =
         new Names("choice", "this item", Code.UNKNOWN_CHOICE, fields.get("choices").isPresent());
     words.define(choices.keySet());
-    ClaimReader reader = new ClaimReader(names, values);
+    ClaimReader reader = new ClaimReader(names, values, photos);
     List<ClaimReader.Told> expected = reader.expected(fields, words);
     List<ClaimReader.Told> claimed = reader.claimed(fields, words);
     new ExpectAndClaimsCheck(values.problems()).check(expected, claimed);

@@ -1,10 +1,12 @@
 package assize.yaml;
 
 import assize.aspect.Aspect;
+import assize.aspect.Expectation;
 import assize.aspect.Finding;
 import assize.date.Edtf;
 import assize.diagnostic.Code;
 import assize.record.Observation;
+import assize.record.Opinion;
 import assize.ruleset.AspectRule;
 import assize.ruleset.Item;
 import java.util.ArrayList;
@@ -61,7 +63,7 @@ final class ObservationReader {
             values.text(fields.get("by")),
             values.parsed(fields.get("on"), Code.BAD_DATE, "a date", Edtf::parse),
             fields.get("departure").flatMap(this::departure),
-            Optional.empty(),
+            opinion(item, fields),
             Set.of(),
             entry.key().at());
     fields.done();
@@ -96,6 +98,28 @@ final class ObservationReader {
       evidence.find(one, values).ifPresent(cited::add);
     }
     return cited;
+  }
+
+  private Optional<Opinion> opinion(Item item, Fields fields) {
+    Optional<Node.Entry> holds = fields.get("holds");
+    Optional<Node.Entry> because = fields.get("because");
+    if (holds.isEmpty()) {
+      because.ifPresent(
+          it ->
+              values
+                  .problems()
+                  .add(
+                      Code.MISSING_KEY,
+                      it.key().at(),
+                      "`because` belongs to `holds`, which is not here",
+                      "write what the owner holds to be right, as in `holds: {color: black}`"));
+      return Optional.empty();
+    }
+    Map<Aspect, List<Expectation>> held = ClaimReader.asked(item, holds.get(), names, values);
+    Optional<String> why = values.text(because);
+    return held.isEmpty()
+        ? Optional.empty()
+        : Optional.of(new Opinion(held, why, holds.get().key().at()));
   }
 
   private Optional<Observation.Departure> departure(Node.Entry entry) {

@@ -94,7 +94,8 @@ public final class RecordReader {
 
   private static InsideFolder folderOf(Path file) {
     Path parent = file.toAbsolutePath().getParent();
-    return new InsideFolder(parent == null ? file.toAbsolutePath() : parent);
+    return new InsideFolder(
+        parent == null ? file.toAbsolutePath() : parent, InsideFolder.OF_RECORD);
   }
 
   private static Optional<Fields> root(SourceFile file, Values values) {

@@ -10,7 +10,9 @@ import assize.ruleset.Scale;
 import assize.text.Fingerprint;
 import assize.text.SourceFile;
 import assize.text.Span;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -34,17 +36,33 @@ public final class RuleSetReader {
     List<InputFiles.Loaded> files = InputFiles.ruleSet(fileOrFolder, shown, problems);
     return files.isEmpty()
         ? Result.failed(problems.all())
-        : parse(files, !problems.hasErrors(), problems);
+        : parse(
+            files,
+            !problems.hasErrors(),
+            Optional.of(new InsideFolder(folderOf(fileOrFolder), InsideFolder.OF_RULE_SET)),
+            problems);
   }
 
-  /** Reads a rule set from texts, the head first. */
+  /** Returns the folder that a rule set lies in, and what its claims show in it or below. */
+  public static Path folderOf(Path fileOrFolder) {
+    Path whole = fileOrFolder.toAbsolutePath();
+    Path parent = whole.getParent();
+    return parent == null || Files.isDirectory(whole) ? whole : parent;
+  }
+
+  /** Reads a rule set from texts, the head first; files that they name are not looked for. */
   public static Result<RuleSet> parse(List<SourceFile> files) {
     List<InputFiles.Loaded> loaded = files.stream().map(InputFiles.Loaded::of).toList();
-    return loaded.isEmpty() ? Result.failed(List.of()) : parse(loaded, true, new Problems());
+    return loaded.isEmpty()
+        ? Result.failed(List.of())
+        : parse(loaded, true, Optional.empty(), new Problems());
   }
 
   private static Result<RuleSet> parse(
-      List<InputFiles.Loaded> files, boolean allLoaded, Problems problems) {
+      List<InputFiles.Loaded> files,
+      boolean allLoaded,
+      Optional<InsideFolder> folder,
+      Problems problems) {
     Values values = new Values(problems);
     Sections sections = new Sections(values);
     boolean complete = allLoaded;
@@ -55,7 +73,12 @@ public final class RuleSetReader {
     }
     Span start = files.get(0).file().span(0, 0);
     RuleSetReader.Reading reading =
-        new Reading(sections, defined(sections, values, complete), values, new Places(start));
+        new Reading(
+            sections,
+            defined(sections, values, complete),
+            values,
+            new Places(start),
+            new ClaimPhotos(folder, values));
     List<Fingerprint> prints = files.stream().map(InputFiles.Loaded::fingerprint).toList();
     Optional<RuleSet> rules = reading.ruleSet(start, prints, complete);
     return new Result<>(rules.filter(it -> !problems.hasErrors()), problems.all());
@@ -88,7 +111,8 @@ public final class RuleSetReader {
   }
 
   /** One reading of the sections, once all names are known. */
-  private record Reading(Sections sections, Vocabulary names, Values values, Places places) {
+  private record Reading(
+      Sections sections, Vocabulary names, Values values, Places places, ClaimPhotos photos) {
 
     Optional<RuleSet> ruleSet(Span start, List<Fingerprint> prints, boolean complete) {
       Optional<String> id = values.id(head("rule_set", start, complete));
@@ -96,7 +120,7 @@ public final class RuleSetReader {
       Optional<String> edition = values.text(head("edition", start, complete));
       Optional<Edtf> issued =
           values.parsed(sections.one("issued"), Code.BAD_DATE, "a date", Edtf::parse);
-      AreaReader areaReader = new AreaReader(sections, names, values);
+      AreaReader areaReader = new AreaReader(sections, names, values, photos);
       areaReader.nameItems();
       Scale scale = new ScaleReader(values).scale(sections.group("scale"));
       List<Award> awards =
@@ -108,6 +132,8 @@ public final class RuleSetReader {
             .problems()
             .add(Code.NO_ITEMS, start, "this rule set has no areas", "add `areas:` with items");
       }
+      List<Fingerprint> files = new ArrayList<>(prints);
+      files.addAll(photos.fingerprints());
       RuleSet rules =
           new RuleSet(
               id.orElse(""),
@@ -131,7 +157,7 @@ public final class RuleSetReader {
               words.origins(sections.all("origins")),
               words.conditions(sections.all("conditions")),
               areas,
-              prints);
+              files);
       RuleSetChecks.ALL.forEach(it -> it.check(rules, places, values.problems()));
       return Optional.of(rules);
     }

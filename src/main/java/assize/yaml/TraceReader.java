@@ -7,7 +7,6 @@ import assize.evidence.Grade;
 import assize.record.Trace;
 import assize.ruleset.Item;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -69,7 +68,8 @@ final class TraceReader {
     if (item.isEmpty() || said.isEmpty()) {
       return Optional.empty();
     }
-    Map<Aspect, List<Expectation>> told = told(item.get(), said.get());
+    Map<Aspect, List<Expectation>> told =
+        ClaimReader.asked(item.get(), said.get().entry(), names, values);
     if (told.isEmpty() || grade.isEmpty()) {
       return Optional.empty();
     }
@@ -82,21 +82,5 @@ final class TraceReader {
             where,
             cited,
             itemEntry.orElseThrow().at()));
-  }
-
-  private Map<Aspect, List<Expectation>> told(Item item, Manners.Said said) {
-    Map<Aspect, List<Expectation>> told = new LinkedHashMap<>();
-    ClaimReader reader = new ClaimReader(names, values);
-    reader
-        .aspects(said.entry(), ObservationReader.choices(item))
-        .forEach(
-            (aspect, valued) -> {
-              boolean asked =
-                  ObservationReader.isAsked(item, aspect, valued.entry(), values.problems());
-              if (asked && !valued.values().isEmpty()) {
-                told.put(aspect, valued.values());
-              }
-            });
-    return told;
   }
 }

@@ -25,6 +25,7 @@ import assize.judgment.Judgment;
 import assize.judgment.PositionJudgment;
 import assize.judgment.Remark;
 import assize.judgment.ScoreRange;
+import assize.judgment.SourceJudgment;
 import assize.judgment.Stretch;
 import assize.judgment.Tally;
 import assize.judgment.Verdict;
@@ -264,6 +265,7 @@ public final class SampleJudgments {
         conflict,
         state == DisputeState.DISPUTED ? 0.091 : 0.1,
         positions,
+        sources(positions),
         BigFraction.of(earned.low(), Math.max(1, rule.possible())),
         BigFraction.of(earned.likely(), Math.max(1, rule.possible())),
         BigFraction.of(earned.high(), Math.max(1, rule.possible())),
@@ -271,6 +273,20 @@ public final class SampleJudgments {
         earned,
         strict,
         rides);
+  }
+
+  private static List<SourceJudgment> sources(List<PositionJudgment> positions) {
+    List<SourceJudgment> sources = new ArrayList<>();
+    for (int i = 0; i < positions.size(); i++) {
+      List<String> witnesses = positions.get(i).sources();
+      for (String source : witnesses) {
+        sources.add(new SourceJudgment(source, 700, 1L << i, List.of(source)));
+      }
+      for (String echo : positions.get(i).echoes()) {
+        sources.add(new SourceJudgment(echo, 300, 1L << i, List.of(echo, witnesses.get(0))));
+      }
+    }
+    return sources;
   }
 
   private void add(Item item, Kleene applies, Verdict verdict, List<AspectJudgment> aspects) {

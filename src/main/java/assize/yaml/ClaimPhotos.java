@@ -1,0 +1,62 @@
+package assize.yaml;
+
+import assize.diagnostic.Code;
+import assize.evidence.Claim;
+import assize.text.Fingerprint;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Reads what sources show, and looks whether the files are there. */
+final class ClaimPhotos {
+  private final Optional<InsideFolder> folder;
+  private final Values values;
+  private final Map<String, Fingerprint> fingerprints = new LinkedHashMap<>();
+
+  /**
+   * Begins with no photo.
+   *
+   * @param folder the rule set's folder; empty: files are not looked for
+   */
+  ClaimPhotos(Optional<InsideFolder> folder, Values values) {
+    this.folder = folder;
+    this.values = values;
+  }
+
+  /** Reads {@code photo} with its {@code caption}, which may be missing. */
+  Optional<Claim.Photo> read(Fields claim) {
+    Optional<Node.Entry> photo = claim.get("photo");
+    Optional<Node.Entry> caption = claim.get("caption");
+    if (photo.isEmpty()) {
+      caption.ifPresent(
+          it ->
+              values
+                  .problems()
+                  .add(
+                      Code.MISSING_KEY,
+                      it.key().at(),
+                      "`caption` belongs to `photo`, which is not here",
+                      "add `photo:`"));
+      return Optional.empty();
+    }
+    Optional<Node.Scalar> file = values.scalar(photo.get(), "the name of a file");
+    Optional<String> words = values.text(caption);
+    file.ifPresent(this::look);
+    return file.map(it -> new Claim.Photo(it.text(), words, it.at()));
+  }
+
+  private void look(Node.Scalar named) {
+    if (folder.isPresent() && !fingerprints.containsKey(named.text())) {
+      Optional<Path> path = folder.get().find(named, values.problems());
+      path.flatMap(it -> InputFiles.fingerprint(it, named, values.problems()))
+          .ifPresent(it -> fingerprints.put(named.text(), it));
+    }
+  }
+
+  /** Returns what tells whether the files that were read are still the same, each once. */
+  List<Fingerprint> fingerprints() {
+    return List.copyOf(fingerprints.values());
+  }
+}
