@@ -1,19 +1,19 @@
 package assize.cli;
 
+import assize.diagnostic.Diagnostic;
 import assize.judgment.Judgment;
 import assize.judgment.ScoreRange;
-import assize.photo.Photo;
 import assize.record.Evidence;
+import assize.record.Observation;
+import assize.record.Trace;
+import assize.record.VehicleRecord;
 import assize.report.html.HtmlReport;
 import assize.report.html.Picture;
 import assize.report.text.JudgmentJson;
 import assize.report.text.Visible;
 import assize.report.view.ReportViews;
 import assize.ruleset.Award;
-import assize.text.Parsed;
-import java.io.IOException;
 import java.math.BigDecimal;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -24,9 +24,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Makes the reports of judged vehicles, all of them before the first is put into place. */
 final class Reports {
+  /** How many items a message names. */
+  private static final int CITING = 3;
+
   private final Terminal terminal;
 
   Reports(Terminal terminal) {
@@ -43,6 +47,7 @@ final class Reports {
    */
   boolean write(Map<Path, Judgment> judged, Path out, Optional<String> json) {
     List<String> problems = new ArrayList<>();
+    List<Diagnostic> found = new ArrayList<>();
     Set<Path> pages = pages(judged, out, problems);
     json.filter(file -> pages.contains(Path.of(file)))
         .ifPresent(file -> problems.add(file + ": the report goes there; name another for --json"));
@@ -53,10 +58,11 @@ final class Reports {
         OutputFile.check(pages);
         judged.forEach(
             (record, judgment) ->
-                outputs.stage(place(out, judgment), page(record, judgment, problems)));
+                outputs.stage(place(out, judgment), page(record, judgment, found)));
         json.ifPresent(file -> outputs.stage(Path.of(file), machine(judged.values()) + "\n"));
       }
-      if (!problems.isEmpty()) {
+      boolean fine = new Inputs(terminal).report(found, false);
+      if (!fine || !problems.isEmpty()) {
         problems.forEach(problem -> terminal.error("error: " + problem));
         return false;
       }
@@ -86,10 +92,16 @@ final class Reports {
     return pages;
   }
 
-  /** Returns one report; what is wrong with its evidence is added to the problems. */
-  static String page(Path record, Judgment judgment, List<String> problems) {
-    Map<String, Picture> pictures = pictures(record, judgment, problems);
-    return HtmlReport.render(ReportViews.of(judgment), pictures);
+  /** Returns one report; what is wrong with its photos is added to what was found. */
+  static String page(Path record, Judgment judgment, List<Diagnostic> found) {
+    Pictures.Read read = Pictures.read(photos(record, judgment.vehicle()));
+    found.addAll(read.found());
+    Map<String, Picture> pictures = new LinkedHashMap<>();
+    read.shown()
+        .forEach(
+            (key, photo) ->
+                pictures.put(key, new Picture(photo.dataUri(), photo.width(), photo.height())));
+    return HtmlReport.render(ReportViews.of(judgment, read.unshown()), pictures);
   }
 
   /** Returns one judgment as an object of several lines, several as one object a line. */
@@ -101,34 +113,40 @@ final class Reports {
             .collect(Collectors.joining("\n"));
   }
 
-  private static Map<String, Picture> pictures(
-      Path record, Judgment judgment, List<String> problems) {
+  /** Returns the photos that a record shows as its evidence. */
+  static List<Pictures.Wanted> photos(Path record, VehicleRecord vehicle) {
     Path folder = OutputFile.folderOf(record);
-    Map<String, Picture> pictures = new LinkedHashMap<>();
-    for (Evidence evidence : judgment.vehicle().evidence().values()) {
-      if (evidence.kind() != Evidence.Kind.PHOTO) {
-        continue;
-      }
-      photo(folder.resolve(evidence.what()))
-          .match(
-              photo ->
-                  pictures.put(
-                      evidence.id(), new Picture(photo.dataUri(), photo.width(), photo.height())),
-              bad -> {
-                problems.add(
-                    evidence.at() + ": evidence \"" + evidence.id() + "\": " + bad.reason());
-                return null;
-              });
-    }
-    return pictures;
+    return vehicle.evidence().values().stream()
+        .filter(one -> one.kind() == Evidence.Kind.PHOTO)
+        .map(
+            one ->
+                new Pictures.Wanted(
+                    one.id(),
+                    folder.resolve(one.what()),
+                    one.at(),
+                    "evidence \"" + one.id() + "\"" + citing(vehicle, one.id()),
+                    List.of()))
+        .toList();
   }
 
-  private static Parsed<Photo> photo(Path file) {
-    try {
-      return Photo.of(Files.readAllBytes(file));
-    } catch (IOException e) {
-      return Parsed.bad("the file can't be read", 0, 0);
-    }
+  private static String citing(VehicleRecord vehicle, String evidence) {
+    List<String> items =
+        Stream.concat(
+                vehicle.observations().values().stream()
+                    .filter(one -> one.evidence().contains(evidence))
+                    .map(Observation::item),
+                vehicle.traces().stream()
+                    .filter(one -> one.evidence().contains(evidence))
+                    .map(Trace::item))
+            .distinct()
+            .map(item -> "\"" + item + "\"")
+            .toList();
+    return items.isEmpty()
+        ? " (no item cites it)"
+        : " (cited by "
+            + String.join(", ", items.subList(0, Math.min(CITING, items.size())))
+            + (items.size() > CITING ? " and " + (items.size() - CITING) + " more" : "")
+            + ")";
   }
 
   private static String summary(Judgment judgment, Path page) {

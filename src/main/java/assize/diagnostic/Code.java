@@ -88,6 +88,9 @@ public enum Code {
   NO_ITEMS("a rule set or an area has no items"),
   ASPECT_NOT_JUDGED("a record gives what the item does not ask for"),
 
+  // Photos
+  PHOTO_CANNOT_BE_SHOWN("a photo can't be shown"),
+
   // Doubts
   OTHER_EDITION(Severity.DOUBT, "a record names another edition than the rule set's"),
   SOURCE_NOT_CITED(Severity.DOUBT, "no item cites a source"),
@@ -96,7 +99,9 @@ public enum Code {
       Severity.DOUBT, "a claim only repeats the source that its own source copies"),
   UNCOVERED_DATES(Severity.DOUBT, "for a stretch of production no claim says what is right"),
   UNREACHABLE_ITEM(Severity.DOUBT, "an item applies to no vehicle"),
-  POINTS_DO_NOT_ADD_UP(Severity.DOUBT, "an area's items do not add up to its points");
+  POINTS_DO_NOT_ADD_UP(Severity.DOUBT, "an area's items do not add up to its points"),
+  PHOTO_MISNAMED(Severity.DOUBT, "a photo is named as another kind of file than it is"),
+  PHOTO_LEFT_OUT(Severity.DOUBT, "a photo is left out of the report, since it can't be shown");
 
   private final Severity severity;
   private final String meaning;

@@ -9,6 +9,8 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.Base64;
 import java.util.Iterator;
+import java.util.List;
+import java.util.Optional;
 import javax.imageio.ImageIO;
 import javax.imageio.ImageReader;
 import javax.imageio.stream.ImageInputStream;
@@ -20,9 +22,23 @@ import javax.imageio.stream.ImageInputStream;
  * @param mediaType {@code image/png} or {@code image/jpeg}
  * @param bytes the whole file
  */
-public record Photo(String mediaType, byte[] bytes, int width, int height) {
+public record Photo(
+    String mediaType, byte[] bytes, int width, int height, Optional<String> misnamed) {
   /** The most pixels a picture may have before it is decoded. */
   public static final long MOST_PIXELS = 100_000_000;
+
+  /** The most bytes a file may have. */
+  public static final long MOST_BYTES = 100_000_000;
+
+  /** Refuses a file that is too long to be read. */
+  public static Parsed<Photo> tooLong(long bytes) {
+    return Parsed.bad("the file has " + bytes / 1_000_000 + " MB; at most 100 are read", 0, 0);
+  }
+
+  /** Returns how many pixels a file says that it has; 0 where it does not say. */
+  public static long pixels(byte[] file) {
+    return 0;
+  }
 
   /** The greatest width and height passed on, in pixels. */
   public static final int WIDEST = 1200;
@@ -35,7 +51,7 @@ public record Photo(String mediaType, byte[] bytes, int width, int height) {
    *
    * @return a refusal where it is neither, damaged, or too large
    */
-  public static Parsed<Photo> of(byte[] file) {
+  public static Parsed<Photo> of(byte[] file, String name, List<Box> covered) {
     try (ImageInputStream stream = ImageIO.createImageInputStream(new ByteArrayInputStream(file))) {
       Iterator<ImageReader> readers = ImageIO.getImageReaders(stream);
       if (!readers.hasNext()) {
@@ -72,7 +88,8 @@ public record Photo(String mediaType, byte[] bytes, int width, int height) {
     BufferedImage image = reader.read(0);
     boolean fits = Math.max(width, height) <= WIDEST;
     if (png && fits && file.length <= SMALL) {
-      return Parsed.ok(new Photo("image/png", PngChunks.bare(file), width, height));
+      return Parsed.ok(
+          new Photo("image/png", PngChunks.bare(file), width, height, Optional.empty()));
     }
     return Parsed.ok(encode(fits ? flat(image, width, height) : scaled(image), png && fits));
   }
@@ -104,7 +121,12 @@ public record Photo(String mediaType, byte[] bytes, int width, int height) {
     if (!ImageIO.write(image, format, out)) {
       throw new IOException("no writer for " + format);
     }
-    return new Photo("image/" + format, out.toByteArray(), image.getWidth(), image.getHeight());
+    return new Photo(
+        "image/" + format,
+        out.toByteArray(),
+        image.getWidth(),
+        image.getHeight(),
+        Optional.empty());
   }
 
   /** Returns the picture as an address that needs no other file. */

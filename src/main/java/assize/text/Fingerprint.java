@@ -5,5 +5,6 @@ package assize.text;
  *
  * @param path the file's name, with {@code /} between folders
  * @param sha256 64 hexadecimal digits (FIPS 180-4)
+ * @param bytes how long the file is
  */
-public record Fingerprint(String path, String sha256) {}
+public record Fingerprint(String path, String sha256, long bytes) {}

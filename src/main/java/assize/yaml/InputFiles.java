@@ -32,7 +32,7 @@ final class InputFiles {
   record Loaded(SourceFile file, Fingerprint fingerprint) {
     static Loaded of(SourceFile file) {
       byte[] bytes = file.text().getBytes(StandardCharsets.UTF_8);
-      return new Loaded(file, new Fingerprint(file.path(), sha256(bytes)));
+      return new Loaded(file, new Fingerprint(file.path(), sha256(bytes), bytes.length));
     }
   }
 
@@ -60,7 +60,7 @@ final class InputFiles {
           Code.FILE_TOO_LARGE, shown, "a file may have at most 4 MiB; this one has more", problems);
     }
     return Utf8.decode(bytes, shown, problems)
-        .map(it -> new Loaded(it, new Fingerprint(name, sha256(bytes))));
+        .map(it -> new Loaded(it, new Fingerprint(name, sha256(bytes), bytes.length)));
   }
 
   /** Reads the one file of a rule set, or all files of its folder, {@code rules.yaml} first. */
@@ -131,9 +131,9 @@ final class InputFiles {
     }
     try (InputStream in = Files.newInputStream(path);
         DigestInputStream digesting = new DigestInputStream(in, digest())) {
-      digesting.transferTo(OutputStream.nullOutputStream());
+      long length = digesting.transferTo(OutputStream.nullOutputStream());
       String hex = HexFormat.of().formatHex(digesting.getMessageDigest().digest());
-      return Optional.of(new Fingerprint(named.text(), hex));
+      return Optional.of(new Fingerprint(named.text(), hex, length));
     } catch (IOException e) {
       problems.add(Code.NOT_READABLE, named.at(), "this file can't be opened");
       return Optional.empty();

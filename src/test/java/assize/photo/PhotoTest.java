@@ -12,6 +12,7 @@ import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
+import java.util.List;
 import java.util.zip.CRC32;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
@@ -59,7 +60,7 @@ class PhotoTest {
   }
 
   private static Photo good(byte[] file) {
-    return Photo.of(file).toOptional().orElseThrow();
+    return Photo.of(file, "", List.of()).toOptional().orElseThrow();
   }
 
   private static String latin(byte[] bytes) {
@@ -101,7 +102,7 @@ class PhotoTest {
   void whatIsCutOffAnywhereIsRefusedOrReadNeverAnError(String format) throws IOException {
     byte[] whole = picture(format, 60, 40);
     for (int length = 0; length < whole.length; length += 7) {
-      Parsed<Photo> read = Photo.of(Arrays.copyOf(whole, length));
+      Parsed<Photo> read = Photo.of(Arrays.copyOf(whole, length), "", List.of());
       if (format.equals("png")) {
         assertThat(read).isInstanceOf(Parsed.Bad.class);
       } else {
@@ -129,6 +130,6 @@ class PhotoTest {
   }
 
   private static String reason(byte[] file) {
-    return Photo.of(file).match(photo -> "read", Parsed.Bad::reason);
+    return Photo.of(file, "", List.of()).match(photo -> "read", Parsed.Bad::reason);
   }
 }

@@ -201,7 +201,7 @@ public final class SampleJudgments {
         Map.of(),
         Map.of(),
         List.of(),
-        List.of(new Fingerprint(text.apply("rules.yaml"), "0f".repeat(32))));
+        List.of(new Fingerprint(text.apply("rules.yaml"), "0f".repeat(32), 2_048)));
   }
 
   private Item item(String id, String title, Aspect aspect, long points, Claim... claims) {
@@ -616,7 +616,7 @@ public final class SampleJudgments {
                 AT)),
         Set.of(),
         List.of(),
-        List.of(new Fingerprint(text.apply("record.yaml"), "a1".repeat(32))),
+        List.of(new Fingerprint(text.apply("record.yaml"), "a1".repeat(32), 1_024)),
         AT);
   }
 

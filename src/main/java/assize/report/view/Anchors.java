@@ -24,6 +24,10 @@ final class Anchors {
     return "caution-" + safe(word);
   }
 
+  static String evidence(String id) {
+    return "evidence-" + safe(id);
+  }
+
   /** Keeps letters, digits and dashes; any other character becomes its code point between dots. */
   private static String safe(String id) {
     StringBuilder kept = new StringBuilder();

@@ -94,12 +94,4 @@ public record ItemView(
       sources = List.copyOf(sources);
     }
   }
-
-  /**
-   * Something that shows what was found.
-   *
-   * @param id its name in the record
-   * @param photo whether it is a picture
-   */
-  public record EvidenceView(String id, String kind, String what, String caption, boolean photo) {}
 }

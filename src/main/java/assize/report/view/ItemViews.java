@@ -6,7 +6,6 @@ import assize.judgment.ItemInStretch;
 import assize.judgment.ItemJudgment;
 import assize.judgment.ScoreRange;
 import assize.judgment.Verdict;
-import assize.record.Evidence;
 import assize.record.Observation;
 import assize.ruleset.Caution;
 import java.util.ArrayList;
@@ -19,9 +18,11 @@ import java.util.stream.Collectors;
 final class ItemViews {
   private final Reading reading;
   private final AspectViews aspects;
+  private final EvidenceViews evidence;
 
-  ItemViews(Reading reading) {
+  ItemViews(Reading reading, EvidenceViews evidence) {
     this.reading = reading;
+    this.evidence = evidence;
     this.aspects = new AspectViews(reading);
   }
 
@@ -47,7 +48,7 @@ final class ItemViews {
                     new ItemView.Span(days, span.applies(), span.aspects(), span.sums()))),
         seen.flatMap(Observation::note).orElse(""),
         by(seen),
-        seen.map(this::evidence).orElse(List.of()),
+        evidence.of(one.item().id()),
         departure(one));
   }
 
@@ -91,27 +92,6 @@ final class ItemViews {
     seen.flatMap(Observation::by).ifPresent(by -> parts.add("by " + by));
     seen.flatMap(Observation::on).ifPresent(on -> parts.add("on " + DayTexts.date(on)));
     return String.join(", ", parts);
-  }
-
-  private List<ItemView.EvidenceView> evidence(Observation seen) {
-    return seen.evidence().stream()
-        .flatMap(
-            id -> Optional.ofNullable(reading.judgment().vehicle().evidence().get(id)).stream())
-        .map(ItemViews::evidence)
-        .toList();
-  }
-
-  private static ItemView.EvidenceView evidence(Evidence evidence) {
-    List<String> parts = new ArrayList<>();
-    evidence.caption().ifPresent(parts::add);
-    evidence.taken().ifPresent(taken -> parts.add("taken " + DayTexts.date(taken)));
-    evidence.by().ifPresent(by -> parts.add("by " + by));
-    return new ItemView.EvidenceView(
-        evidence.id(),
-        evidence.kind().word(),
-        evidence.what(),
-        String.join("; ", parts),
-        evidence.kind() == Evidence.Kind.PHOTO);
   }
 
   /** Returns what the owner says of a departure, and what it keeps. */

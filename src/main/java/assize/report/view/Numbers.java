@@ -58,6 +58,16 @@ final class Numbers {
     return count + " " + (count == 1 ? one : several);
   }
 
+  /** Returns a file's length: bytes, kilobytes of 1000 bytes, or megabytes to one place. */
+  static String bytes(long bytes) {
+    if (bytes < 1000) {
+      return count(bytes, "byte", "bytes");
+    }
+    return bytes < 1_000_000
+        ? Math.round(bytes / 1000.0) + " KB"
+        : plain(BigDecimal.valueOf(bytes, 6).setScale(1, RoundingMode.HALF_EVEN)) + " MB";
+  }
+
   private static Optional<BigDecimal> terminating(BigFraction value) {
     BigInteger power = BigInteger.TEN.pow(MOST_PLACES);
     BigInteger[] parts =

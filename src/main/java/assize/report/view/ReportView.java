@@ -10,6 +10,7 @@ import java.util.Optional;
  * @param disputes disputed aspects on which points ride
  * @param settled aspects where a source dissents from what is settled
  * @param idle disputed aspects that make no difference to this vehicle
+ * @param evidence all of it, cited or not
  * @param steps the score against the build day, where it depends on it
  */
 public record ReportView(
@@ -28,6 +29,7 @@ public record ReportView(
     List<SourceView> sources,
     List<CautionView> cautions,
     String afterCautions,
+    List<EvidenceView> evidence,
     List<FileView> files) {
   public ReportView {
     remarks = List.copyOf(remarks);
@@ -38,6 +40,7 @@ public record ReportView(
     areas = List.copyOf(areas);
     sources = List.copyOf(sources);
     cautions = List.copyOf(cautions);
+    evidence = List.copyOf(evidence);
     files = List.copyOf(files);
   }
 

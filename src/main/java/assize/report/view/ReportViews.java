@@ -8,6 +8,7 @@ import assize.text.Fingerprint;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 
 /** Turns a judgment into a finished report. */
 public final class ReportViews {
@@ -15,8 +16,18 @@ public final class ReportViews {
 
   /** Words and rounds everything that a judgment gave; the same judgment gives the same report. */
   public static ReportView of(Judgment judgment) {
+    return of(judgment, Map.of());
+  }
+
+  /**
+   * Does the same where some pictures can't be shown.
+   *
+   * @param unshown why not, by the evidence's name in the record
+   */
+  public static ReportView of(Judgment judgment, Map<String, String> unshown) {
     Reading reading = new Reading(judgment);
-    ItemViews items = new ItemViews(reading);
+    EvidenceViews evidence = new EvidenceViews(judgment, unshown);
+    ItemViews items = new ItemViews(reading, evidence);
     AreaViews areas = new AreaViews(reading, items);
     CostViews costs = new CostViews(reading);
     DisputeViews.Sorted disputes = new DisputeViews(reading).sorted();
@@ -38,6 +49,7 @@ public final class ReportViews {
         new SourceViews(reading).views(),
         cautions(judgment),
         Caution.THEN,
+        evidence.all(),
         files(judgment));
   }
 

@@ -114,7 +114,7 @@ class HtmlReportTest {
     assertThat(images).hasSize(1);
     assertThat(images.attr("alt")).startsWith("Horn button, before cleaning");
     assertThat(page(SampleJudgments.oneStretch()).select("img")).isEmpty();
-    assertThat(page(SampleJudgments.oneStretch()).select("figcaption").text())
+    assertThat(page(SampleJudgments.oneStretch()).select("p.evidence").text())
         .contains("photos/horn-button.png");
   }
 

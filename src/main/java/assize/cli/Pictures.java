@@ -1,0 +1,143 @@
+package assize.cli;
+
+import assize.diagnostic.Code;
+import assize.diagnostic.Diagnostic;
+import assize.photo.Box;
+import assize.photo.Photo;
+import assize.text.Parsed;
+import assize.text.Span;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.concurrent.Semaphore;
+
+/**
+ * Reads the pictures that pages show: several at once, large ones one after another, and with the
+ * same result whichever is ready first.
+ */
+final class Pictures {
+  /** How much of files is held at once, in megabytes, and of decoded pixels, in millions. */
+  private static final int BUDGET = 32;
+
+  private static final int MILLION = 1_000_000;
+
+  private final Semaphore files = new Semaphore(BUDGET, true);
+  private final Semaphore pixels = new Semaphore(BUDGET, true);
+
+  private Pictures() {}
+
+  /**
+   * A picture that a page wants to show.
+   *
+   * @param key by which the page finds it
+   * @param at where its file is named
+   * @param words what it is, as messages call it
+   * @param covered parts of it that are painted over
+   */
+  record Wanted(String key, Path file, Span at, String words, List<Box> covered) {
+    Wanted {
+      covered = List.copyOf(covered);
+    }
+
+    private String name() {
+      Path last = file.getFileName();
+      return last == null ? "" : last.toString();
+    }
+  }
+
+  /**
+   * What was read, in the order in which it was wanted.
+   *
+   * @param shown by key
+   * @param unshown why a picture can't be shown, by key
+   * @param found what is wrong or doubtful
+   */
+  record Read(Map<String, Photo> shown, Map<String, String> unshown, List<Diagnostic> found) {}
+
+  /** Reads pictures; none is left out silently. */
+  static Read read(List<Wanted> wanted) {
+    Pictures pictures = new Pictures();
+    ExecutorService threads =
+        Executors.newFixedThreadPool(Runtime.getRuntime().availableProcessors());
+    try {
+      List<Future<Parsed<Photo>>> read =
+          wanted.stream().map(one -> threads.submit(() -> pictures.photo(one))).toList();
+      Read all = new Read(new LinkedHashMap<>(), new LinkedHashMap<>(), new ArrayList<>());
+      for (int i = 0; i < wanted.size(); i++) {
+        add(all, wanted.get(i), read.get(i).get());
+      }
+      return all;
+    } catch (ExecutionException | InterruptedException e) {
+      throw new IllegalStateException(e);
+    } finally {
+      threads.shutdownNow();
+    }
+  }
+
+  private static void add(Read all, Wanted one, Parsed<Photo> read) {
+    read.match(
+        photo -> {
+          all.shown().put(one.key(), photo);
+          photo
+              .misnamed()
+              .ifPresent(
+                  words ->
+                      all.found()
+                          .add(
+                              Diagnostic.of(
+                                  Code.PHOTO_MISNAMED,
+                                  one.at(),
+                                  one.words() + ": " + words,
+                                  "it is shown all the same; rename the file")));
+          return true;
+        },
+        bad -> {
+          all.unshown().put(one.key(), bad.reason());
+          all.found()
+              .add(
+                  Diagnostic.of(
+                      Code.PHOTO_CANNOT_BE_SHOWN, one.at(), one.words() + ": " + bad.reason()));
+          return false;
+        });
+  }
+
+  private Parsed<Photo> photo(Wanted one) throws InterruptedException {
+    try {
+      long length = Files.size(one.file());
+      if (length > Photo.MOST_BYTES) {
+        return Photo.tooLong(length);
+      }
+      int held = share(length);
+      files.acquire(held);
+      try {
+        return decoded(one, Files.readAllBytes(one.file()));
+      } finally {
+        files.release(held);
+      }
+    } catch (IOException e) {
+      return Parsed.bad("the file can't be read; look whether it is still there", 0, 0);
+    }
+  }
+
+  private Parsed<Photo> decoded(Wanted one, byte[] file) throws InterruptedException {
+    int held = share(Photo.pixels(file));
+    pixels.acquire(held);
+    try {
+      return Photo.of(file, one.name(), one.covered());
+    } finally {
+      pixels.release(held);
+    }
+  }
+
+  private static int share(long of) {
+    return (int) Math.min(BUDGET, 1 + of / MILLION);
+  }
+}
