@@ -19,13 +19,15 @@ public final class FinishedPage {
           ("html head meta title style body header main footer nav section article aside figure"
                   + " figcaption h1 h2 h3 h4 h5 h6 p a em strong i b small span br hr ul ol li dl dt"
                   + " dd table caption thead tbody tfoot tr th td details summary blockquote code"
-                  + " pre div img svg symbol use g path rect circle line text desc abbr")
+                  + " pre div img svg symbol use g path rect circle line text desc abbr form fieldset"
+                  + " legend label input button output")
               .split(" "));
   private static final Set<String> LOADING =
       Set.of(
           ("srcset action formaction poster background data ping xlink:href cite longdesc manifest"
                   + " archive codebase srcdoc style")
               .split(" "));
+  private static final Set<String> INPUTS = Set.of("checkbox", "search");
   private static final int SHOWN = 80;
 
   private FinishedPage() {}
@@ -89,9 +91,25 @@ public final class FinishedPage {
       if (name.equals("style") && element.data().matches("(?is).*(url\\s*\\(|@import|\\\\).*")) {
         faults.add("a style sheet that loads or hides something");
       }
+      controls(element, faults);
       if (name.equals("img") && element.attr("alt").isBlank()) {
         faults.add("a picture without alt");
       }
+    }
+  }
+
+  /** Controls choose what is shown; none has a name, so that nothing could be sent. */
+  private static void controls(Element element, List<String> faults) {
+    String name = element.normalName();
+    boolean fit =
+        switch (name) {
+          case "input" -> INPUTS.contains(element.attr("type"));
+          case "button" -> element.attr("type").equals("reset");
+          default -> true;
+        };
+    boolean named = element.hasAttr("name") && !name.equals("meta");
+    if (!fit || named) {
+      faults.add("control <" + name + " type=" + shown(element.attr("type")) + ">");
     }
   }
 

@@ -23,7 +23,8 @@ public final class HtmlReport {
     return Templates.page(
         "report.ftlh",
         Map.of("report", view, "pictures", pictures),
-        List.of("report.css"),
-        List.of());
+        List.of("report.css", "filter.css"),
+        AreaRules.of(view.areas().size()),
+        List.of("filter.js"));
   }
 }

@@ -40,7 +40,22 @@ final class Templates {
    */
   static String page(
       String template, Map<String, Object> model, List<String> styles, List<String> scripts) {
-    String style = resources(styles);
+    return page(template, model, styles, "", scripts);
+  }
+
+  /**
+   * Prints a page that has rules of style made for it, and checks it.
+   *
+   * @param rules stand after the files of style
+   * @throws IllegalStateException if the finished page breaks a rule of {@link FinishedPage}
+   */
+  static String page(
+      String template,
+      Map<String, Object> model,
+      List<String> styles,
+      String rules,
+      List<String> scripts) {
+    String style = resources(styles) + rules;
     String script = resources(scripts);
     Map<String, Object> all = new HashMap<>(model);
     all.put("style", markup(style));

@@ -6,12 +6,16 @@ import java.util.List;
 /**
  * One area and its items.
  *
+ * @param mark the class by which choices find it
+ * @param count how many items it has, those that do not apply included
  * @param apart items that do not apply to this vehicle
  * @param sums how its items add up
  */
 public record AreaView(
     String anchor,
     String name,
+    String mark,
+    String count,
     String low,
     String likely,
     String high,

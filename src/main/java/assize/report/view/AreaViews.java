@@ -31,6 +31,8 @@ final class AreaViews {
     return new AreaView(
         Anchors.area(one.area().id()),
         one.area().name(),
+        FilterViews.mark(reading.judgment().areas().indexOf(one)),
+        Integer.toString(own.size()),
         Numbers.points(earned.low()),
         Numbers.points(earned.likely()),
         Numbers.points(earned.high()),

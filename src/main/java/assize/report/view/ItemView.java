@@ -7,6 +7,7 @@ import java.util.Optional;
  * One item: what was expected, by whom, what was found, and what it earns; an empty text stands for
  * what is not said.
  *
+ * @param marks the classes by which choices find it
  * @param earned likely points
  * @param range low to high; empty where nothing is open
  * @param spans build days within which it is judged alike
@@ -15,6 +16,7 @@ public record ItemView(
     String anchor,
     String title,
     VerdictView verdict,
+    String marks,
     String earned,
     String range,
     String possible,

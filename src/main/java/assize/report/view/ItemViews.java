@@ -33,6 +33,7 @@ final class ItemViews {
         Anchors.item(one.item().id()),
         one.item().title(),
         VerdictView.of(one.verdict()),
+        FilterViews.marks(one),
         Numbers.points(one.earned().likely()),
         one.earned().isPoint() ? "" : Numbers.range(one.earned()),
         Numbers.points(one.possible()),

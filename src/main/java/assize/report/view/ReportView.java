@@ -12,6 +12,7 @@ import java.util.Optional;
  * @param idle disputed aspects that make no difference to this vehicle
  * @param evidence all of it, cited or not
  * @param steps the score against the build day, where it depends on it
+ * @param filter what every item can be narrowed to
  */
 public record ReportView(
     HeadView head,
@@ -25,6 +26,7 @@ public record ReportView(
     List<DepartureView> departures,
     List<AreaView> areas,
     Optional<StepsView> steps,
+    FilterView filter,
     SumView sum,
     List<SourceView> sources,
     List<CautionView> cautions,

@@ -45,6 +45,7 @@ public final class ReportViews {
         judgment.items().stream().flatMap(one -> items.departure(one).stream()).toList(),
         judgment.areas().stream().map(areas::of).toList(),
         new StepsViews(reading).view(),
+        new FilterViews(judgment).view(),
         new SumViews(reading).view(),
         new SourceViews(reading).views(),
         cautions(judgment),
