@@ -69,6 +69,16 @@ final class ClaimDateViews {
             rows));
   }
 
+  /** Returns the build days of which a claim speaks, in words. */
+  String days(AspectRule rule, Claim claim) {
+    List<Claim> claims = rule.claims().stream().filter(one -> one.source().isPresent()).toList();
+    DaySpan all = window();
+    List<ClaimDates.Bar> bars = bars(claim, all, claims);
+    return bars.equals(List.of(new ClaimDates.Bar(all.first(), all.last())))
+        ? "all build days"
+        : words(bars);
+  }
+
   /** The production of the vehicle's model, or of all models, and its build days. */
   private DaySpan window() {
     DaySpan built = reading.judgment().build().days();

@@ -27,10 +27,17 @@ final class Claims {
 
   private final RuleSet rules;
   private final VehicleRecord vehicle;
+  private final boolean listed;
 
-  Claims(RuleSet rules, VehicleRecord vehicle) {
+  /**
+   * Begins with a rule set and a record.
+   *
+   * @param listed whether the page has a list of sources to lead to
+   */
+  Claims(RuleSet rules, VehicleRecord vehicle, boolean listed) {
     this.rules = rules;
     this.vehicle = vehicle;
+    this.listed = listed;
   }
 
   /** Says whether a claim speaks, or may speak, of this vehicle if it was built on that day. */
@@ -79,11 +86,13 @@ final class Claims {
             .map(it -> it.grade().name())
             .or(() -> Optional.ofNullable(rules.sources().get(source)).map(it -> it.grade().name()))
             .orElse("");
-    boolean listed = trace.isPresent() || rules.sources().containsKey(source);
-    return new CiteView(listed ? Anchors.source(source) : "", title, grade, where, repeats);
+    boolean known = trace.isPresent() || rules.sources().containsKey(source);
+    return new CiteView(
+        listed && known ? Anchors.source(source) : "", title, grade, where, repeats);
   }
 
-  private Optional<Trace> trace(String source) {
+  /** Returns the trace that judging gives such a name. */
+  Optional<Trace> trace(String source) {
     Matcher matcher = TRACE.matcher(source);
     if (rules.sources().containsKey(source) || !matcher.matches()) {
       return Optional.empty();

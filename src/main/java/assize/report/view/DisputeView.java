@@ -11,6 +11,7 @@ import java.util.Optional;
  * @param outcome why it rests where it does; empty where the positions say it
  * @param found what the vehicle has; empty where that is not shown
  * @param dates the claims' dates against the vehicle's build days, where they differ
+ * @param owner what the owner holds to be right, where the record says it
  */
 public record DisputeView(
     String anchor,
@@ -22,7 +23,8 @@ public record DisputeView(
     String outcome,
     String found,
     List<Span> spans,
-    Optional<Dates> dates) {
+    Optional<Dates> dates,
+    Optional<OwnerView> owner) {
   public DisputeView {
     spans = List.copyOf(spans);
   }
@@ -33,6 +35,10 @@ public record DisputeView(
    * @param days empty where it stands alike on all build days
    * @param conflict the conflict mass, and what is left unassigned, in words
    * @param others claims that leave open or rule out, in words
+   * @param between sources that leave open or rule out, at length
+   * @param witnesses how many sources speak and how many count
+   * @param copies who copies whom; none where nobody does
+   * @param working the arithmetic; empty where no source is named
    */
   public record Span(
       String days,
@@ -41,20 +47,54 @@ public record DisputeView(
       String rides,
       List<PositionView> positions,
       List<Other> others,
-      List<String> settling) {
+      List<String> settling,
+      List<TestimonyView> between,
+      String witnesses,
+      List<CopyView> copies,
+      Optional<WorkingView> working) {
     public Span {
       positions = List.copyOf(positions);
       others = List.copyOf(others);
       settling = List.copyOf(settling);
+      between = List.copyOf(between);
+      copies = List.copyOf(copies);
+    }
+
+    /** Days on which there is nothing to differ on; {@code why} says so. */
+    static Span apart(String why) {
+      return new Span(
+          "",
+          why,
+          "",
+          "",
+          List.of(),
+          List.of(),
+          List.of(),
+          List.of(),
+          "",
+          List.of(),
+          Optional.empty());
+    }
+
+    /** Returns the same of some days, in words. */
+    Span within(String some) {
+      return new Span(
+          some, state, conflict, rides, positions, others, settling, between, witnesses, copies,
+          working);
     }
   }
 
   /**
    * What is held to be right, by whom, how strongly, and how the vehicle stands to it.
    *
+   * @param number its place among the positions, as the arithmetic names it
    * @param share its part of the likely credit; empty where it is not judged by
+   * @param earns the points that the vehicle has if this position alone is right
+   * @param settling what would settle the matter for it; empty where it is not disputed
+   * @param testimony its sources at length
    */
   public record PositionView(
+      String number,
       String accepts,
       List<CiteView> sources,
       String belief,
@@ -64,9 +104,13 @@ public record DisputeView(
       boolean judged,
       VerdictView verdict,
       String credit,
-      String why) {
+      String why,
+      String earns,
+      String settling,
+      List<TestimonyView> testimony) {
     public PositionView {
       sources = List.copyOf(sources);
+      testimony = List.copyOf(testimony);
     }
   }
 

@@ -8,27 +8,41 @@ import assize.evidence.SourceKind;
 import assize.judgment.AspectJudgment;
 import assize.judgment.ItemJudgment;
 import assize.judgment.PositionJudgment;
+import assize.judgment.SourceJudgment;
 import assize.judgment.Verdict;
 import assize.record.Trace;
 import assize.report.drawing.Bars;
 import assize.report.drawing.Drawing;
+import assize.ruleset.AspectRule;
 import assize.ruleset.Item;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.apache.commons.numbers.fraction.BigFraction;
 
 /** What sources differ on, in words. */
 final class DisputeViews {
   private final Reading reading;
   private final ClaimDateViews dates;
   private final AspectViews aspects;
+  private final TestimonyViews testimonies;
+  private final CopyViews copies;
+  private final WorkingViews working;
+  private final OwnerViews owner;
 
   DisputeViews(Reading reading) {
     this.reading = reading;
     this.dates = new ClaimDateViews(reading);
     this.aspects = new AspectViews(reading);
+    this.testimonies = new TestimonyViews(reading, dates);
+    this.copies = new CopyViews(reading, testimonies);
+    this.working = new WorkingViews(reading, testimonies);
+    this.owner = new OwnerViews(reading);
   }
 
   /** The aspects on which sources differ, each list with the dearest first. */
@@ -48,6 +62,11 @@ final class DisputeViews {
         found.stream().filter(it -> it.disputed() && it.rides() > 0).map(this::view).toList(),
         found.stream().filter(it -> !it.disputed()).map(this::view).toList(),
         found.stream().filter(it -> it.disputed() && it.rides() == 0).map(this::view).toList());
+  }
+
+  /** Returns one aspect of one item; nothing where the sources do not differ on it. */
+  Optional<DisputeView> of(ItemJudgment one, AspectRule rule) {
+    return look(one, one.item().aspects().indexOf(rule)).map(this::view);
   }
 
   private Optional<Found> look(ItemJudgment one, int aspect) {
@@ -73,18 +92,7 @@ final class DisputeViews {
     var rule = item.aspects().get(found.aspect());
     String anchor = Anchors.dispute(item.id(), rule.aspect().word());
     List<DisputeView.Span> spans =
-        Spans.join(
-            reading,
-            i -> span(found, i),
-            (span, days) ->
-                new DisputeView.Span(
-                    days,
-                    span.state(),
-                    span.conflict(),
-                    span.rides(),
-                    span.positions(),
-                    span.others(),
-                    span.settling()));
+        Spans.join(reading, i -> span(found, i), (span, days) -> span.within(days));
     return new DisputeView(
         anchor,
         Anchors.item(item.id()),
@@ -95,7 +103,8 @@ final class DisputeViews {
         outcome(found),
         aspects.found(item, rule.aspect()),
         spans,
-        dates.of(item, rule, anchor));
+        dates.of(item, rule, anchor),
+        owner.of(found.one(), rule.aspect()));
   }
 
   private static String rides(Found found) {
@@ -117,8 +126,7 @@ final class DisputeViews {
   private DisputeView.Span span(Found found, int stretch) {
     Optional<AspectJudgment> here = at(found.one(), found.aspect(), stretch);
     if (here.isEmpty()) {
-      return new DisputeView.Span(
-          "", "The item does not apply on these days.", "", "", List.of(), List.of(), List.of());
+      return DisputeView.Span.apart("The item does not apply on these days.");
     }
     AspectJudgment aspect = here.get();
     Item item = found.one().item();
@@ -137,7 +145,31 @@ final class DisputeViews {
             .mapToObj(i -> position(item, aspect, stretch, i))
             .toList(),
         others(item, aspect, stretch),
-        settling(item, aspect));
+        settling(item, aspect),
+        between(item, aspect, stretch),
+        witnesses(aspect),
+        copies.of(item, aspect, stretch),
+        working.of(item, aspect));
+  }
+
+  private static String witnesses(AspectJudgment aspect) {
+    long all = aspect.sources().size();
+    long count = aspect.sources().stream().filter(SourceJudgment::isWitness).count();
+    return Numbers.count(all, "source speaks", "sources speak")
+        + " here; "
+        + (count == all ? "each counts" : count + " of them " + (count == 1 ? "counts" : "count"))
+        + " as a witness of its own.";
+  }
+
+  private List<TestimonyView> between(Item item, AspectJudgment aspect, int stretch) {
+    Set<String> saying =
+        aspect.positions().stream()
+            .flatMap(it -> Stream.concat(it.sources().stream(), it.echoes().stream()))
+            .collect(Collectors.toSet());
+    return testimonies.inOrder(aspect).stream()
+        .filter(it -> !saying.contains(it.source()))
+        .map(it -> testimonies.of(item, aspect, it, stretch))
+        .toList();
   }
 
   private static String state(AspectJudgment aspect) {
@@ -164,6 +196,7 @@ final class DisputeViews {
             reading.judgment().rules().scale().settledAt() / 1000.0);
     boolean shown = position.comparison().verdict() != Verdict.NOT_SHOWN;
     return new DisputeView.PositionView(
+        Integer.toString(index + 1),
         accepts,
         reading.claims().of(aspect.rule(), position, reading.dayOf(stretch)),
         belief,
@@ -176,7 +209,31 @@ final class DisputeViews {
         shown
             ? AspectViews.besides(
                 aspects.found(item, aspect.rule().aspect()), position.comparison().why().words())
-            : "");
+            : "",
+        shown ? earns(aspect, position) : "",
+        settling(position),
+        testimonies.inOrder(aspect).stream()
+            .filter(
+                it ->
+                    position.sources().contains(it.source())
+                        || position.echoes().contains(it.source()))
+            .map(it -> testimonies.of(item, aspect, it, stretch))
+            .toList());
+  }
+
+  /** The points under one position alone, an allowance included, rounded as an aspect's are. */
+  private static String earns(AspectJudgment aspect, PositionJudgment position) {
+    BigFraction credit = position.comparison().credit();
+    BigFraction kept = aspect.allowed().filter(least -> least.compareTo(credit) > 0).orElse(credit);
+    long earned =
+        kept.multiply(aspect.possible()).bigDecimalValue(0, RoundingMode.HALF_EVEN).longValue();
+    return Numbers.points(earned) + " of " + Numbers.points(aspect.possible());
+  }
+
+  private static String settling(PositionJudgment position) {
+    return position.settling().stream()
+        .map(further -> further.sources() + " of grade " + further.grade())
+        .collect(Collectors.joining(", or "));
   }
 
   private List<DisputeView.Other> others(Item item, AspectJudgment aspect, int stretch) {
@@ -189,7 +246,7 @@ final class DisputeViews {
         others.add(
             new DisputeView.Other(
                 reading.claims().cite(claim.source().get(), claim.citation().orElse(""), ""),
-                manner(claim.manner()) + words));
+                TestimonyViews.manner(claim.manner()) + words));
       }
     }
     List<Trace> traces = reading.judgment().vehicle().traces();
@@ -206,18 +263,10 @@ final class DisputeViews {
         others.add(
             new DisputeView.Other(
                 reading.claims().cite(name, SourceKind.TRACE.word(), ""),
-                manner(trace.manner()) + words));
+                TestimonyViews.manner(trace.manner()) + words));
       }
     }
     return others;
-  }
-
-  private static String manner(Manner manner) {
-    return switch (manner) {
-      case SAYS -> "says ";
-      case LEAVES_OPEN -> "leaves open: ";
-      case RULES_OUT -> "rules out: ";
-    };
   }
 
   private List<String> settling(Item item, AspectJudgment aspect) {
@@ -228,9 +277,7 @@ final class DisputeViews {
                 "“"
                     + reading.words().any(item, aspect.rule().aspect(), position.accepts())
                     + "”: "
-                    + position.settling().stream()
-                        .map(further -> further.sources() + " of grade " + further.grade())
-                        .collect(Collectors.joining(", or ")))
+                    + settling(position))
         .toList();
   }
 

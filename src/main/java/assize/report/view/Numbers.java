@@ -43,6 +43,11 @@ final class Numbers {
     return "≈ " + plain(value.bigDecimalValue(4, RoundingMode.HALF_EVEN));
   }
 
+  /** Returns a mass: exact where six places suffice, else rounded to six. */
+  static String exact(BigFraction mass) {
+    return plain(mass.bigDecimalValue(MOST_PLACES, RoundingMode.HALF_EVEN));
+  }
+
   /** Returns a belief, plausibility or share to three places. */
   static String mass(double value) {
     return BigDecimal.valueOf(value).setScale(3, RoundingMode.HALF_EVEN).toPlainString();

@@ -16,9 +16,14 @@ final class Reading {
   private final Map<String, Item> items = new HashMap<>();
 
   Reading(Judgment judgment) {
+    this(judgment, true);
+  }
+
+  /** Begins with a judgment; {@code listed} says whether the page has a list of sources. */
+  Reading(Judgment judgment, boolean listed) {
     this.judgment = judgment;
     this.words = new RuleWords(judgment.rules());
-    this.claims = new Claims(judgment.rules(), judgment.vehicle());
+    this.claims = new Claims(judgment.rules(), judgment.vehicle(), listed);
     judgment.items().forEach(one -> items.put(one.item().id(), one.item()));
   }
 

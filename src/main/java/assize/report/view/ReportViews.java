@@ -83,7 +83,7 @@ public final class ReportViews {
             .toList());
   }
 
-  private static List<ReportView.FileView> files(Judgment judgment) {
+  static List<ReportView.FileView> files(Judgment judgment) {
     List<ReportView.FileView> files = new ArrayList<>();
     for (Fingerprint file : judgment.rules().files()) {
       files.add(new ReportView.FileView(file.path(), file.sha256(), "rule set"));

@@ -1,0 +1,50 @@
+package assize.report.view;
+
+import java.util.List;
+
+/**
+ * One item on which sources differ, written up so that both sides can sign it; an empty text stands
+ * for what is not said.
+ *
+ * @param possible the points that the item can earn
+ * @param look what to look at, by the standard
+ * @param notes what the standard notes
+ * @param note what the owner notes, and {@code by} who saw it and when
+ * @param parts one for each aspect on which sources differ
+ * @param related other items on which some of the same sources differ
+ */
+public record DossierView(
+    HeadView head,
+    String item,
+    String area,
+    String possible,
+    String look,
+    String notes,
+    List<ReportView.CautionView> cautions,
+    String afterCautions,
+    String note,
+    String by,
+    List<Part> parts,
+    List<Related> related,
+    List<ReportView.FileView> files) {
+  public DossierView {
+    cautions = List.copyOf(cautions);
+    parts = List.copyOf(parts);
+    related = List.copyOf(related);
+    files = List.copyOf(files);
+  }
+
+  /**
+   * One aspect.
+   *
+   * @param unheard what no source speaks of, one sentence each
+   */
+  public record Part(DisputeView dispute, List<String> unheard) {
+    public Part {
+      unheard = List.copyOf(unheard);
+    }
+  }
+
+  /** Another item, and the sources that differ there too. */
+  public record Related(String item, String aspect, String state, String sources) {}
+}

@@ -1,0 +1,122 @@
+package assize.report.view;
+
+import assize.evidence.DisputeState;
+import assize.judgment.AspectJudgment;
+import assize.judgment.ItemJudgment;
+import assize.judgment.Judgment;
+import assize.judgment.SourceJudgment;
+import assize.ruleset.Area;
+import assize.ruleset.AspectRule;
+import assize.ruleset.Caution;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+
+/** Writes up one item on which sources differ. */
+public final class DossierViews {
+  /** The fewest sources that two disputes have in common to be called related. */
+  private static final int SHARED = 2;
+
+  private final Judgment judgment;
+  private final Reading reading;
+
+  private DossierViews(Judgment judgment) {
+    this.judgment = judgment;
+    this.reading = new Reading(judgment, false);
+  }
+
+  /** Returns the items on which no position is believed enough, in the rule set's order. */
+  public static List<String> disputed(Judgment judgment) {
+    return judgment.items().stream()
+        .filter(one -> aspects(one).stream().anyMatch(it -> it.dispute() == DisputeState.DISPUTED))
+        .map(one -> one.item().id())
+        .toList();
+  }
+
+  /** Returns nothing where the sources do not differ on that item, or it does not apply. */
+  public static Optional<DossierView> of(Judgment judgment, String item) {
+    return judgment.items().stream()
+        .filter(one -> one.item().id().equals(item))
+        .filter(one -> aspects(one).stream().anyMatch(AspectViews::differs))
+        .findFirst()
+        .map(one -> new DossierViews(judgment).view(one));
+  }
+
+  private static List<AspectJudgment> aspects(ItemJudgment one) {
+    return one.stretches().stream().flatMap(stretch -> stretch.aspects().stream()).toList();
+  }
+
+  private DossierView view(ItemJudgment one) {
+    ItemView item = new ItemViews(reading).of(one);
+    UnheardViews unheard = new UnheardViews(reading);
+    DisputeViews disputes = new DisputeViews(reading);
+    List<DossierView.Part> parts = new ArrayList<>();
+    for (AspectRule rule : one.item().aspects()) {
+      disputes
+          .of(one, rule)
+          .ifPresent(it -> parts.add(new DossierView.Part(it, unheard.of(one, rule))));
+    }
+    return new DossierView(
+        HeadViews.of(judgment),
+        item.title(),
+        judgment.rules().areas().stream()
+            .filter(area -> area.id().equals(one.item().area()))
+            .map(Area::name)
+            .findFirst()
+            .orElse(""),
+        item.possible(),
+        item.look(),
+        item.notes(),
+        item.cautions(),
+        item.cautions().isEmpty() ? "" : Caution.THEN,
+        item.note(),
+        item.by(),
+        parts,
+        related(one),
+        ReportViews.files(judgment));
+  }
+
+  private List<DossierView.Related> related(ItemJudgment one) {
+    Set<String> here = sources(aspects(one).stream().filter(AspectViews::differs).toList());
+    List<DossierView.Related> related = new ArrayList<>();
+    for (ItemJudgment other : judgment.items()) {
+      if (other.item().id().equals(one.item().id())) {
+        continue;
+      }
+      for (AspectRule rule : other.item().aspects()) {
+        List<AspectJudgment> differing =
+            aspects(other).stream()
+                .filter(it -> it.rule().aspect() == rule.aspect() && AspectViews.differs(it))
+                .toList();
+        Set<String> shared = sources(differing);
+        shared.retainAll(here);
+        if (shared.size() >= SHARED) {
+          related.add(
+              new DossierView.Related(
+                  other.item().title(),
+                  rule.aspect().spoken(),
+                  differing.stream().anyMatch(it -> it.dispute() == DisputeState.DISPUTED)
+                      ? "disputed"
+                      : "settled against dissent",
+                  judgment.rules().sources().values().stream()
+                      .filter(it -> shared.contains(it.id()))
+                      .map(it -> it.title())
+                      .collect(Collectors.joining("; "))));
+        }
+      }
+    }
+    return related;
+  }
+
+  /** Returns the sources of the rule set that speak there. */
+  private Set<String> sources(List<AspectJudgment> aspects) {
+    return aspects.stream()
+        .flatMap(it -> it.sources().stream())
+        .map(SourceJudgment::source)
+        .filter(judgment.rules().sources()::containsKey)
+        .collect(Collectors.toCollection(TreeSet::new));
+  }
+}
