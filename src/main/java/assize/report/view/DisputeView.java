@@ -11,6 +11,8 @@ import java.util.Optional;
  * @param outcome why it rests where it does; empty where the positions say it
  * @param found what the vehicle has; empty where that is not shown
  * @param dates the claims' dates against the vehicle's build days, where they differ
+ * @param colored whether it is about a color, of which no photo is evidence
+ * @param pictures what sources and the vehicle show of it
  * @param owner what the owner holds to be right, where the record says it
  */
 public record DisputeView(
@@ -24,9 +26,12 @@ public record DisputeView(
     String found,
     List<Span> spans,
     Optional<Dates> dates,
+    boolean colored,
+    List<EvidenceView> pictures,
     Optional<OwnerView> owner) {
   public DisputeView {
     spans = List.copyOf(spans);
+    pictures = List.copyOf(pictures);
   }
 
   /**

@@ -1,47 +1,33 @@
 package assize.report.view;
 
 import assize.aspect.Aspect;
-import assize.evidence.Claim;
 import assize.evidence.DisputeState;
-import assize.evidence.Manner;
-import assize.evidence.SourceKind;
 import assize.judgment.AspectJudgment;
 import assize.judgment.ItemJudgment;
-import assize.judgment.PositionJudgment;
-import assize.judgment.SourceJudgment;
 import assize.judgment.Verdict;
-import assize.record.Trace;
-import assize.report.drawing.Bars;
-import assize.report.drawing.Drawing;
 import assize.ruleset.AspectRule;
 import assize.ruleset.Item;
-import java.math.RoundingMode;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import org.apache.commons.numbers.fraction.BigFraction;
 
 /** What sources differ on, in words. */
 final class DisputeViews {
   private final Reading reading;
   private final ClaimDateViews dates;
   private final AspectViews aspects;
-  private final TestimonyViews testimonies;
-  private final CopyViews copies;
-  private final WorkingViews working;
+  private final SpanViews differing;
   private final OwnerViews owner;
 
   DisputeViews(Reading reading) {
     this.reading = reading;
     this.dates = new ClaimDateViews(reading);
     this.aspects = new AspectViews(reading);
-    this.testimonies = new TestimonyViews(reading, dates);
-    this.copies = new CopyViews(reading, testimonies);
-    this.working = new WorkingViews(reading, testimonies);
+    this.differing = new SpanViews(reading, dates, aspects);
     this.owner = new OwnerViews(reading);
   }
 
@@ -50,7 +36,33 @@ final class DisputeViews {
 
   private record Found(ItemJudgment one, int aspect, long rides, boolean disputed) {}
 
-  Sorted sorted() {
+  /** Returns the items that are disputed and matter, and where they are written up. */
+  Map<String, ReportView.LinkView> places() {
+    Map<String, ReportView.LinkView> places = new LinkedHashMap<>();
+    found().stream()
+        .filter(it -> it.disputed() && it.rides() > 0)
+        .forEach(it -> places.putIfAbsent(it.one().item().id(), place(it)));
+    return places;
+  }
+
+  /** Returns where the first aspect of an item is written up on which sources differ. */
+  ReportView.LinkView place(ItemJudgment one) {
+    return IntStream.range(0, one.item().aspects().size())
+        .mapToObj(i -> look(one, i))
+        .flatMap(Optional::stream)
+        .map(DisputeViews::place)
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static ReportView.LinkView place(Found found) {
+    Item item = found.one().item();
+    Aspect aspect = item.aspects().get(found.aspect()).aspect();
+    return new ReportView.LinkView(
+        Anchors.dispute(item.id(), aspect.word()), item.title() + ": " + question(aspect));
+  }
+
+  private List<Found> found() {
     List<Found> found = new ArrayList<>();
     for (ItemJudgment one : reading.judgment().items()) {
       for (int i = 0; i < one.item().aspects().size(); i++) {
@@ -58,15 +70,31 @@ final class DisputeViews {
       }
     }
     found.sort((a, b) -> Long.compare(b.rides(), a.rides()));
+    return found;
+  }
+
+  Sorted sorted(EvidenceViews evidence, PictureViews pictures) {
+    List<Found> found = found();
     return new Sorted(
-        found.stream().filter(it -> it.disputed() && it.rides() > 0).map(this::view).toList(),
-        found.stream().filter(it -> !it.disputed()).map(this::view).toList(),
-        found.stream().filter(it -> it.disputed() && it.rides() == 0).map(this::view).toList());
+        found.stream()
+            .filter(it -> it.disputed() && it.rides() > 0)
+            .map(it -> view(it, evidence, pictures))
+            .toList(),
+        found.stream()
+            .filter(it -> !it.disputed())
+            .map(it -> view(it, evidence, pictures))
+            .toList(),
+        found.stream()
+            .filter(it -> it.disputed() && it.rides() == 0)
+            .map(it -> view(it, evidence, pictures))
+            .toList());
   }
 
   /** Returns one aspect of one item; nothing where the sources do not differ on it. */
-  Optional<DisputeView> of(ItemJudgment one, AspectRule rule) {
-    return look(one, one.item().aspects().indexOf(rule)).map(this::view);
+  Optional<DisputeView> of(
+      ItemJudgment one, AspectRule rule, EvidenceViews evidence, PictureViews pictures) {
+    return look(one, one.item().aspects().indexOf(rule))
+        .map(found -> view(found, evidence, pictures));
   }
 
   private Optional<Found> look(ItemJudgment one, int aspect) {
@@ -87,12 +115,15 @@ final class DisputeViews {
     return aspects.stream().filter(it -> it.rule().aspect() == rule.aspect()).findFirst();
   }
 
-  private DisputeView view(Found found) {
+  private DisputeView view(Found found, EvidenceViews evidence, PictureViews pictures) {
     Item item = found.one().item();
     var rule = item.aspects().get(found.aspect());
     String anchor = Anchors.dispute(item.id(), rule.aspect().word());
     List<DisputeView.Span> spans =
-        Spans.join(reading, i -> span(found, i), (span, days) -> span.within(days));
+        Spans.join(
+            reading,
+            i -> differing.of(item, at(found.one(), found.aspect(), i), i, found.rides()),
+            (span, days) -> span.within(days));
     return new DisputeView(
         anchor,
         Anchors.item(item.id()),
@@ -104,7 +135,22 @@ final class DisputeViews {
         aspects.found(item, rule.aspect()),
         spans,
         dates.of(item, rule, anchor),
+        rule.aspect() == Aspect.COLOR,
+        pictures(found, evidence, pictures),
         owner.of(found.one(), rule.aspect()));
+  }
+
+  /**
+   * What sources show first, then what the vehicle shows; papers without a picture are left out.
+   */
+  private static List<EvidenceView> pictures(
+      Found found, EvidenceViews evidence, PictureViews pictures) {
+    ReportView.LinkView place = place(found);
+    Item item = found.one().item();
+    return Stream.concat(
+            pictures.of(item.aspects().get(found.aspect()), place).stream(),
+            evidence.of(item.id(), place.anchor()).stream().filter(EvidenceView::photo))
+        .toList();
   }
 
   private static String rides(Found found) {
@@ -121,164 +167,6 @@ final class DisputeViews {
             .flatMap(Optional::stream)
             .anyMatch(it -> it.verdict() != Verdict.NOT_SHOWN);
     return shown ? "" : "This aspect has not been shown, so the vehicle stands nowhere yet.";
-  }
-
-  private DisputeView.Span span(Found found, int stretch) {
-    Optional<AspectJudgment> here = at(found.one(), found.aspect(), stretch);
-    if (here.isEmpty()) {
-      return DisputeView.Span.apart("The item does not apply on these days.");
-    }
-    AspectJudgment aspect = here.get();
-    Item item = found.one().item();
-    return new DisputeView.Span(
-        "",
-        state(aspect),
-        "Conflict "
-            + Numbers.mass(aspect.conflict())
-            + "; "
-            + Numbers.mass(aspect.unassigned())
-            + " is left unassigned.",
-        aspect.rides() == found.rides()
-            ? ""
-            : Numbers.points(aspect.rides()) + " points ride here.",
-        IntStream.range(0, aspect.positions().size())
-            .mapToObj(i -> position(item, aspect, stretch, i))
-            .toList(),
-        others(item, aspect, stretch),
-        settling(item, aspect),
-        between(item, aspect, stretch),
-        witnesses(aspect),
-        copies.of(item, aspect, stretch),
-        working.of(item, aspect));
-  }
-
-  private static String witnesses(AspectJudgment aspect) {
-    long all = aspect.sources().size();
-    long count = aspect.sources().stream().filter(SourceJudgment::isWitness).count();
-    return Numbers.count(all, "source speaks", "sources speak")
-        + " here; "
-        + (count == all ? "each counts" : count + " of them " + (count == 1 ? "counts" : "count"))
-        + " as a witness of its own.";
-  }
-
-  private List<TestimonyView> between(Item item, AspectJudgment aspect, int stretch) {
-    Set<String> saying =
-        aspect.positions().stream()
-            .flatMap(it -> Stream.concat(it.sources().stream(), it.echoes().stream()))
-            .collect(Collectors.toSet());
-    return testimonies.inOrder(aspect).stream()
-        .filter(it -> !saying.contains(it.source()))
-        .map(it -> testimonies.of(item, aspect, it, stretch))
-        .toList();
-  }
-
-  private static String state(AspectJudgment aspect) {
-    return switch (aspect.dispute()) {
-      case AGREED -> "agreed";
-      case SETTLED -> "settled against dissent";
-      case DISPUTED -> "disputed";
-      case UNSOURCED -> "no source";
-    };
-  }
-
-  private DisputeView.PositionView position(
-      Item item, AspectJudgment aspect, int stretch, int index) {
-    PositionJudgment position = aspect.positions().get(index);
-    String accepts = reading.words().any(item, aspect.rule().aspect(), position.accepts());
-    String belief = Numbers.mass(position.belief());
-    String plausibility = Numbers.mass(position.plausibility());
-    Drawing bar =
-        Bars.belief(
-            "How far it is believed",
-            "Belief " + belief + ", plausibility " + plausibility,
-            position.belief(),
-            position.plausibility(),
-            reading.judgment().rules().scale().settledAt() / 1000.0);
-    boolean shown = position.comparison().verdict() != Verdict.NOT_SHOWN;
-    return new DisputeView.PositionView(
-        Integer.toString(index + 1),
-        accepts,
-        reading.claims().of(aspect.rule(), position, reading.dayOf(stretch)),
-        belief,
-        plausibility,
-        bar,
-        position.judged() ? Numbers.mass(position.share()) : "",
-        position.judged(),
-        VerdictView.of(position.comparison().verdict()),
-        shown ? Numbers.number(position.comparison().credit()) : "",
-        shown
-            ? AspectViews.besides(
-                aspects.found(item, aspect.rule().aspect()), position.comparison().why().words())
-            : "",
-        shown ? earns(aspect, position) : "",
-        settling(position),
-        testimonies.inOrder(aspect).stream()
-            .filter(
-                it ->
-                    position.sources().contains(it.source())
-                        || position.echoes().contains(it.source()))
-            .map(it -> testimonies.of(item, aspect, it, stretch))
-            .toList());
-  }
-
-  /** The points under one position alone, an allowance included, rounded as an aspect's are. */
-  private static String earns(AspectJudgment aspect, PositionJudgment position) {
-    BigFraction credit = position.comparison().credit();
-    BigFraction kept = aspect.allowed().filter(least -> least.compareTo(credit) > 0).orElse(credit);
-    long earned =
-        kept.multiply(aspect.possible()).bigDecimalValue(0, RoundingMode.HALF_EVEN).longValue();
-    return Numbers.points(earned) + " of " + Numbers.points(aspect.possible());
-  }
-
-  private static String settling(PositionJudgment position) {
-    return position.settling().stream()
-        .map(further -> further.sources() + " of grade " + further.grade())
-        .collect(Collectors.joining(", or "));
-  }
-
-  private List<DisputeView.Other> others(Item item, AspectJudgment aspect, int stretch) {
-    List<DisputeView.Other> others = new ArrayList<>();
-    for (Claim claim : aspect.rule().claims()) {
-      if (claim.manner() != Manner.SAYS
-          && claim.source().isPresent()
-          && reading.claims().speaks(claim, reading.dayOf(stretch))) {
-        String words = reading.words().any(item, aspect.rule().aspect(), claim.values());
-        others.add(
-            new DisputeView.Other(
-                reading.claims().cite(claim.source().get(), claim.citation().orElse(""), ""),
-                TestimonyViews.manner(claim.manner()) + words));
-      }
-    }
-    List<Trace> traces = reading.judgment().vehicle().traces();
-    for (String name : reading.claims().traces(item.id(), aspect.rule().aspect())) {
-      Trace trace = traces.get(Integer.parseInt(name.substring("trace ".length())) - 1);
-      if (trace.manner() != Manner.SAYS) {
-        String words =
-            reading
-                .words()
-                .any(
-                    item,
-                    aspect.rule().aspect(),
-                    trace.values().getOrDefault(aspect.rule().aspect(), List.of()));
-        others.add(
-            new DisputeView.Other(
-                reading.claims().cite(name, SourceKind.TRACE.word(), ""),
-                TestimonyViews.manner(trace.manner()) + words));
-      }
-    }
-    return others;
-  }
-
-  private List<String> settling(Item item, AspectJudgment aspect) {
-    return aspect.positions().stream()
-        .filter(position -> !position.settling().isEmpty())
-        .map(
-            position ->
-                "“"
-                    + reading.words().any(item, aspect.rule().aspect(), position.accepts())
-                    + "”: "
-                    + settling(position))
-        .toList();
   }
 
   private static String question(Aspect aspect) {

@@ -10,6 +10,7 @@ import java.util.List;
  * @param look what to look at, by the standard
  * @param notes what the standard notes
  * @param note what the owner notes, and {@code by} who saw it and when
+ * @param papers measurements and documents
  * @param parts one for each aspect on which sources differ
  * @param related other items on which some of the same sources differ
  */
@@ -24,11 +25,13 @@ public record DossierView(
     String afterCautions,
     String note,
     String by,
+    List<EvidenceView> papers,
     List<Part> parts,
     List<Related> related,
     List<ReportView.FileView> files) {
   public DossierView {
     cautions = List.copyOf(cautions);
+    papers = List.copyOf(papers);
     parts = List.copyOf(parts);
     related = List.copyOf(related);
     files = List.copyOf(files);

@@ -10,6 +10,7 @@ import assize.ruleset.AspectRule;
 import assize.ruleset.Caution;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -21,10 +22,12 @@ public final class DossierViews {
   private static final int SHARED = 2;
 
   private final Judgment judgment;
+  private final Map<String, String> unshown;
   private final Reading reading;
 
-  private DossierViews(Judgment judgment) {
+  private DossierViews(Judgment judgment, Map<String, String> unshown) {
     this.judgment = judgment;
+    this.unshown = unshown;
     this.reading = new Reading(judgment, false);
   }
 
@@ -36,13 +39,18 @@ public final class DossierViews {
         .toList();
   }
 
-  /** Returns nothing where the sources do not differ on that item, or it does not apply. */
-  public static Optional<DossierView> of(Judgment judgment, String item) {
+  /**
+   * Returns nothing where the sources do not differ on that item, or it does not apply.
+   *
+   * @param unshown why a picture can't be shown, by its key
+   */
+  public static Optional<DossierView> of(
+      Judgment judgment, String item, Map<String, String> unshown) {
     return judgment.items().stream()
         .filter(one -> one.item().id().equals(item))
         .filter(one -> aspects(one).stream().anyMatch(AspectViews::differs))
         .findFirst()
-        .map(one -> new DossierViews(judgment).view(one));
+        .map(one -> new DossierViews(judgment, unshown).view(one));
   }
 
   private static List<AspectJudgment> aspects(ItemJudgment one) {
@@ -50,13 +58,16 @@ public final class DossierViews {
   }
 
   private DossierView view(ItemJudgment one) {
-    ItemView item = new ItemViews(reading).of(one);
-    UnheardViews unheard = new UnheardViews(reading);
+    String id = one.item().id();
     DisputeViews disputes = new DisputeViews(reading);
+    EvidenceViews evidence = new EvidenceViews(judgment, unshown, Map.of(id, disputes.place(one)));
+    PictureViews pictures = new PictureViews(reading, unshown);
+    ItemView item = new ItemViews(reading, evidence, new PictureViews(reading, unshown)).of(one);
+    UnheardViews unheard = new UnheardViews(reading);
     List<DossierView.Part> parts = new ArrayList<>();
     for (AspectRule rule : one.item().aspects()) {
       disputes
-          .of(one, rule)
+          .of(one, rule, evidence, pictures)
           .ifPresent(it -> parts.add(new DossierView.Part(it, unheard.of(one, rule))));
     }
     return new DossierView(
@@ -74,6 +85,7 @@ public final class DossierViews {
         item.cautions().isEmpty() ? "" : Caution.THEN,
         item.note(),
         item.by(),
+        item.evidence().stream().filter(it -> !it.photo()).toList(),
         parts,
         related(one),
         ReportViews.files(judgment));

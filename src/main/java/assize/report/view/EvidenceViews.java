@@ -31,10 +31,13 @@ final class EvidenceViews {
    * Finds out who cites what.
    *
    * @param unshown why a picture can't be shown, by its name in the record
+   * @param disputes items whose photos are shown where they are written up, and that place
    */
-  EvidenceViews(Judgment judgment, Map<String, String> unshown) {
+  EvidenceViews(
+      Judgment judgment, Map<String, String> unshown, Map<String, ReportView.LinkView> disputes) {
     this.vehicle = judgment.vehicle();
     this.unshown = unshown;
+    disputes.forEach((item, place) -> cited(item).forEach(id -> places.putIfAbsent(id, place)));
     for (ItemJudgment one : inReadingOrder(judgment)) {
       ReportView.LinkView link =
           new ReportView.LinkView(Anchors.item(one.item().id()), one.item().title());
@@ -72,8 +75,13 @@ final class EvidenceViews {
 
   /** Returns what an item cites, in its order. */
   List<EvidenceView> of(String item) {
+    return of(item, Anchors.item(item));
+  }
+
+  /** Returns what an item cites, as another place in the page has it. */
+  List<EvidenceView> of(String item, String anchor) {
     return cited(item).stream()
-        .map(id -> view(Objects.requireNonNull(vehicle.evidence().get(id)), Anchors.item(item)))
+        .map(id -> view(Objects.requireNonNull(vehicle.evidence().get(id)), anchor))
         .toList();
   }
 

@@ -10,6 +10,7 @@ import java.util.Optional;
  * @param marks the classes by which choices find it
  * @param earned likely points
  * @param range low to high; empty where nothing is open
+ * @param owner what the owner holds of aspects on which sources do not differ
  * @param spans build days within which it is judged alike
  */
 public record ItemView(
@@ -27,11 +28,13 @@ public record ItemView(
     String note,
     String by,
     List<EvidenceView> evidence,
+    List<OwnerView> owner,
     Optional<DepartureView> departure) {
   public ItemView {
     cautions = List.copyOf(cautions);
     spans = List.copyOf(spans);
     evidence = List.copyOf(evidence);
+    owner = List.copyOf(owner);
   }
 
   /**

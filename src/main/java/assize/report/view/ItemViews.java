@@ -7,6 +7,7 @@ import assize.judgment.ItemJudgment;
 import assize.judgment.ScoreRange;
 import assize.judgment.Verdict;
 import assize.record.Observation;
+import assize.ruleset.AspectRule;
 import assize.ruleset.Caution;
 import java.util.ArrayList;
 import java.util.List;
@@ -19,10 +20,14 @@ final class ItemViews {
   private final Reading reading;
   private final AspectViews aspects;
   private final EvidenceViews evidence;
+  private final PictureViews pictures;
+  private final OwnerViews owner;
 
-  ItemViews(Reading reading, EvidenceViews evidence) {
+  ItemViews(Reading reading, EvidenceViews evidence, PictureViews pictures) {
     this.reading = reading;
     this.evidence = evidence;
+    this.pictures = pictures;
+    this.owner = new OwnerViews(reading);
     this.aspects = new AspectViews(reading);
   }
 
@@ -49,8 +54,26 @@ final class ItemViews {
                     new ItemView.Span(days, span.applies(), span.aspects(), span.sums()))),
         seen.flatMap(Observation::note).orElse(""),
         by(seen),
-        evidence.of(one.item().id()),
+        shown(one),
+        owner.apart(one),
         departure(one));
+  }
+
+  /** Returns the record's evidence, and what sources show that do not differ. */
+  private List<EvidenceView> shown(ItemJudgment one) {
+    List<EvidenceView> shown = new ArrayList<>(evidence.of(one.item().id()));
+    ReportView.LinkView here =
+        new ReportView.LinkView(Anchors.item(one.item().id()), one.item().title());
+    for (AspectRule rule : one.item().aspects()) {
+      boolean differs =
+          one.stretches().stream()
+              .flatMap(stretch -> stretch.aspects().stream())
+              .anyMatch(it -> it.rule().equals(rule) && AspectViews.differs(it));
+      if (!differs) {
+        shown.addAll(pictures.of(rule, here));
+      }
+    }
+    return shown.stream().distinct().toList();
   }
 
   /** Adds how the likely points over all build days come about, where they differ. */

@@ -26,11 +26,13 @@ public final class ReportViews {
    */
   public static ReportView of(Judgment judgment, Map<String, String> unshown) {
     Reading reading = new Reading(judgment);
-    EvidenceViews evidence = new EvidenceViews(judgment, unshown);
-    ItemViews items = new ItemViews(reading, evidence);
+    DisputeViews differing = new DisputeViews(reading);
+    EvidenceViews evidence = new EvidenceViews(judgment, unshown, differing.places());
+    PictureViews pictures = new PictureViews(reading, unshown);
+    ItemViews items = new ItemViews(reading, evidence, pictures);
     AreaViews areas = new AreaViews(reading, items);
     CostViews costs = new CostViews(reading);
-    DisputeViews.Sorted disputes = new DisputeViews(reading).sorted();
+    DisputeViews.Sorted disputes = differing.sorted(evidence, pictures);
     return new ReportView(
         HeadViews.of(judgment),
         judgment.remarks().stream()
