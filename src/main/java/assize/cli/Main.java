@@ -23,6 +23,7 @@ import picocli.CommandLine.Spec;
       DemoCommand.class,
       JudgeCommand.class,
       LintCommand.class,
+      DossierCommand.class,
       DateCommand.class,
       ColorCommand.class,
       NumberCommand.class

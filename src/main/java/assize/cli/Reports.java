@@ -94,14 +94,21 @@ final class Reports {
 
   /** Returns one report; what is wrong with its photos is added to what was found. */
   static String page(Path record, Judgment judgment, List<Diagnostic> found) {
-    Pictures.Read read = Pictures.read(photos(record, judgment.vehicle()));
+    List<Pictures.Wanted> wanted = new ArrayList<>(photos(record, judgment.vehicle()));
+    wanted.addAll(ClaimPictures.wanted(judgment, item -> true));
+    Pictures.Read read = Pictures.read(wanted);
     found.addAll(read.found());
+    return HtmlReport.render(ReportViews.of(judgment, read.unshown()), asPictures(read));
+  }
+
+  /** Returns what a page shows, by key. */
+  static Map<String, Picture> asPictures(Pictures.Read read) {
     Map<String, Picture> pictures = new LinkedHashMap<>();
     read.shown()
         .forEach(
             (key, photo) ->
                 pictures.put(key, new Picture(photo.dataUri(), photo.width(), photo.height())));
-    return HtmlReport.render(ReportViews.of(judgment, read.unshown()), pictures);
+    return pictures;
   }
 
   /** Returns one judgment as an object of several lines, several as one object a line. */

@@ -4,12 +4,14 @@ import assize.evidence.Claim;
 import assize.judgment.ItemJudgment;
 import assize.judgment.Judgment;
 import assize.ruleset.AspectRule;
+import assize.ruleset.Item;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 
 /** What sources show, each picture once in a page. */
 public final class PictureViews {
@@ -23,13 +25,16 @@ public final class PictureViews {
   }
 
   /**
-   * Returns the claims that speak of this vehicle and show something, by the key under which a page
-   * looks for the picture.
+   * Returns the claims on some items that speak of this vehicle and show something, by the key
+   * under which a page looks for the picture.
    */
-  public static Map<String, Claim> of(Judgment judgment) {
+  public static Map<String, Claim> of(Judgment judgment, Predicate<Item> items) {
     PictureViews views = new PictureViews(new Reading(judgment), Map.of());
     Map<String, Claim> all = new LinkedHashMap<>();
     for (ItemJudgment one : judgment.items()) {
+      if (!items.test(one.item())) {
+        continue;
+      }
       for (AspectRule rule : one.item().aspects()) {
         for (Claim claim : views.showing(rule)) {
           claim.photo().ifPresent(photo -> all.putIfAbsent(key(photo), claim));

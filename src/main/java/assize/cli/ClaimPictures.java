@@ -1,0 +1,52 @@
+package assize.cli;
+
+import assize.evidence.Claim;
+import assize.judgment.Judgment;
+import assize.report.view.PictureViews;
+import assize.ruleset.Item;
+import assize.ruleset.RuleSet;
+import assize.text.Fingerprint;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.Predicate;
+
+/** The pictures that a rule set's sources show, as pages want them. */
+final class ClaimPictures {
+  private ClaimPictures() {}
+
+  /** Returns what the sources on some items show, as far as they speak of the vehicle. */
+  static List<Pictures.Wanted> wanted(Judgment judgment, Predicate<Item> items) {
+    List<Pictures.Wanted> wanted = new ArrayList<>();
+    PictureViews.of(judgment, items)
+        .forEach(
+            (key, claim) ->
+                claim
+                    .photo()
+                    .ifPresent(photo -> wanted.add(wanted(judgment.rules(), key, claim, photo))));
+    return wanted;
+  }
+
+  private static Pictures.Wanted wanted(RuleSet rules, String key, Claim claim, Claim.Photo photo) {
+    return new Pictures.Wanted(
+        key,
+        folder(rules, photo.at().file().path()).resolve(photo.file()),
+        photo.at(),
+        "photo of source \"" + claim.source().orElse("") + "\"",
+        List.of());
+  }
+
+  /**
+   * Returns the folder of a rule set: what is left of the place of one of its files without the
+   * name that the rule set has for it.
+   */
+  static Path folder(RuleSet rules, String file) {
+    return rules.files().stream()
+        .map(Fingerprint::path)
+        .filter(name -> file.equals(name) || file.endsWith("/" + name))
+        .max(Comparator.comparingInt(String::length))
+        .map(name -> Path.of(file.substring(0, file.length() - name.length())))
+        .orElseGet(() -> OutputFile.folderOf(Path.of(file)));
+  }
+}

@@ -1,0 +1,64 @@
+package assize.cli;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Writes up what sources differ on, each item as a page of its own. */
+@Command(
+    name = "dossier",
+    description = "Writes up disputed items, each as a page that both sides can sign.",
+    mixinStandardHelpOptions = true)
+final class DossierCommand implements Callable<Integer> {
+  private final Terminal terminal;
+
+  @Parameters(index = "0", paramLabel = "RECORD", description = "The record of one vehicle.")
+  private Path path = Path.of("");
+
+  @Parameters(
+      index = "1..*",
+      arity = "0..*",
+      paramLabel = "ITEM",
+      description = "Items on which sources differ; default: every disputed item.")
+  private List<String> items = List.of();
+
+  @Option(
+      names = "--rules",
+      paramLabel = "RULESET",
+      description = "Judge by this rule set, whatever the record names.")
+  private Optional<Path> rules = Optional.empty();
+
+  @Option(
+      names = "--out",
+      paramLabel = "DIR",
+      description = "Where to write the pages; default: reports.")
+  private Path out = Path.of("reports");
+
+  @Option(
+      names = "--as-of",
+      paramLabel = "DATE",
+      description =
+          "The day on which departures with a date are looked at; default: the day of judging.")
+  private Optional<LocalDate> asOf = Optional.empty();
+
+  DossierCommand(Terminal terminal) {
+    this.terminal = terminal;
+  }
+
+  @Override
+  public Integer call() {
+    return new Inputs(terminal)
+        .judge(List.of(path), rules, asOf)
+        .flatMap(judged -> judged.values().stream().findFirst())
+        .map(it -> new Dossiers(terminal, path, it).write(new LinkedHashSet<>(items), out))
+        .filter(written -> written)
+        .map(written -> Exit.DONE)
+        .orElse(Exit.BAD_INPUT);
+  }
+}

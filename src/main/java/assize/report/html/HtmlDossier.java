@@ -1,0 +1,24 @@
+package assize.report.html;
+
+import assize.report.view.DossierView;
+import java.util.List;
+import java.util.Map;
+
+/** Prints one dispute as a page of its own: nothing loaded, no link that leads out of it. */
+public final class HtmlDossier {
+  private HtmlDossier() {}
+
+  /**
+   * Returns the page.
+   *
+   * @param pictures what to show, by key
+   * @throws IllegalStateException if the finished page breaks a rule of {@link FinishedPage}
+   */
+  public static String render(DossierView view, Map<String, Picture> pictures) {
+    return Templates.page(
+        "dossier.ftlh",
+        Map.of("dossier", view, "pictures", pictures),
+        List.of("report.css", "dossier.css"),
+        List.of());
+  }
+}
