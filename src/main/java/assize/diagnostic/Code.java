@@ -88,6 +88,10 @@ public enum Code {
   NO_ITEMS("a rule set or an area has no items"),
   ASPECT_NOT_JUDGED("a record gives what the item does not ask for"),
 
+  // The copy for others
+  BAD_COVER("a part of a photo that is to be covered can't be read"),
+  PRIVATE_WORD_TOO_SHORT("a private word is too short to be masked"),
+
   // Photos
   PHOTO_CANNOT_BE_SHOWN("a photo can't be shown"),
 

@@ -2,6 +2,7 @@ package assize.yaml;
 
 import assize.date.Edtf;
 import assize.diagnostic.Code;
+import assize.record.Cover;
 import assize.record.Evidence;
 import assize.text.Fingerprint;
 import java.nio.file.Path;
@@ -65,6 +66,9 @@ final class EvidenceReader {
     Optional<String> caption = values.text(fields.get("caption"));
     Optional<Edtf> taken = values.parsed(fields.get("taken"), Code.BAD_DATE, "a date", Edtf::parse);
     Optional<String> by = values.text(fields.get("by"));
+    PrivateReader hidden = new PrivateReader(values);
+    List<Cover> covers = hidden.covers(fields.get("cover"), kind);
+    boolean isUnshared = values.yesNo(fields.get("private")).orElse(false);
     fields.done();
     if (kind.isEmpty()) {
       values
@@ -80,7 +84,7 @@ final class EvidenceReader {
     return what.map(
         it ->
             new Evidence(
-                entry.name(), known, it, caption, taken, by, List.of(), false, entry.key().at()));
+                entry.name(), known, it, caption, taken, by, covers, isUnshared, entry.key().at()));
   }
 
   private Optional<String> what(Evidence.Kind kind, Node.Entry entry) {

@@ -14,7 +14,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 
 /** Reads what was found at each item. */
 final class ObservationReader {
@@ -64,7 +63,7 @@ final class ObservationReader {
             values.parsed(fields.get("on"), Code.BAD_DATE, "a date", Edtf::parse),
             fields.get("departure").flatMap(this::departure),
             opinion(item, fields),
-            Set.of(),
+            new PrivateReader(values).unshared(fields.get("private"), PrivateReader.OF_OBSERVATION),
             entry.key().at());
     fields.done();
     return observation;

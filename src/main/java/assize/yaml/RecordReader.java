@@ -6,6 +6,7 @@ import assize.diagnostic.Result;
 import assize.record.Evidence;
 import assize.record.Observation;
 import assize.record.Trace;
+import assize.record.Unshared;
 import assize.record.VehicleRecord;
 import assize.ruleset.Item;
 import assize.ruleset.RuleSet;
@@ -150,6 +151,9 @@ public final class RecordReader {
     List<Trace> traces = new TraceReader(items, names, shown, values).read(fields.get("traces"));
     Map<String, Observation> observations =
         new ObservationReader(items, names, shown, values).read(fields.get("observations"));
+    PrivateReader hidden = new PrivateReader(values);
+    Set<Unshared> unshared = hidden.unshared(fields.get("private"), PrivateReader.OF_RECORD);
+    List<String> unsharedWords = hidden.words(fields.get("private_words"));
     fields.done();
     List<Fingerprint> files = new ArrayList<>(List.of(loaded.fingerprint()));
     files.addAll(evidenceReader.fingerprints());
@@ -173,8 +177,8 @@ public final class RecordReader {
             observations,
             evidence,
             traces,
-            Set.of(),
-            List.of(),
+            unshared,
+            unsharedWords,
             files,
             fields.at()));
   }
