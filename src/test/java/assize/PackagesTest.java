@@ -58,6 +58,8 @@ class PackagesTest {
           "org.commonmark..", "assize.report.html",
           "com.google.re2j..", "assize.aspect",
           "picocli..", "assize.cli",
+          "com.twelvemonkeys..", "assize.photo",
+          "com.drew..", "assize.photo",
           "java.awt..", "assize.photo",
           "javax.imageio..", "assize.photo");
 

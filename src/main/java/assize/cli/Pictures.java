@@ -118,7 +118,8 @@ final class Pictures {
       int held = share(length);
       files.acquire(held);
       try {
-        return decoded(one, Files.readAllBytes(one.file()));
+        return Photo.open(Files.readAllBytes(one.file()), one.name())
+            .then(opened -> decoded(opened, one.covered()));
       } finally {
         files.release(held);
       }
@@ -127,11 +128,11 @@ final class Pictures {
     }
   }
 
-  private Parsed<Photo> decoded(Wanted one, byte[] file) throws InterruptedException {
-    int held = share(Photo.pixels(file));
-    pixels.acquire(held);
+  private Parsed<Photo> decoded(Photo.Opened opened, List<Box> covered) {
+    int held = share(opened.pixels());
+    pixels.acquireUninterruptibly(held);
     try {
-      return Photo.of(file, one.name(), one.covered());
+      return opened.photo(covered);
     } finally {
       pixels.release(held);
     }

@@ -2,41 +2,120 @@ package assize.photo;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
-/** The segments of a JPEG (ISO/IEC 10918-1, annex B). */
-final class JpegSegments {
-  private JpegSegments() {}
+/**
+ * The segments of a JPEG from its start to its end marker (ISO/IEC 10918-1, annex B).
+ *
+ * @param end the byte after the end marker
+ */
+record JpegSegments(byte[] file, List<Segment> list, int end) {
+  static final int SOF0 = 0xc0;
+  static final int SOF2 = 0xc2;
+  static final int DHT = 0xc4;
+  static final int JPG = 0xc8;
+  static final int DAC = 0xcc;
+  static final int SOF15 = 0xcf;
+  static final int EOI = 0xd9;
+  static final int SOS = 0xda;
+  static final int DQT = 0xdb;
+  static final int DNL = 0xdc;
+  static final int DRI = 0xdd;
+  static final int APP0 = 0xe0;
+  static final int APP1 = 0xe1;
+  static final int APP2 = 0xe2;
+  static final int APP14 = 0xee;
 
-  static List<String> faults(byte[] file) {
-    List<String> faults = new ArrayList<>();
+  /** Coded pixels, which follow each SOS. */
+  static final int SCAN = 0;
+
+  JpegSegments {
+    list = List.copyOf(list);
+  }
+
+  /**
+   * A segment.
+   *
+   * @param marker its second byte, or {@link #SCAN}
+   * @param from where what it says begins
+   * @param to the byte after it
+   */
+  record Segment(int marker, int from, int to) {
+    int length() {
+      return to - from;
+    }
+
+    boolean isFrame() {
+      return marker >= SOF0 && marker <= SOF15 && marker != DHT && marker != JPG && marker != DAC;
+    }
+  }
+
+  /** Reads the segments; empty where the file ends too early or something else stands between. */
+  static Optional<JpegSegments> of(byte[] file) {
+    List<Segment> list = new ArrayList<>();
     int at = 2;
-    while (at + 4 <= file.length) {
-      int marker = file[at + 1] & 0xff;
-      if ((file[at] & 0xff) != 0xff) {
-        faults.add("bytes between segments");
-        return faults;
-      }
-      if (marker == 0xd9) {
-        break;
-      }
-      int length = ((file[at + 2] & 0xff) << 8) + (file[at + 3] & 0xff);
-      boolean tables = marker == 0xdb || marker == 0xc4 || marker == 0xdd || marker == 0xda;
-      boolean frame = marker == 0xc0 || marker == 0xc1 || marker == 0xc2;
-      boolean jfif = marker == 0xe0 && length == 16;
-      if (!tables && !frame && !jfif) {
-        faults.add("a segment " + Integer.toHexString(0xff00 + marker));
-      }
-      at += length + 2;
-      if (marker == 0xda) {
-        while (at + 1 < file.length
-            && ((file[at] & 0xff) != 0xff || file[at + 1] == 0 || (file[at + 1] & 0xf8) == 0xd0)) {
-          at++;
+    while (at + 1 < file.length && unsigned(file, at) == 0xff) {
+      int marker = unsigned(file, at + 1);
+      if (marker == 0xff) {
+        at++;
+      } else if (marker == EOI) {
+        return Optional.of(new JpegSegments(file, list, at + 2));
+      } else if (at + 4 > file.length || marker < SOF0 || isRestart(marker)) {
+        return Optional.empty();
+      } else {
+        int length = two(file, at + 2);
+        if (length < 2 || at + 2 + length > file.length) {
+          return Optional.empty();
+        }
+        list.add(new Segment(marker, at + 4, at + 2 + length));
+        at += 2 + length;
+        if (marker == SOS) {
+          int scan = scanEnd(file, at);
+          list.add(new Segment(SCAN, at, scan));
+          at = scan;
         }
       }
     }
-    if (at != file.length - 2) {
-      faults.add("bytes behind the end");
+    return Optional.empty();
+  }
+
+  /** Returns where the next marker stands that is neither a stuffed byte nor a restart. */
+  private static int scanEnd(byte[] file, int from) {
+    int at = from;
+    while (at + 1 < file.length) {
+      int next = unsigned(file, at + 1);
+      if (unsigned(file, at) == 0xff && next != 0 && next != 0xff && !isRestart(next)) {
+        return at;
+      }
+      at++;
     }
-    return faults;
+    return file.length;
+  }
+
+  private static boolean isRestart(int marker) {
+    return (marker & 0xf8) == 0xd0;
+  }
+
+  static int unsigned(byte[] file, int at) {
+    return file[at] & 0xff;
+  }
+
+  /** Returns two bytes as a number, the greater first. */
+  static int two(byte[] file, int at) {
+    return unsigned(file, at) << 8 | unsigned(file, at + 1);
+  }
+
+  /** Says whether a segment begins with a word that ends in a zero byte. */
+  boolean begins(Segment segment, String word) {
+    int length = word.length();
+    if (segment.length() <= length || file[segment.from() + length] != 0) {
+      return false;
+    }
+    for (int i = 0; i < length; i++) {
+      if (file[segment.from() + i] != word.charAt(i)) {
+        return false;
+      }
+    }
+    return true;
   }
 }

@@ -1,132 +1,150 @@
 package assize.photo;
 
 import assize.text.Parsed;
-import java.awt.Graphics2D;
-import java.awt.RenderingHints;
-import java.awt.image.BufferedImage;
-import java.io.ByteArrayInputStream;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.Base64;
-import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
-import javax.imageio.ImageIO;
-import javax.imageio.ImageReader;
-import javax.imageio.stream.ImageInputStream;
 
 /**
- * A picture to put into a page: at most {@link #WIDEST} pixels wide or high, and nothing in it but
- * the picture.
+ * A picture to put into a page: at most {@link #WIDEST} pixels wide or high, upright, its colors in
+ * sRGB, and nothing in it but the picture.
  *
  * @param mediaType {@code image/png} or {@code image/jpeg}
  * @param bytes the whole file
+ * @param width in pixels
+ * @param height in pixels
+ * @param misnamed that its file's name says something else than is in it
  */
 public record Photo(
     String mediaType, byte[] bytes, int width, int height, Optional<String> misnamed) {
-  /** The most pixels a picture may have before it is decoded. */
+  /** The most pixels a picture may have; it is not decoded where it says that it has more. */
   public static final long MOST_PIXELS = 100_000_000;
 
   /** The most bytes a file may have. */
   public static final long MOST_BYTES = 100_000_000;
 
-  /** Refuses a file that is too long to be read. */
-  public static Parsed<Photo> tooLong(long bytes) {
-    return Parsed.bad("the file has " + bytes / 1_000_000 + " MB; at most 100 are read", 0, 0);
-  }
-
-  /** Returns how many pixels a file says that it has; 0 where it does not say. */
-  public static long pixels(byte[] file) {
-    return 0;
-  }
-
   /** The greatest width and height passed on, in pixels. */
   public static final int WIDEST = 1200;
 
-  /** A PNG no larger than this, in bytes, and no wider than {@link #WIDEST} keeps its pixels. */
+  /** A PNG no longer than this, in bytes, and no wider than {@link #WIDEST} stays a PNG. */
   private static final int SMALL = 200_000;
 
+  private static final int MILLION = 1_000_000;
+
   /**
-   * Decodes a PNG or JPEG.
+   * Decodes a JPEG, a PNG or a WebP picture, whatever its name says.
    *
-   * @return a refusal where it is neither, damaged, or too large
+   * @param name the file's name, or its path
+   * @param covered parts that are painted over before anything else is done
+   * @return a refusal where it is none of them, damaged, or too large; it says what to do
    */
   public static Parsed<Photo> of(byte[] file, String name, List<Box> covered) {
-    try (ImageInputStream stream = ImageIO.createImageInputStream(new ByteArrayInputStream(file))) {
-      Iterator<ImageReader> readers = ImageIO.getImageReaders(stream);
-      if (!readers.hasNext()) {
-        return Parsed.bad("this is no picture that can be shown: save it as JPEG or PNG", 0, 0);
-      }
-      ImageReader reader = readers.next();
-      try {
-        reader.setInput(stream, true, true);
-        return decode(reader, file);
-      } finally {
-        reader.dispose();
-      }
-    } catch (IOException | RuntimeException e) {
-      return Parsed.bad("this picture is damaged: save it again as JPEG or PNG", 0, 0);
+    return open(file, name).then(opened -> opened.photo(covered));
+  }
+
+  /** Looks at a file without decoding it. */
+  public static Parsed<Opened> open(byte[] file, String name) {
+    if (file.length == 0) {
+      return Parsed.bad("the file is empty; copy it again from where it came", 0, 0);
+    }
+    if (file.length > MOST_BYTES) {
+      return tooLong(file.length);
+    }
+    Kind kind = Kind.of(file);
+    Optional<String> refusal = kind.refusal();
+    return refusal.isPresent()
+        ? Parsed.bad(refusal.get(), 0, 0)
+        : Head.of(kind, file).then(Photo::within).map(head -> new Opened(head, name));
+  }
+
+  /** A file that is ready to be decoded. */
+  public static final class Opened {
+    private final Head head;
+    private final String name;
+
+    private Opened(Head head, String name) {
+      this.head = head;
+      this.name = name;
+    }
+
+    /** Returns how many pixels are held at once while it is decoded; those of a WebP take more. */
+    public long pixels() {
+      return head.kind() == Kind.WEBP
+          ? 2 * head.pixels()
+          : Math.min(head.pixels(), Decoder.AT_ONCE);
+    }
+
+    /** Decodes it, with parts painted over before anything else is done. */
+    public Parsed<Photo> photo(List<Box> covered) {
+      return made(head, covered).map(photo -> photo.named(head.kind(), name));
     }
   }
 
-  private static Parsed<Photo> decode(ImageReader reader, byte[] file) throws IOException {
-    String format = reader.getFormatName();
-    boolean png = format.equalsIgnoreCase("png");
-    if (!png && !format.equalsIgnoreCase("jpeg")) {
-      return Parsed.bad("a picture is a JPEG or a PNG, not " + format, 0, 0);
-    }
-    int width = reader.getWidth(0);
-    int height = reader.getHeight(0);
-    if ((long) width * height > MOST_PIXELS) {
-      return Parsed.bad(
-          "this picture has "
-              + (long) width * height / 1_000_000
-              + " million pixels; at most 100 million are read",
-          0,
-          0);
-    }
-    BufferedImage image = reader.read(0);
-    boolean fits = Math.max(width, height) <= WIDEST;
-    if (png && fits && file.length <= SMALL) {
+  /** Refuses a file that is too long to be read. */
+  public static <T> Parsed<T> tooLong(long bytes) {
+    return Parsed.bad(
+        "the file has " + bytes / MILLION + " MB; at most 100 are read: save a smaller one", 0, 0);
+  }
+
+  private static Parsed<Head> within(Head head) {
+    return head.pixels() <= MOST_PIXELS
+        ? Parsed.ok(head)
+        : Parsed.bad(
+            "this picture has "
+                + head.pixels() / MILLION
+                + " million pixels; at most 100 million are read: save a smaller one",
+            0,
+            0);
+  }
+
+  private static Parsed<Photo> made(Head head, List<Box> covered) {
+    try {
+      if (head.kind() == Kind.PNG && covered.isEmpty() && staysAsItIs(head)) {
+        return Parsed.ok(of("image/png", head.bare(), head.width(), head.height()));
+      }
+      Decoder.Decoded decoded = Decoder.decode(head);
+      if (decoded.isDamaged()) {
+        return Head.endsEarly(head.kind());
+      }
+      List<Box> stored = covered.stream().map(head.turn()::stored).toList();
+      Pixels small = Shrinking.of(new Rows(decoded.image()), stored, WIDEST);
+      Pixels upright = head.turn().upright(Profile.toSrgb(small, head.profile()));
+      boolean png = head.kind() == Kind.PNG && fits(head);
       return Parsed.ok(
-          new Photo("image/png", PngChunks.bare(file), width, height, Optional.empty()));
+          of(
+              png ? "image/png" : "image/jpeg",
+              png ? PngWriter.png(upright) : Encoder.jpeg(upright),
+              upright.width(),
+              upright.height()));
+    } catch (IOException | RuntimeException e) {
+      // decoders throw whatever they like at a damaged file
+      return Head.damaged(head.kind(), "its pixels can't be read");
     }
-    return Parsed.ok(encode(fits ? flat(image, width, height) : scaled(image), png && fits));
   }
 
-  private static BufferedImage scaled(BufferedImage image) {
-    double factor = WIDEST / (double) Math.max(image.getWidth(), image.getHeight());
-    return flat(
-        image,
-        Math.max(1, (int) Math.round(image.getWidth() * factor)),
-        Math.max(1, (int) Math.round(image.getHeight() * factor)));
+  /** Says whether a PNG is small, upright and bare, with each pixel's color as it is seen. */
+  private static boolean staysAsItIs(Head head) {
+    return fits(head)
+        && head.turn().equals(Turn.NONE)
+        && head.profile().isEmpty()
+        && Bare.isPlain(head.bare());
   }
 
-  /** Paints on white, since a JPEG has no transparency. */
-  private static BufferedImage flat(BufferedImage image, int width, int height) {
-    BufferedImage flat = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
-    Graphics2D graphics = flat.createGraphics();
-    graphics.setRenderingHint(
-        RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BICUBIC);
-    graphics.setColor(java.awt.Color.WHITE);
-    graphics.fillRect(0, 0, width, height);
-    graphics.drawImage(image, 0, 0, width, height, null);
-    graphics.dispose();
-    return flat;
+  private static boolean fits(Head head) {
+    return Math.max(head.width(), head.height()) <= WIDEST && head.bare().length <= SMALL;
   }
 
-  private static Photo encode(BufferedImage image, boolean png) throws IOException {
-    ByteArrayOutputStream out = new ByteArrayOutputStream();
-    String format = png ? "png" : "jpeg";
-    if (!ImageIO.write(image, format, out)) {
-      throw new IOException("no writer for " + format);
-    }
-    return new Photo(
-        "image/" + format,
-        out.toByteArray(),
-        image.getWidth(),
-        image.getHeight(),
-        Optional.empty());
+  private static Photo of(String mediaType, byte[] bytes, int width, int height) {
+    return new Photo(mediaType, bytes, width, height, Optional.empty());
+  }
+
+  private Photo named(Kind kind, String name) {
+    Optional<String> other =
+        Kind.named(name)
+            .filter(it -> it != kind)
+            .map(it -> "named as " + it.words() + ", this file holds " + kind.words());
+    return new Photo(mediaType, bytes, width, height, other);
   }
 
   /** Returns the picture as an address that needs no other file. */

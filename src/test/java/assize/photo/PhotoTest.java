@@ -1,135 +1,176 @@
 package assize.photo;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import assize.text.Parsed;
-import java.awt.Color;
-import java.awt.Graphics2D;
+import java.awt.color.ColorSpace;
+import java.awt.color.ICC_Profile;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.nio.ByteBuffer;
-import java.nio.charset.StandardCharsets;
-import java.util.Arrays;
 import java.util.List;
-import java.util.zip.CRC32;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** Pictures made here, with what must not travel planted in them. */
+/** Pictures made here, and what becomes of them. */
 class PhotoTest {
-  private static final String SECRET = "THE OWNER'S ADDRESS 48.0000 N";
-
-  private static byte[] picture(String format, int width, int height) throws IOException {
-    BufferedImage image = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
-    Graphics2D graphics = image.createGraphics();
-    graphics.setColor(Color.WHITE);
-    graphics.fillRect(0, 0, width, height);
-    graphics.setColor(Color.RED);
-    graphics.fillRect(0, 0, width / 2, height / 2);
-    graphics.dispose();
-    ByteArrayOutputStream out = new ByteArrayOutputStream();
-    ImageIO.write(image, format, out);
-    return out.toByteArray();
-  }
-
-  /** Puts a text chunk (PNG, ISO/IEC 15948, 11.3.4.3) before the end, and text behind it. */
-  private static byte[] withText(byte[] png) {
-    byte[] data = ("Comment\0" + SECRET).getBytes(StandardCharsets.ISO_8859_1);
-    byte[] type = "tEXt".getBytes(StandardCharsets.US_ASCII);
-    CRC32 crc = new CRC32();
-    crc.update(type);
-    crc.update(data);
-    ByteBuffer out = ByteBuffer.allocate(png.length + data.length + 12 + SECRET.length());
-    out.put(png, 0, png.length - 12).putInt(data.length).put(type).put(data);
-    out.putInt((int) crc.getValue()).put(png, png.length - 12, 12);
-    out.put(SECRET.getBytes(StandardCharsets.ISO_8859_1));
-    return out.array();
-  }
-
-  /** Puts a comment segment (JPEG, ISO/IEC 10918-1, B.2.4.5) behind the first marker. */
-  private static byte[] withComment(byte[] jpeg) {
-    byte[] data = SECRET.getBytes(StandardCharsets.ISO_8859_1);
-    ByteBuffer out = ByteBuffer.allocate(jpeg.length + data.length + 4);
-    out.put(jpeg, 0, 2).put((byte) 0xff).put((byte) 0xfe).putShort((short) (data.length + 2));
-    out.put(data).put(jpeg, 2, jpeg.length - 2);
-    return out.array();
-  }
-
-  private static Photo good(byte[] file) {
-    return Photo.of(file, "", List.of()).toOptional().orElseThrow();
-  }
-
-  private static String latin(byte[] bytes) {
-    return new String(bytes, StandardCharsets.ISO_8859_1);
+  private static Photo good(byte[] file, Box... covered) {
+    return Photo.of(file, "", List.of(covered)).toOptional().orElseThrow();
   }
 
   @Test
-  void nothingButThePictureTravels() throws IOException {
-    byte[] png = withText(picture("png", 60, 40));
-    byte[] jpeg = withComment(picture("jpeg", 60, 40));
-    assertThat(latin(png)).contains(SECRET);
-    assertThat(latin(jpeg)).contains(SECRET);
-    assertThat(latin(good(png).bytes())).doesNotContain("OWNER");
-    assertThat(latin(good(jpeg).bytes())).doesNotContain("OWNER");
-  }
-
-  @Test
-  void aSmallPngKeepsEveryPixel() throws IOException {
-    byte[] png = withText(picture("png", 60, 40));
-    Photo photo = good(png);
+  void aSmallPngKeepsItsBytes() throws IOException {
+    byte[] png = Corners.file("png", 60, 40);
+    Photo photo = good(Planted.pngWith("tEXt", Planted.text("Comment"), png));
     BufferedImage before = ImageIO.read(new ByteArrayInputStream(png));
-    BufferedImage after = ImageIO.read(new ByteArrayInputStream(photo.bytes()));
-    assertThat(after.getRGB(0, 0, 60, 40, null, 0, 60))
+    assertThat(Corners.seen(photo).getRGB(0, 0, 60, 40, null, 0, 60))
         .isEqualTo(before.getRGB(0, 0, 60, 40, null, 0, 60));
     assertThat(photo.mediaType()).isEqualTo("image/png");
+    assertThat(photo.bytes()).isEqualTo(new PngChunksOf(png).bare());
+  }
+
+  /** A PNG as it is without further chunks. */
+  private record PngChunksOf(byte[] png) {
+    byte[] bare() {
+      return PngChunks.of(png).toOptional().orElseThrow().bare();
+    }
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"png", "jpeg"})
-  void aLargePictureIsMadeSmaller(String format) throws IOException {
-    Photo photo = good(picture(format, 3000, 1500));
+  @CsvSource({"png, 3000, 1500", "jpeg, 3000, 1500", "png, 1201, 600", "jpeg, 1200, 600"})
+  void aLargePictureIsMadeSmaller(String format, int width, int height) {
+    Photo photo = good(Corners.file(format, width, height));
     assertThat(photo.width()).isEqualTo(Photo.WIDEST);
-    assertThat(photo.height()).isEqualTo(Photo.WIDEST / 2);
+    assertThat(photo.height()).isBetween(599, 600);
     assertThat(photo.dataUri()).startsWith("data:image/jpeg;base64,");
+    assertThat(Corners.of(photo)).isEqualTo("RGBW");
+    assertThat(Corners.seen(photo).getWidth()).isEqualTo(photo.width());
   }
 
-  @ParameterizedTest
-  @ValueSource(strings = {"png", "jpeg"})
-  void whatIsCutOffAnywhereIsRefusedOrReadNeverAnError(String format) throws IOException {
-    byte[] whole = picture(format, 60, 40);
-    for (int length = 0; length < whole.length; length += 7) {
-      Parsed<Photo> read = Photo.of(Arrays.copyOf(whole, length), "", List.of());
-      if (format.equals("png")) {
-        assertThat(read).isInstanceOf(Parsed.Bad.class);
-      } else {
-        read.toOptional().ifPresent(photo -> assertThat(photo.width()).isEqualTo(60));
+  /** Lines one pixel wide become gray and not some of the lines. */
+  @Test
+  void makingSmallerTakesTheMeanOfWhatIsThere() {
+    BufferedImage lines = new BufferedImage(3600, 40, BufferedImage.TYPE_INT_RGB);
+    for (int x = 0; x < 3600; x += 3) {
+      for (int y = 0; y < 40; y++) {
+        lines.setRGB(x, y, 0xffffff);
       }
+    }
+    BufferedImage seen = Corners.seen(good(Corners.file("png", lines)));
+    for (int x = 0; x < 1200; x++) {
+      assertThat(Corners.near(seen.getRGB(x, 6), 0x555555, 6)).as("column %s", x).isTrue();
     }
   }
 
   @Test
-  void whatClaimsTooManyPixelsIsNotDecoded() throws IOException {
-    byte[] png = picture("png", 60, 40);
-    ByteBuffer header = ByteBuffer.wrap(png);
-    header.putInt(16, 50_000).putInt(20, 50_000);
-    CRC32 crc = new CRC32();
-    crc.update(png, 12, 17);
-    header.putInt(29, (int) crc.getValue());
-    assertThat(reason(png)).contains("2500 million pixels");
+  void whatSkipsRowsAndColumnsIsStillTheWholePicture() {
+    assertThat(Decoder.step(16_000_000)).isEqualTo(1);
+    assertThat(Decoder.step(16_000_001)).isEqualTo(2);
+    assertThat(Decoder.step(Photo.MOST_PIXELS)).isEqualTo(3);
+    Photo photo = good(Corners.file("jpeg", 5001, 3501), new Box(0, 0, 5000, 5000));
+    assertThat(photo.width()).isEqualTo(1200);
+    assertThat(photo.height()).isEqualTo(840);
+    assertThat(Corners.of(photo)).isEqualTo("?GBW");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"png", "jpeg"})
+  void aBoxCoversEachPixelThatItTouches(String format) {
+    Photo photo = good(Corners.file(format, 60, 40), new Box(1, 9_999, 1, 1));
+    assertThat(photo.mediaType()).isEqualTo("image/" + format);
+    BufferedImage seen = Corners.seen(photo);
+    assertThat(Corners.near(seen.getRGB(0, 39), Covering.GRAY, format.equals("png") ? 0 : 60))
+        .isTrue();
+    if (format.equals("png")) {
+      assertThat(seen.getRGB(1, 39)).isEqualTo(0xff0000ff);
+      assertThat(seen.getRGB(0, 38)).isEqualTo(0xff0000ff);
+    }
+    Photo all = good(Corners.file(format, 60, 40), new Box(0, 0, Box.WHOLE, Box.WHOLE));
+    assertThat(Corners.of(all)).isEqualTo("????");
   }
 
   @Test
-  void whatIsNoPictureIsRefusedKindly() throws IOException {
-    assertThat(reason("<svg xmlns='http://www.w3.org/2000/svg'/>".getBytes(StandardCharsets.UTF_8)))
-        .isEqualTo("this is no picture that can be shown: save it as JPEG or PNG");
-    assertThat(reason(picture("gif", 10, 10))).isEqualTo("a picture is a JPEG or a PNG, not gif");
+  void aBoxIsPartOfAPicture() {
+    assertThatThrownBy(() -> new Box(0, 0, 0, 1)).isInstanceOf(IllegalArgumentException.class);
+    assertThatThrownBy(() -> new Box(1, 0, Box.WHOLE, 1))
+        .isInstanceOf(IllegalArgumentException.class);
+    assertThatThrownBy(() -> new Box(0, -1, 1, 1)).isInstanceOf(IllegalArgumentException.class);
   }
 
-  private static String reason(byte[] file) {
-    return Photo.of(file, "", List.of()).match(photo -> "read", Parsed.Bad::reason);
+  @ParameterizedTest
+  @CsvSource({"lossy, RGBW", "lossless, RGBW", "clear, WGBW", "clear-lossless, WGBW"})
+  void aWebpIsShown(String name, String corners) {
+    Photo photo = good(Corners.webp(name));
+    assertThat(Corners.of(photo)).isEqualTo(corners);
+    assertThat(photo.mediaType()).isEqualTo("image/jpeg");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "jpeg, lamp.png, 'named as a PNG, this file holds a JPEG'",
+    "png, photos/Lamp.JPG, 'named as a JPEG, this file holds a PNG'",
+    "jpeg, lamp.heic, 'named as a HEIC photo, this file holds a JPEG'",
+    "jpeg, lamp.jpg,",
+    "jpeg, lamp.JPEG,",
+    "png, lamp,",
+    "png, lamp.photo,"
+  })
+  void aPictureNamedAsAnotherIsShownAndSaidToBe(String format, String name, String words) {
+    Photo photo =
+        Photo.of(Corners.file(format, 60, 40), name, List.of()).toOptional().orElseThrow();
+    assertThat(photo.misnamed().orElse(null)).isEqualTo(words);
+  }
+
+  /** A gray of 128 stays one: Java's own conversion of such a PNG would give 188. */
+  @Test
+  void grayStaysAsLightAsItIs() {
+    for (int type : List.of(BufferedImage.TYPE_BYTE_GRAY, BufferedImage.TYPE_USHORT_GRAY)) {
+      BufferedImage gray = new BufferedImage(40, 30, type);
+      int middle = type == BufferedImage.TYPE_BYTE_GRAY ? 128 : 128 * 257;
+      for (int i = 0; i < 1200; i++) {
+        gray.getRaster().setSample(i % 40, i / 40, 0, middle);
+      }
+      Photo photo = good(Corners.file("png", gray), new Box(0, 0, 1, 1));
+      assertThat(Corners.seen(photo).getRGB(20, 20)).isEqualTo(0xff808080);
+    }
+  }
+
+  /**
+   * What comes out is what is meant, and not its numbers: in a profile of linear light (gamma 1)
+   * 128 of 255 of the light is 188 in sRGB (IEC 61966-2-1: 1.055 · 0.502^(1/2.4) − 0.055 = 0.737).
+   */
+  @Test
+  void colorsAreBroughtToWhatThePageMeans() {
+    byte[] linear = ICC_Profile.getInstance(ColorSpace.CS_LINEAR_RGB).getData();
+    BufferedImage gray = new BufferedImage(40, 30, BufferedImage.TYPE_INT_RGB);
+    for (int i = 0; i < 1200; i++) {
+      gray.setRGB(i % 40, i / 40, 0x808080);
+    }
+    byte[] jpeg =
+        Planted.jpegWith(
+            0xe2,
+            Planted.join(Planted.text("ICC_PROFILE"), new byte[] {1, 1}, linear),
+            Corners.file("jpeg", gray));
+    byte[] png =
+        Planted.pngWith(
+            "iCCP",
+            Planted.join(Planted.text("x"), new byte[1], Planted.packed(linear)),
+            Corners.file("png", gray));
+    for (byte[] file : List.of(jpeg, png)) {
+      assertThat(Corners.near(Corners.seen(good(file)).getRGB(20, 15), 0xbcbcbc, 2)).isTrue();
+    }
+  }
+
+  @Test
+  void aProfileThatIsNoneChangesNothing() {
+    byte[] file =
+        Planted.jpegWith(
+            0xe2,
+            Planted.join(Planted.text("ICC_PROFILE"), new byte[] {1, 1}, new byte[400]),
+            Corners.file("jpeg", 60, 40));
+    assertThat(Corners.of(good(file))).isEqualTo("RGBW");
   }
 }

@@ -1,0 +1,31 @@
+package assize.photo;
+
+import java.util.Arrays;
+
+/** The whole pixels of a picture that a box touches. */
+record Covering(int left, int top, int right, int bottom) {
+  /** Gray, in the middle between black and white. */
+  static final int GRAY = 0x808080;
+
+  static Covering of(Box box, int width, int height) {
+    return new Covering(
+        down(box.left(), width),
+        down(box.top(), height),
+        up(box.left() + box.width(), width),
+        up(box.top() + box.height(), height));
+  }
+
+  private static int down(long part, int whole) {
+    return (int) (part * whole / Box.WHOLE);
+  }
+
+  private static int up(long part, int whole) {
+    return (int) ((part * whole + Box.WHOLE - 1) / Box.WHOLE);
+  }
+
+  void paint(int[] row, int y) {
+    if (y >= top && y < bottom) {
+      Arrays.fill(row, left, right, GRAY);
+    }
+  }
+}

@@ -1,0 +1,35 @@
+package assize.photo;
+
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import javax.imageio.IIOImage;
+import javax.imageio.ImageWriteParam;
+import javax.imageio.ImageWriter;
+import javax.imageio.stream.ImageOutputStream;
+import javax.imageio.stream.MemoryCacheImageOutputStream;
+
+/** Writes a picture as JPEG, with nothing but the picture. */
+final class Encoder {
+  private static final float QUALITY = 0.85f;
+
+  private Encoder() {}
+
+  static byte[] jpeg(Pixels pixels) throws IOException {
+    BufferedImage image =
+        new BufferedImage(pixels.width(), pixels.height(), BufferedImage.TYPE_INT_RGB);
+    image.setRGB(0, 0, pixels.width(), pixels.height(), pixels.rgb(), 0, pixels.width());
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    ImageWriter writer = Decoder.jpegWriter();
+    try (ImageOutputStream stream = new MemoryCacheImageOutputStream(out)) {
+      ImageWriteParam how = writer.getDefaultWriteParam();
+      how.setCompressionMode(ImageWriteParam.MODE_EXPLICIT);
+      how.setCompressionQuality(QUALITY);
+      writer.setOutput(stream);
+      writer.write(null, new IIOImage(image, null, null), how);
+    } finally {
+      writer.dispose();
+    }
+    return out.toByteArray();
+  }
+}
