@@ -16,16 +16,36 @@ import assize.yaml.RuleSetReader;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.Collections;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
-/** Reads what a command is given, each rule set once, and prints what is wrong with it. */
+/**
+ * Reads what a command is given, each rule set once, and prints what is wrong with it. May be used
+ * from several threads.
+ */
 final class Inputs {
+  /** How many rule sets are held at once; where there are more, one is read again. */
+  private static final int HELD = 32;
+
+  private static final Set<Code> UNREADABLE =
+      EnumSet.of(Code.NOT_READABLE, Code.FILE_TOO_LARGE, Code.NOT_UTF8, Code.CONTROL_CHARACTER);
+
   private final Terminal terminal;
-  private final Map<Path, Result<RuleSet>> ruleSets = new HashMap<>();
+  private final Map<Path, Result<RuleSet>> ruleSets =
+      Collections.synchronizedMap(
+          new LinkedHashMap<>(16, 0.75f, true) {
+            private static final long serialVersionUID = 1L;
+
+            @Override
+            protected boolean removeEldestEntry(Map.Entry<Path, Result<RuleSet>> eldest) {
+              return size() > HELD;
+            }
+          });
 
   Inputs(Terminal terminal) {
     this.terminal = terminal;
@@ -97,6 +117,13 @@ final class Inputs {
     Map<Path, Judgment> judged = new LinkedHashMap<>();
     read.forEach((path, one) -> judged.put(path, Judge.judge(one.rules(), one.vehicle(), asOf)));
     return Optional.of(judged);
+  }
+
+  /** Returns what keeps anybody from telling whether a file is a record. */
+  List<Diagnostic> unreadable(Path path) {
+    return RecordReader.rulesOf(path).diagnostics().stream()
+        .filter(it -> UNREADABLE.contains(it.code()))
+        .toList();
   }
 
   boolean isRecord(Path path) {

@@ -22,6 +22,7 @@ import picocli.CommandLine.Spec;
     subcommands = {
       DemoCommand.class,
       JudgeCommand.class,
+      RosterCommand.class,
       LintCommand.class,
       DossierCommand.class,
       DateCommand.class,
@@ -35,8 +36,10 @@ public final class Main implements Runnable {
   public static void main(String[] args) {
     PrintStream out = utf8(FileDescriptor.out);
     PrintStream err = utf8(FileDescriptor.err);
-    int exit =
-        run(new Terminal(out, err, Terminal.colorsFor(System.getenv(), Terminal.isThere())), args);
+    boolean there = Terminal.isThere();
+    boolean colored = Terminal.colorsFor(System.getenv(), there);
+    boolean live = Terminal.liveFor(System.getenv(), there);
+    int exit = run(new Terminal(out, err, colored, live), args);
     err.flush();
     System.exit(exit);
   }

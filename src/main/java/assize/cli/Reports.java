@@ -115,9 +115,12 @@ final class Reports {
   private static String machine(Collection<Judgment> judged) {
     return judged.size() == 1
         ? JudgmentJson.of(judged.iterator().next()).stripTrailing()
-        : judged.stream()
-            .map(one -> JudgmentJson.of(one).replaceAll("\n *", " ").strip())
-            .collect(Collectors.joining("\n"));
+        : judged.stream().map(Reports::line).collect(Collectors.joining("\n"));
+  }
+
+  /** Returns one judgment as an object on one line. */
+  static String line(Judgment judgment) {
+    return JudgmentJson.of(judgment).replaceAll("\n *", " ").strip();
   }
 
   /** Returns the photos that a record shows as its evidence. */

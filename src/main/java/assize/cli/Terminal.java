@@ -13,13 +13,24 @@ import java.util.Map;
  * @param out for results
  * @param err for messages
  * @param colored whether messages may be colored
+ * @param live whether a line of a message may be written over, as somebody looks on
  */
-public record Terminal(PrintStream out, PrintStream err, boolean colored) {
+public record Terminal(PrintStream out, PrintStream err, boolean colored, boolean live) {
+  /** Makes one on which nobody looks on. */
+  public Terminal(PrintStream out, PrintStream err, boolean colored) {
+    this(out, err, colored, false);
+  }
+
+  /** Says whether a line may be written over; that needs no color. */
+  static boolean liveFor(Map<String, String> environment, boolean there) {
+    String term = environment.getOrDefault("TERM", "");
+    return there && !term.isEmpty() && !term.equals("dumb");
+  }
+
   /** Says whether messages may be colored: on a terminal, and unless NO_COLOR is set. */
   static boolean colorsFor(Map<String, String> environment, boolean there) {
     String no = environment.getOrDefault("NO_COLOR", "");
-    String term = environment.getOrDefault("TERM", "");
-    return there && no.isEmpty() && !term.isEmpty() && !term.equals("dumb");
+    return liveFor(environment, there) && no.isEmpty();
   }
 
   /** Says whether a person sits at a terminal: from Java 22 on, a console alone does not tell. */

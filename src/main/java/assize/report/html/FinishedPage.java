@@ -40,19 +40,43 @@ public final class FinishedPage {
    *     repeated id, a link to nowhere, a heading out of order or a picture without its words
    */
   public static void check(String html, String script) {
-    List<String> faults = faults(html, script);
+    demand(faults(html, script));
+  }
+
+  /** Checks a roster: a page that may also lead to pages beside it. */
+  static void checkRoster(String html, String script) {
+    demand(faults(html, script, true));
+  }
+
+  /** Checks one row of a roster: nothing in it may be named from outside. */
+  static void checkRow(String html) {
+    Document page = Jsoup.parse("<table><tbody>" + html + "</tbody></table>");
+    List<String> faults = new ArrayList<>();
+    elements(page, "", faults);
+    links(page, Set.of(), true, faults);
+    if (page.select("tr").size() != 1 || !page.select("[id], h1, h2, h3, h4, h5, h6").isEmpty()) {
+      faults.add("not one row");
+    }
+    demand(faults);
+  }
+
+  private static void demand(List<String> faults) {
     if (!faults.isEmpty()) {
       throw new IllegalStateException("the page is not fit to be handed out: " + faults);
     }
   }
 
   static List<String> faults(String html, String script) {
+    return faults(html, script, false);
+  }
+
+  private static List<String> faults(String html, String script, boolean besides) {
     Document page = Jsoup.parse(html);
     List<String> faults = new ArrayList<>();
     policy(page, faults);
     elements(page, script, faults);
     Set<String> ids = ids(page, faults);
-    links(page, ids, faults);
+    links(page, ids, besides, faults);
     headings(page, faults);
     return faults;
   }
@@ -129,7 +153,7 @@ public final class FinishedPage {
     return ids;
   }
 
-  private static void links(Document page, Set<String> ids, List<String> faults) {
+  private static void links(Document page, Set<String> ids, boolean besides, List<String> faults) {
     for (Element element : page.select("[href]")) {
       String href = element.attr("href");
       boolean inside = href.startsWith("#") && ids.contains(href.substring(1));
@@ -137,7 +161,11 @@ public final class FinishedPage {
           element.normalName().equals("a")
               && href.matches("(?is)(https?://|mailto:).*")
               && element.attr("rel").contains("noreferrer");
-      if (!inside && !outside) {
+      boolean beside =
+          besides
+              && element.normalName().equals("a")
+              && href.matches("[A-Za-z0-9][A-Za-z0-9-]*\\.html");
+      if (!inside && !outside && !beside) {
         faults.add("href=" + shown(href));
       }
     }

@@ -67,6 +67,11 @@ final class Templates {
     return html;
   }
 
+  /** Prints a part of a page. */
+  static String part(String template, Map<String, Object> model) {
+    return printable(print(template, model));
+  }
+
   /** Allows this style and this script by their hashes (Content Security Policy Level 3, 2.3.1). */
   private static String policy(String style, String script) {
     return "default-src 'none'; style-src '"
@@ -119,7 +124,8 @@ final class Templates {
     };
   }
 
-  private static String resources(List<String> names) {
+  /** Returns files of style or script, one after another. */
+  static String resources(List<String> names) {
     return names.stream().map(Templates::resource).collect(Collectors.joining());
   }
 

@@ -29,12 +29,14 @@ public final class DiagnosticPrinter {
    * @return lines, each with its end; nothing where there is no diagnostic
    */
   public static String print(List<Diagnostic> diagnostics, boolean colored) {
+    return diagnostics.isEmpty() ? "" : entries(diagnostics, colored) + count(diagnostics) + "\n";
+  }
+
+  /** Prints diagnostics in the order of file and line, and not how many there are. */
+  public static String entries(List<Diagnostic> diagnostics, boolean colored) {
     DiagnosticPrinter printer = new DiagnosticPrinter(colored);
     StringBuilder out = new StringBuilder();
     diagnostics.stream().sorted().forEach(it -> out.append(printer.print(it)).append('\n'));
-    if (!diagnostics.isEmpty()) {
-      out.append(count(diagnostics)).append('\n');
-    }
     return out.toString();
   }
 
@@ -83,6 +85,11 @@ public final class DiagnosticPrinter {
     long errors = diagnostics.stream().filter(Diagnostic::isError).count();
     long doubts = diagnostics.size() - errors;
     long files = diagnostics.stream().map(it -> it.at().file().path()).distinct().count();
+    return count(errors, doubts, files);
+  }
+
+  /** Returns how much was found, as in {@code "2 errors and 1 doubt in 3 files"}. */
+  public static String count(long errors, long doubts, long files) {
     List<String> parts = new ArrayList<>();
     if (errors > 0) {
       parts.add(number(errors, "error"));

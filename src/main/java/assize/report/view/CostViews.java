@@ -97,6 +97,14 @@ final class CostViews {
   }
 
   /** Returns what has not been shown, by area. */
+  /** Returns what the aspects that were not shown are worth, in thousandths of a point. */
+  long notShownPoints() {
+    return reading.judgment().items().stream()
+        .flatMap(one -> missing(one).values().stream())
+        .mapToLong(Long::longValue)
+        .sum();
+  }
+
   NotShownView notShown() {
     Map<String, List<NotShownView.Line>> lines = new LinkedHashMap<>();
     Map<String, Long> points = new LinkedHashMap<>();

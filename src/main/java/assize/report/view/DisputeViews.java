@@ -62,6 +62,18 @@ final class DisputeViews {
         Anchors.dispute(item.id(), aspect.word()), item.title() + ": " + question(aspect));
   }
 
+  /**
+   * Disputes on which points ride.
+   *
+   * @param rides in thousandths of a point
+   */
+  record Open(long count, long rides) {}
+
+  Open open() {
+    List<Found> open = found().stream().filter(it -> it.disputed() && it.rides() > 0).toList();
+    return new Open(open.size(), open.stream().mapToLong(Found::rides).sum());
+  }
+
   private List<Found> found() {
     List<Found> found = new ArrayList<>();
     for (ItemJudgment one : reading.judgment().items()) {

@@ -24,10 +24,7 @@ final class HeadViews {
     return new HeadView(
         vehicle.name(),
         vehicle.id(),
-        vehicle
-            .model()
-            .map(id -> Optional.ofNullable(rules.models().get(id)).map(Model::name).orElse(id))
-            .orElse("model not stated"),
+        model(judgment),
         facts(rules, vehicle),
         DayWords.of(build.days())
             + build.likely().map(day -> ", most likely about " + DayWords.of(day)).orElse(""),
@@ -40,7 +37,17 @@ final class HeadViews {
         vehicle.notes().orElse(""));
   }
 
-  private static String edition(RuleSet rules) {
+  static String model(Judgment judgment) {
+    return judgment
+        .vehicle()
+        .model()
+        .map(
+            id ->
+                Optional.ofNullable(judgment.rules().models().get(id)).map(Model::name).orElse(id))
+        .orElse("model not stated");
+  }
+
+  static String edition(RuleSet rules) {
     return "edition "
         + rules.edition()
         + rules.issued().map(date -> ", issued " + DayTexts.date(date)).orElse("");

@@ -139,7 +139,8 @@ final class ScoreViews {
     return under(award, result.possible()) ? "possible" : "out of reach";
   }
 
-  private static boolean under(Award award, Optional<Award> best) {
+  /** Says whether an award is the best one reached, or below it. */
+  static boolean under(Award award, Optional<Award> best) {
     return best.isPresent() && award.at() <= best.get().at();
   }
 

@@ -1,0 +1,77 @@
+package assize.cli;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Judges every record in a folder and writes an index of them. */
+@Command(
+    name = "roster",
+    description = "Judges every record in a folder and below, and writes an index of them.",
+    mixinStandardHelpOptions = true)
+final class RosterCommand implements Callable<Integer> {
+  private final Terminal terminal;
+
+  @Parameters(paramLabel = "DIR", description = "The folder with the records.")
+  private Path folder = Path.of("");
+
+  @Option(
+      names = "--rules",
+      paramLabel = "RULESET",
+      description = "Judge by this rule set, whatever the records name.")
+  private Optional<Path> rules = Optional.empty();
+
+  @Option(
+      names = "--out",
+      paramLabel = "DIR",
+      description = "Where to write the index and the reports; default: reports.")
+  private Path out = Path.of("reports");
+
+  @Option(
+      names = "--as-of",
+      paramLabel = "DATE",
+      description =
+          "The day on which departures with a date are looked at; default: the day of judging.")
+  private Optional<LocalDate> asOf = Optional.empty();
+
+  @Option(
+      names = "--json",
+      paramLabel = "FILE",
+      arity = "0..1",
+      fallbackValue = "-",
+      description =
+          "Also write the judgments as JSON, one a line; -: to standard output, and no page.")
+  private Optional<String> json = Optional.empty();
+
+  @Option(
+      names = "--leave-out-faulty",
+      description = "Leave out records that have errors, and list them at the end of the index.")
+  private boolean leaveOut;
+
+  @Option(names = "--index-only", description = "Write the index alone, and no reports.")
+  private boolean indexOnly;
+
+  @Spec private CommandSpec spec = CommandSpec.create();
+
+  RosterCommand(Terminal terminal) {
+    this.terminal = terminal;
+  }
+
+  @Override
+  public Integer call() throws Exception {
+    json.flatMap(Arguments::refusedForJson)
+        .ifPresent(
+            reason -> {
+              throw new ParameterException(spec.commandLine(), reason);
+            });
+    Roster.Wanted wanted = new Roster.Wanted(folder, out, rules, asOf, json, leaveOut, indexOnly);
+    return new Roster(terminal, wanted).make() ? Exit.DONE : Exit.BAD_INPUT;
+  }
+}

@@ -1,0 +1,172 @@
+package assize.cli;
+
+import assize.diagnostic.Code;
+import assize.diagnostic.Diagnostic;
+import assize.report.text.DiagnosticPrinter;
+import assize.report.view.RosterView;
+import assize.report.view.RosterViews;
+import assize.text.SourceFile;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.Iterator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+
+/** What a roster has come to so far: the rows wait on disk, and here stand their places alone. */
+final class RosterGathering implements AutoCloseable {
+  private final Terminal terminal;
+  private final Roster.Wanted wanted;
+  private final Progress progress;
+  private final Spool rows = Spool.open();
+  private final Spool lines = Spool.open();
+  private final RosterViews views = new RosterViews();
+  private final List<Row> order = new ArrayList<>();
+  private final Map<String, Path> ids = new HashMap<>();
+  private final Set<String> printed = new HashSet<>();
+  private final Set<String> files = new HashSet<>();
+  private long errors;
+  private long doubts;
+  private long leftOut;
+  private boolean clash;
+
+  /** Where a row stands, and what it is put in order by. */
+  private record Row(int standard, long likely, Spool.Piece piece) {}
+
+  RosterGathering(Terminal terminal, Roster.Wanted wanted, int all) throws IOException {
+    this.terminal = terminal;
+    this.wanted = wanted;
+    this.progress = new Progress(terminal, all, System::nanoTime);
+  }
+
+  /** Takes what one file gave; they come in the order of their paths. */
+  void take(Roster.Made made) throws IOException {
+    print(made.found(), made.file());
+    long wrong = made.found().stream().filter(Diagnostic::isError).count();
+    if (wrong > 0) {
+      leaveOut(made.file(), wrong);
+    } else if (made.id().isPresent()) {
+      add(made, made.id().get());
+    }
+    progress.step();
+  }
+
+  /** Takes a folder that could not be looked into. */
+  void closed(Path folder) {
+    Diagnostic found = Roster.about(Code.NOT_READABLE, folder, "this folder can't be looked into");
+    print(List.of(found), folder);
+    leaveOut(folder, 1);
+  }
+
+  private void leaveOut(Path file, long wrong) {
+    views.leaveOut(RecordFiles.shown(wanted.folder().relativize(file)), wrong);
+    leftOut++;
+  }
+
+  private void add(Roster.Made made, String id) throws IOException {
+    Path before = ids.putIfAbsent(id.toLowerCase(Locale.ROOT), made.file());
+    if (before != null) {
+      clash(made.file(), "another record is named \"" + id + "\" too", before);
+      return;
+    }
+    Path page = wanted.out().resolve(id + ".html");
+    if (wanted.json().map(Path::of).filter(page::equals).isPresent()) {
+      clash(made.file(), "its report goes to " + page + "; name another file for --json", page);
+      return;
+    }
+    lines.append(made.line());
+    if (made.entry().isPresent()) {
+      int standard = views.add(made.entry().get());
+      order.add(new Row(standard, made.entry().get().likely(), rows.append(made.row())));
+    }
+  }
+
+  private void clash(Path file, String message, Path other) {
+    SourceFile name = new SourceFile(RecordFiles.shown(other), "");
+    Diagnostic found = Roster.about(Code.REPEATED_NAME, file, message);
+    print(List.of(found.with(name.span(0, 0), "this is the other")), file);
+    clash = true;
+  }
+
+  /** Prints what was found; what is wrong with a rule set only once. */
+  private void print(List<Diagnostic> found, Path file) {
+    String own = RecordFiles.shown(file);
+    List<Diagnostic> fresh =
+        found.stream()
+            .filter(
+                it ->
+                    it.at().file().path().equals(own) || printed.add(it.at() + " " + it.message()))
+            .toList();
+    if (fresh.isEmpty()) {
+      return;
+    }
+    progress.clear();
+    terminal.err().print(DiagnosticPrinter.entries(fresh, terminal.colored()));
+    errors += fresh.stream().filter(Diagnostic::isError).count();
+    doubts += fresh.stream().filter(it -> !it.isError()).count();
+    fresh.forEach(it -> files.add(it.at().file().path()));
+  }
+
+  /** Says at the end whether something can be written, and what is wrong if nothing can. */
+  boolean isFine() {
+    progress.clear();
+    if (errors + doubts > 0) {
+      terminal.error(DiagnosticPrinter.count(errors, doubts, files.size()));
+    }
+    if (ids.isEmpty() && leftOut == 0) {
+      terminal.error("error: " + wanted.folder() + ": there is no record in it or below");
+      return false;
+    }
+    if (clash || leftOut > 0 && (!wanted.leaveOut() || ids.isEmpty())) {
+      terminal.error(
+          wanted.leaveOut() || clash
+              ? "Nothing was written."
+              : "Nothing was written; --leave-out-faulty lists the others all the same.");
+      return false;
+    }
+    return true;
+  }
+
+  RosterView view() {
+    return views.view();
+  }
+
+  String summary() {
+    return String.join(" ", views.view().sentences());
+  }
+
+  /** Returns the rows of a standard, the highest likely score first, then in the order of paths. */
+  Iterator<String> rows(int place) {
+    int standard = views.order().get(place);
+    return order.stream()
+        .filter(row -> row.standard() == standard)
+        .sorted(Comparator.comparingLong(Row::likely).reversed())
+        .map(row -> read(row.piece()))
+        .iterator();
+  }
+
+  private String read(Spool.Piece piece) {
+    try {
+      return rows.read(piece);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  Spool lines() {
+    return lines;
+  }
+
+  @Override
+  public void close() throws IOException {
+    progress.close();
+    rows.close();
+    lines.close();
+  }
+}
