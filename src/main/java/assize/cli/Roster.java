@@ -97,6 +97,11 @@ final class Roster {
       terminal.error("error: " + wanted.folder() + ": there is no such folder");
       return false;
     }
+    if (wanted.json().map(Path::of).filter(wanted.index()::equals).isPresent()) {
+      terminal.error(
+          "error: " + wanted.index() + ": the index goes there; name another for --json");
+      return false;
+    }
     RecordFiles files = RecordFiles.in(wanted.folder());
     if (!wanted.toOutput()) {
       OutputFile.check(List.of(wanted.index()));

@@ -1,5 +1,6 @@
 package assize.cli;
 
+import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Optional;
@@ -65,13 +66,17 @@ final class RosterCommand implements Callable<Integer> {
   }
 
   @Override
-  public Integer call() throws Exception {
+  public Integer call() {
     json.flatMap(Arguments::refusedForJson)
         .ifPresent(
             reason -> {
               throw new ParameterException(spec.commandLine(), reason);
             });
     Roster.Wanted wanted = new Roster.Wanted(folder, out, rules, asOf, json, leaveOut, indexOnly);
-    return new Roster(terminal, wanted).make() ? Exit.DONE : Exit.BAD_INPUT;
+    try {
+      return new Roster(terminal, wanted).make() ? Exit.DONE : Exit.BAD_INPUT;
+    } catch (IOException e) {
+      throw OutputFile.cannotWrite(wanted.index(), e);
+    }
   }
 }

@@ -46,7 +46,7 @@ public record ScoreSpread(double of, double[] scores, List<ScoreScale.Threshold>
     Sketch sketch = new Sketch(width, (int) Math.ceil(axis + 26));
     sketch.box(MARGIN, top, MARGIN + bins * STEP, axis, 0, "field");
     for (int i = 0; i < thresholds.size(); i++) {
-      threshold(sketch, thresholds.get(i), i, floor, scale, axis, width);
+      threshold(sketch, thresholds.get(i), i, floor, scale, axis);
     }
     for (int bin = 0; bin < bins; bin++) {
       double left = MARGIN + bin * STEP;
@@ -76,19 +76,18 @@ public record ScoreSpread(double of, double[] scores, List<ScoreScale.Threshold>
     return sketch.done(id, title, description);
   }
 
-  /** The highest has the lowest line of words, so that no words cross another's line. */
+  /** The highest has the top line, its words left of it, so that no words cross another's line. */
   private static void threshold(
       Sketch sketch,
       ScoreScale.Threshold threshold,
       int row,
       double floor,
       double scale,
-      double axis,
-      int width) {
+      double axis) {
     double x = MARGIN + (threshold.at() - floor) * scale;
     double y = 14 + row * ROW;
     String words = threshold.name() + " " + threshold.points();
-    boolean left = x + 4 + words.length() * LETTER > width;
+    boolean left = x - 4 - words.length() * LETTER > 0;
     sketch.line(x, y - 8, x, axis, "limit-line");
     sketch.label(left ? x - 4 : x + 4, y, left ? "end" : "start", "label-name", words);
   }

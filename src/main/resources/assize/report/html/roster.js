@@ -73,7 +73,7 @@
     input.autocomplete = 'off';
     label.append('Show only those with ', input);
     line.append(label, count);
-    document.querySelector('main').prepend(line);
+    document.querySelector('main > section').before(line);
     let waiting = false;
     const filter = () => {
       waiting = false;
