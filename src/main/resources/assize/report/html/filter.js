@@ -36,7 +36,7 @@
   function say() {
     var shown = 0;
     items.forEach(function (item) {
-      shown += getComputedStyle(item).display === 'none' ? 0 : 1;
+      shown += item.offsetParent === null ? 0 : 1;
     });
     said.textContent = shown + ' of ' + items.length + ' items shown';
   }
