@@ -125,7 +125,7 @@ class BrowserTest {
               browser.texts(
                   "return [...document.querySelectorAll('main > section, article, h1, h2, h3, h4')]"
                       + ".filter(e => !e.checkVisibility({visibilityProperty: true, opacityProperty: true})"
-                      + " || e.innerText.trim().length < 2).map(e => e.outerHTML.slice(0, 80));"))
+                      + " || e.textContent.trim().length < 2).map(e => e.outerHTML.slice(0, 80));"))
           .isEmpty();
       assertThat(
               browser.texts(

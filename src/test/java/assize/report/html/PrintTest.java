@@ -61,7 +61,7 @@ class PrintTest {
         browser.texts(
             "document.querySelectorAll('details').forEach(d => d.open = true);"
                 + "const said = [...document.querySelectorAll('h1, h2, h3, h4, .figure .great, .caution, dd,"
-                + " details li, details td, .why, .look, figcaption')].map(e => e.innerText);"
+                + " details li, details td, .why, .look, figcaption')].map(e => e.textContent);"
                 + "document.querySelectorAll('details').forEach(d => d.open = false);"
                 + "return said;");
     assertThat(expected).hasSizeGreaterThan(300);

@@ -1,7 +1,7 @@
 // Signs without words, drawings without names, headings out of order, links to nowhere.
 const faults = [];
 for (const v of document.querySelectorAll('.verdict')) {
-  const shape = v.querySelector('svg use'), word = v.innerText.trim();
+  const shape = v.querySelector('svg use'), word = v.textContent.trim();
   const box = v.querySelector('svg').getBoundingClientRect();
   if (v.checkVisibility() && (box.width < 8 || box.height < 8)) faults.push('sign of ' + word + ' is not seen');
   const target = shape && document.querySelector(shape.getAttribute('href'));
@@ -18,8 +18,8 @@ for (const svg of document.querySelectorAll('svg')) {
 let level = 0;
 for (const h of document.querySelectorAll('h1, h2, h3, h4, h5, h6')) {
   const now = Number(h.localName[1]);
-  if (now > level + 1) faults.push(h.localName + ' after h' + level + ': ' + h.innerText);
-  if (!h.innerText.trim()) faults.push('empty ' + h.localName);
+  if (now > level + 1) faults.push(h.localName + ' after h' + level + ': ' + h.textContent);
+  if (!h.textContent.trim()) faults.push('empty ' + h.localName);
   level = now;
 }
 for (const a of document.querySelectorAll('a[href^="#"]')) {
