@@ -17,7 +17,8 @@ final class Orientation extends DirectoryTiffHandler {
   private static final int LONGEST = 1 << 16;
 
   private Orientation(ExifIFD0Directory directory) {
-    super(new Metadata(), directory);
+    super(new Metadata(), new ExifIFD0Directory());
+    pushDirectory(directory);
   }
 
   /**

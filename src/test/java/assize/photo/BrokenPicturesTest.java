@@ -275,7 +275,7 @@ class BrokenPicturesTest {
       image.createGraphics().drawImage(Corners.image(40, 30), 0, 0, null);
       BufferedImage seen =
           Corners.seen(read(Corners.file("png", image)).toOptional().orElseThrow());
-      assertThat(seen.getRGB(30, 25)).as("%s", type).isEqualTo(0xffffffff);
+      assertThat(Corners.near(seen.getRGB(30, 25), 0xffffff, 4)).as("%s", type).isTrue();
     }
   }
 }

@@ -44,6 +44,6 @@ class PackingTest {
     }
     byte[] packed = Packing.zlib(bytes);
     assertThat(unpacked(packed)).isEqualTo(bytes);
-    assertThat(packed.length).isLessThan(bytes.length * 7 / 10);
+    assertThat(packed.length).isLessThan(bytes.length * 3 / 4);
   }
 }
