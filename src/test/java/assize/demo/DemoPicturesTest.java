@@ -17,7 +17,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** Each picture of the demonstration is the one that this project draws, to the pixel. */
 class DemoPicturesTest {
-  private static final Path PHOTOS = Path.of("rules/photos");
+  private static final Path RULES = Path.of("rules");
 
   static List<String> names() {
     return List.copyOf(DemoPictures.all().keySet());
@@ -26,8 +26,9 @@ class DemoPicturesTest {
   @ParameterizedTest
   @MethodSource("names")
   void thePictureIsTheOneThatIsDrawnHere(String name) throws IOException {
-    Path file = PHOTOS.resolve(name);
+    Path file = RULES.resolve(name);
     if (Boolean.getBoolean("redraw")) {
+      Files.createDirectories(file.getParent());
       ImageIO.write(DemoPictures.all().get(name).get().picture(), "png", file.toFile());
       fail("drawn anew, look at it: " + file);
     }
@@ -43,13 +44,16 @@ class DemoPicturesTest {
   @ParameterizedTest
   @MethodSource("names")
   void thePictureIsSmallEnoughToTravelInTheJar(String name) throws IOException {
-    assertThat(Files.size(PHOTOS.resolve(name))).isLessThan(60_000);
+    assertThat(Files.size(RULES.resolve(name))).isLessThan(60_000);
   }
 
   @Test
-  void everyPictureInTheFolderIsDrawnHere() throws IOException {
-    try (Stream<Path> files = Files.list(PHOTOS)) {
-      assertThat(files.map(file -> file.getFileName().toString()))
+  void everyPictureOfTheDemonstrationIsDrawnHere() throws IOException {
+    try (Stream<Path> files = Files.walk(RULES)) {
+      assertThat(
+              files
+                  .filter(file -> file.toString().endsWith(".png"))
+                  .map(file -> RULES.relativize(file).toString().replace('\\', '/')))
           .containsExactlyInAnyOrderElementsOf(names());
     }
   }

@@ -48,6 +48,10 @@ public record DossierView(
     }
   }
 
-  /** Another item, and the sources that differ there too. */
-  public record Related(String item, String aspect, String state, String sources) {}
+  /**
+   * Another item.
+   *
+   * @param shared how many of the same witnesses speak there, in words
+   */
+  public record Related(String item, String aspect, String state, String shared) {}
 }

@@ -15,10 +15,11 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Writes up one item on which sources differ. */
 public final class DossierViews {
-  /** The fewest sources that two disputes have in common to be called related. */
+  /** The fewest witnesses that two disputes have in common to be called related. */
   private static final int SHARED = 2;
 
   private final Judgment judgment;
@@ -88,7 +89,25 @@ public final class DossierViews {
         item.evidence().stream().filter(it -> !it.photo()).toList(),
         parts,
         related(one),
-        ReportViews.files(judgment));
+        files(parts, item.evidence()));
+  }
+
+  /** Returns the files that this rests on: no picture that is not shown here. */
+  private List<ReportView.FileView> files(
+      List<DossierView.Part> parts, List<EvidenceView> evidence) {
+    Set<String> shown =
+        Stream.concat(
+                parts.stream().flatMap(part -> part.dispute().pictures().stream()),
+                evidence.stream())
+            .map(EvidenceView::what)
+            .collect(Collectors.toSet());
+    return ReportViews.files(judgment).stream()
+        .filter(
+            file ->
+                file.role().equals("record")
+                    || file.role().equals("rule set") && file.path().endsWith(".yaml")
+                    || shown.contains(file.path()))
+        .toList();
   }
 
   private List<DossierView.Related> related(ItemJudgment one) {
@@ -113,20 +132,18 @@ public final class DossierViews {
                   differing.stream().anyMatch(it -> it.dispute() == DisputeState.DISPUTED)
                       ? "disputed"
                       : "settled against dissent",
-                  judgment.rules().sources().values().stream()
-                      .filter(it -> shared.contains(it.id()))
-                      .map(it -> it.title())
-                      .collect(Collectors.joining("; "))));
+                  shared.size() + " of the same witnesses"));
         }
       }
     }
     return related;
   }
 
-  /** Returns the sources of the rule set that speak there. */
+  /** Returns the witnesses of the rule set that speak there. */
   private Set<String> sources(List<AspectJudgment> aspects) {
     return aspects.stream()
         .flatMap(it -> it.sources().stream())
+        .filter(SourceJudgment::isWitness)
         .map(SourceJudgment::source)
         .filter(judgment.rules().sources()::containsKey)
         .collect(Collectors.toCollection(TreeSet::new));

@@ -43,7 +43,7 @@ final class TestimonyViews {
     Optional<Source> listed =
         Optional.ofNullable(reading.judgment().rules().sources().get(source.source()));
     return new TestimonyView(
-        reading.claims().cite(source.source(), "", ""),
+        cite(source.source()),
         trace.isPresent()
             ? SourceKind.TRACE.word()
             : listed.map(Source::kind).map(SourceKind::word).orElse(""),
@@ -85,7 +85,20 @@ final class TestimonyViews {
   }
 
   String title(String source) {
-    return reading.claims().cite(source, "", "").title();
+    return cite(source).title();
+  }
+
+  /** Returns a source; a trace by its number, since its place stands with what it says. */
+  private CiteView cite(String source) {
+    CiteView cite = reading.claims().cite(source, "", "");
+    return reading.claims().trace(source).isEmpty()
+        ? cite
+        : new CiteView(
+            cite.anchor(),
+            "T" + source.substring(1) + " on this vehicle",
+            cite.grade(),
+            cite.where(),
+            cite.repeats());
   }
 
   private TestimonyView.Line line(Item item, AspectJudgment aspect, Trace trace) {
@@ -97,7 +110,9 @@ final class TestimonyViews {
                 aspect.rule().aspect(),
                 trace.values().getOrDefault(aspect.rule().aspect(), List.of()));
     return new TestimonyView.Line(
-        manner(trace.manner()) + words, trace.where().orElse(""), "this vehicle alone");
+        manner(trace.manner()) + words,
+        trace.where().map(it -> it.replaceFirst("[.\\s]+$", "")).orElse(""),
+        "this vehicle alone");
   }
 
   private List<TestimonyView.Line> lines(
