@@ -34,6 +34,9 @@ final class Browser implements AutoCloseable {
   /** What is left of A4 (210 mm) between margins of 16 mm, in CSS pixels of 1/96 in. */
   static final int A4_BETWEEN_MARGINS = 672;
 
+  /** How much of a page is seen at once, in CSS pixels. */
+  static final int HEIGHT = 900;
+
   private final ChromeDriver driver;
 
   private Browser(ChromeDriver driver) {
@@ -88,16 +91,69 @@ final class Browser implements AutoCloseable {
 
   /** Gives the page a width and a look. */
   void show(int width, String medium, String theme) {
+    show(width, medium, Map.of("prefers-color-scheme", theme));
+  }
+
+  /** Gives the page a width, and what the reader asks for (CSS Media Queries Level 5). */
+  void show(int width, String medium, Map<String, String> asked) {
     cdp(
         "Emulation.setDeviceMetricsOverride",
-        Map.of("width", width, "height", 900, "deviceScaleFactor", 1, "mobile", false));
+        Map.of("width", width, "height", HEIGHT, "deviceScaleFactor", 1, "mobile", false));
     cdp(
         "Emulation.setEmulatedMedia",
         Map.of(
             "media",
             medium,
             "features",
-            List.of(Map.of("name", "prefers-color-scheme", "value", theme))));
+            asked.entrySet().stream()
+                .map(one -> Map.of("name", one.getKey(), "value", one.getValue()))
+                .toList()));
+  }
+
+  /** Lets pages run their scripts, or not; those of the tests run all the same. */
+  void scripts(boolean run) {
+    cdp("Emulation.setScriptExecutionDisabled", Map.of("value", !run));
+  }
+
+  /** Returns what a screen reader is given of an element, generated text included. */
+  String spoken(String selector) {
+    Map<?, ?> found =
+        (Map<?, ?>)
+            got(
+                cdp(
+                    "Runtime.evaluate",
+                    Map.of("expression", "document.querySelector(\"" + selector + "\")")),
+                "result");
+    Map<String, Object> tree =
+        cdp(
+            "Accessibility.queryAXTree",
+            Map.of("objectId", got(found, "objectId"), "role", "StaticText"));
+    return ((List<?>) got(tree, "nodes"))
+        .stream()
+            .map(node -> (Map<?, ?>) got((Map<?, ?>) node, "name"))
+            .map(name -> String.valueOf(name.get("value")))
+            .collect(Collectors.joining());
+  }
+
+  private static Object got(Map<?, ?> answer, String name) {
+    return Objects.requireNonNull(answer.get(name));
+  }
+
+  /** Returns a picture of a part of the page as a PNG. */
+  byte[] picture(double top, double width, double height) {
+    Map<String, Object> picture =
+        cdp(
+            "Page.captureScreenshot",
+            Map.of(
+                "captureBeyondViewport",
+                true,
+                "clip",
+                Map.of("x", 0, "y", top, "width", width, "height", height, "scale", 1)));
+    return Base64.getDecoder().decode(String.valueOf(picture.get("data")));
+  }
+
+  String address() {
+    return String.valueOf(driver.getCurrentUrl());
   }
 
   Map<String, Object> cdp(String command, Map<String, Object> parameters) {
@@ -121,6 +177,11 @@ final class Browser implements AutoCloseable {
 
   void press(Keys key, int times) {
     new Actions(driver).sendKeys(key.toString().repeat(times)).perform();
+  }
+
+  /** Types into what has the focus. */
+  void type(String text) {
+    new Actions(driver).sendKeys(text).perform();
   }
 
   /** Returns what the page asked for since this was last called. */
