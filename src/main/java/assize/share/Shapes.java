@@ -1,0 +1,112 @@
+package assize.share;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/** What is looked for on behalf of each number and each private word. */
+final class Shapes {
+  /** How many letters and digits at a number's end are masked. */
+  private static final int ENDING = 3;
+
+  /** A number with fewer letters and digits is masked whole. */
+  private static final int WHOLLY = 5;
+
+  /** Digits in a row that are looked for by themselves. */
+  private static final int RUN = 4;
+
+  /** A number or word with no more letters and digits is found only where it stands by itself. */
+  private static final int SHORT_NUMBER = 3;
+
+  private static final int SHORT_WORD = 5;
+
+  /** A number with no more letters and digits is found only where nothing else is written. */
+  private static final int TOO_SHORT = 2;
+
+  private Shapes() {}
+
+  /** Returns what is looked for on behalf of a number. */
+  static List<Shape> ofNumber(String number, int owner) {
+    Folded folded = Folded.of(number);
+    int length = folded.length();
+    List<Shape> shapes = new ArrayList<>();
+    if (length == 0) {
+      return shapes;
+    }
+    boolean[] masked = new boolean[length];
+    mask(masked, 0, length);
+    List<int[]> runs = new ArrayList<>(runs(folded, true));
+    runs.addAll(runs(folded, false));
+    runs.forEach(run -> mask(masked, run[0], run[1]));
+    shapes.add(new Shape(part(folded, 0, length), masked, Folded.Gap.WIDE, stands(length), owner));
+    for (int[] run : runs) {
+      shapes.add(
+          new Shape(
+              part(folded, run[0], run[1]),
+              Arrays.copyOfRange(masked, run[0], run[1]),
+              Folded.Gap.NARROW,
+              Shape.Stands.ANYWHERE,
+              owner));
+    }
+    return shapes;
+  }
+
+  /** Says whether a number is too short to be found among other words. */
+  static boolean isTooShort(String number) {
+    return Folded.of(number).length() <= TOO_SHORT;
+  }
+
+  private static Shape.Stands stands(int length) {
+    if (length <= TOO_SHORT) {
+      return Shape.Stands.ALONE;
+    }
+    return length <= SHORT_NUMBER ? Shape.Stands.WHOLE : Shape.Stands.ANYWHERE;
+  }
+
+  /** Masks the ending of a number that stands from one letter or digit to another. */
+  private static void mask(boolean[] masked, int from, int to) {
+    boolean wholly = from == 0 && to == masked.length && to < WHOLLY;
+    Arrays.fill(masked, wholly ? from : Math.max(from, to - ENDING), to, true);
+  }
+
+  /** Finds digits in a row, as they are written or with something between them. */
+  private static List<int[]> runs(Folded number, boolean written) {
+    List<int[]> runs = new ArrayList<>();
+    int start = 0;
+    for (int i = 1; i <= number.length(); i++) {
+      boolean goesOn =
+          i < number.length()
+              && number.isDigit(i)
+              && number.isDigit(i - 1)
+              && !(written && number.gap(i) != Folded.Gap.NONE);
+      if (!goesOn) {
+        if (i - start >= RUN) {
+          runs.add(new int[] {start, i});
+        }
+        start = i;
+      }
+    }
+    return runs;
+  }
+
+  /** Returns what is looked for on behalf of a private word. */
+  static Shape ofWord(String word, int owner) {
+    Folded folded = Folded.of(word);
+    boolean[] masked = new boolean[folded.length()];
+    Arrays.fill(masked, true);
+    return new Shape(
+        part(folded, 0, folded.length()),
+        masked,
+        Folded.Gap.WIDE,
+        folded.length() <= SHORT_WORD ? Shape.Stands.WHOLE : Shape.Stands.ANYWHERE,
+        owner);
+  }
+
+  private static int[] part(Folded folded, int from, int to) {
+    int[] letters = new int[to - from];
+    for (int i = from; i < to; i++) {
+      letters[i - from] = folded.letter(i);
+    }
+    return letters;
+  }
+}

@@ -1,0 +1,7 @@
+/**
+ * The copy for others: what it leaves out, what it masks, and how a masked number is vouched for.
+ */
+@NullMarked
+package assize.share;
+
+import org.jspecify.annotations.NullMarked;
