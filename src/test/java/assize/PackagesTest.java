@@ -43,9 +43,11 @@ class PackagesTest {
     MAY_IMPORT.put("lint", and(facts, "ruleset", "record", "diagnostic"));
     MAY_IMPORT.put("judge", and(facts, "ruleset", "record", "judgment"));
     MAY_IMPORT.put("photo", Set.of("text", "diagnostic"));
+    MAY_IMPORT.put("share", and(facts, "ruleset", "record", "judgment"));
     MAY_IMPORT.put("report.drawing", and(facts));
     MAY_IMPORT.put(
-        "report.view", and(facts, "ruleset", "record", "judgment", "judge", "report.drawing"));
+        "report.view",
+        and(facts, "ruleset", "record", "judgment", "judge", "share", "report.drawing"));
     MAY_IMPORT.put("report.html", Set.of("report.view", "report.drawing"));
     MAY_IMPORT.put("report.text", and(facts, "ruleset", "record", "judgment", "diagnostic"));
   }

@@ -50,6 +50,12 @@ final class JudgeCommand implements Callable<Integer> {
       description = "Also write the judgment as JSON; -: to standard output, and no report.")
   private Optional<String> json = Optional.empty();
 
+  @Option(
+      names = "--share",
+      description =
+          "Write the copies for others: without what is private, ends of numbers masked, checked.")
+  private boolean share;
+
   @Spec private CommandSpec spec = CommandSpec.create();
 
   JudgeCommand(Terminal terminal) {
@@ -65,7 +71,11 @@ final class JudgeCommand implements Callable<Integer> {
             });
     return new Inputs(terminal)
         .judge(records, rules, asOf)
-        .map(judged -> new Reports(terminal).write(judged, out, json))
+        .map(
+            judged ->
+                share
+                    ? new Reports(terminal).share(judged, out, json)
+                    : new Reports(terminal).write(judged, out, json))
         .filter(written -> written)
         .map(written -> Exit.DONE)
         .orElse(Exit.BAD_INPUT);

@@ -16,7 +16,6 @@ import assize.ruleset.Award;
 import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -46,32 +45,94 @@ final class Reports {
    * @return whether nothing was wrong with the evidence
    */
   boolean write(Map<Path, Judgment> judged, Path out, Optional<String> json) {
+    List<Made> all = new ArrayList<>();
+    judged.forEach((record, judgment) -> all.add(new Report(record, judgment, out)));
+    return write(all, json);
+  }
+
+  /** Does the same with copies for others. */
+  boolean share(Map<Path, Judgment> judged, Path out, Optional<String> json) {
+    List<Made> all = new ArrayList<>();
+    judged.forEach((record, judgment) -> all.add(Sharing.of(record, judgment, out)));
+    return write(all, json);
+  }
+
+  /** What is made of one judgment. */
+  interface Made {
+    Judgment judgment();
+
+    /** Returns where its page goes. */
+    Path place();
+
+    /** Returns the page; what is wrong with its photos is added to what was found. */
+    String page(List<Diagnostic> found);
+
+    /** Returns the machine's form, of several lines. */
+    String machine();
+
+    /** Returns what stands in the way of handing it out. */
+    default List<String> problems() {
+      return List.of();
+    }
+
+    /** Keeps what has to be kept before the page is put into place. */
+    default void keep() {}
+
+    /** Returns what its owner has to know. */
+    default List<String> notes() {
+      return List.of();
+    }
+  }
+
+  /** The owner's own report. */
+  private record Report(Path record, Judgment judgment, Path out) implements Made {
+    @Override
+    public Path place() {
+      return Reports.place(out, judgment);
+    }
+
+    @Override
+    public String page(List<Diagnostic> found) {
+      return Reports.page(record, judgment, found);
+    }
+
+    @Override
+    public String machine() {
+      return JudgmentJson.of(judgment);
+    }
+  }
+
+  private boolean write(List<Made> all, Optional<String> json) {
     List<String> problems = new ArrayList<>();
     List<Diagnostic> found = new ArrayList<>();
-    Set<Path> pages = pages(judged, out, problems);
+    Set<Path> pages = pages(all, problems);
     json.filter(file -> pages.contains(Path.of(file)))
         .ifPresent(file -> problems.add(file + ": the report goes there; name another for --json"));
     boolean toOutput = json.equals(Optional.of("-"));
+    String machine = json.isPresent() ? machine(all) : "";
     try (Outputs outputs = new Outputs()) {
       if (!toOutput && problems.isEmpty()) {
         json.ifPresent(file -> OutputFile.check(List.of(Path.of(file))));
         OutputFile.check(pages);
-        judged.forEach(
-            (record, judgment) ->
-                outputs.stage(place(out, judgment), page(record, judgment, found)));
-        json.ifPresent(file -> outputs.stage(Path.of(file), machine(judged.values()) + "\n"));
+        all.forEach(one -> outputs.stage(one.place(), one.page(found)));
+        json.ifPresent(file -> outputs.stage(Path.of(file), machine + "\n"));
       }
       boolean fine = new Inputs(terminal).report(found, false);
+      all.forEach(one -> problems.addAll(one.problems()));
       if (!fine || !problems.isEmpty()) {
-        problems.forEach(problem -> terminal.error("error: " + problem));
+        problems.forEach(problem -> ("error: " + problem).lines().forEach(terminal::error));
         return false;
+      }
+      if (!toOutput) {
+        all.forEach(Made::keep);
       }
       outputs.place();
     }
     if (toOutput) {
-      terminal.result(machine(judged.values()));
+      terminal.result(machine);
     } else {
-      judged.values().forEach(one -> terminal.result(summary(one, place(out, one))));
+      all.forEach(one -> terminal.result(summary(one.judgment(), one.place())));
+      all.forEach(one -> one.notes().forEach(terminal::error));
     }
     return true;
   }
@@ -81,14 +142,17 @@ final class Reports {
     return out.resolve(judgment.vehicle().id() + ".html");
   }
 
-  private static Set<Path> pages(Map<Path, Judgment> judged, Path out, List<String> problems) {
+  private static Set<Path> pages(List<Made> all, List<String> problems) {
     Set<Path> pages = new LinkedHashSet<>();
-    judged.forEach(
-        (record, judgment) -> {
-          if (!pages.add(place(out, judgment))) {
-            problems.add(record + ": another record is named " + judgment.vehicle().id() + " too");
-          }
-        });
+    for (Made one : all) {
+      if (!pages.add(one.place())) {
+        problems.add(
+            one.judgment().vehicle().at().file()
+                + ": another record's page is named "
+                + one.place().getFileName()
+                + " too");
+      }
+    }
     return pages;
   }
 
@@ -112,15 +176,19 @@ final class Reports {
   }
 
   /** Returns one judgment as an object of several lines, several as one object a line. */
-  private static String machine(Collection<Judgment> judged) {
-    return judged.size() == 1
-        ? JudgmentJson.of(judged.iterator().next()).stripTrailing()
-        : judged.stream().map(Reports::line).collect(Collectors.joining("\n"));
+  private static String machine(List<Made> all) {
+    return all.size() == 1
+        ? all.get(0).machine().stripTrailing()
+        : all.stream().map(one -> line(one.machine())).collect(Collectors.joining("\n"));
+  }
+
+  private static String line(String machine) {
+    return machine.replaceAll("\n *", " ").strip();
   }
 
   /** Returns one judgment as an object on one line. */
   static String line(Judgment judgment) {
-    return JudgmentJson.of(judgment).replaceAll("\n *", " ").strip();
+    return line(JudgmentJson.of(judgment));
   }
 
   /** Returns the photos that a record shows as its evidence. */

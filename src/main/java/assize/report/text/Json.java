@@ -114,6 +114,13 @@ public final class Json {
     return this;
   }
 
+  /** Returns a text in quotes. */
+  static String quoted(String text) {
+    Json json = new Json();
+    json.quote(text);
+    return json.out.toString();
+  }
+
   private StringBuilder quote(String text) {
     out.append('"');
     for (int i = 0; i < text.length(); i++) {

@@ -19,6 +19,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.ToDoubleFunction;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 
 /**
@@ -37,6 +38,12 @@ public final class JudgmentJson {
   /** Returns the judgment as one JSON object and a line end. */
   public static String of(Judgment judgment) {
     return new JudgmentJson(judgment).json() + "\n";
+  }
+
+  /** Returns the copy for others: each text changed as {@code mask} does, and said to be shared. */
+  public static String of(Judgment judgment, UnaryOperator<String> mask) {
+    String json = new JudgmentJson(judgment).json().flag("shared", true) + "\n";
+    return JsonTexts.change(json, mask);
   }
 
   private Json json() {

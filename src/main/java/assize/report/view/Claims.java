@@ -27,22 +27,25 @@ final class Claims {
 
   private final RuleSet rules;
   private final VehicleRecord vehicle;
+  private final VehicleRecord facts;
   private final boolean listed;
 
   /**
    * Begins with a rule set and a record.
    *
+   * @param facts the record as it was judged, where {@code vehicle} leaves some of it out
    * @param listed whether the page has a list of sources to lead to
    */
-  Claims(RuleSet rules, VehicleRecord vehicle, boolean listed) {
+  Claims(RuleSet rules, VehicleRecord vehicle, VehicleRecord facts, boolean listed) {
     this.rules = rules;
     this.vehicle = vehicle;
+    this.facts = facts;
     this.listed = listed;
   }
 
   /** Says whether a claim speaks, or may speak, of this vehicle if it was built on that day. */
   boolean speaks(Claim claim, LocalDate day) {
-    return claim.scope().holds(new VehicleFacts(rules, vehicle, DaySpan.day(day))) != Kleene.NO;
+    return claim.scope().holds(new VehicleFacts(rules, facts, DaySpan.day(day))) != Kleene.NO;
   }
 
   /** Returns the sources of a position, those that add nothing last. */

@@ -3,6 +3,7 @@ package assize.report.view;
 import assize.date.DayWords;
 import assize.judgment.Judgment;
 import assize.judgment.Stretch;
+import assize.record.VehicleRecord;
 import assize.ruleset.Item;
 import java.time.LocalDate;
 import java.util.HashMap;
@@ -21,9 +22,18 @@ final class Reading {
 
   /** Begins with a judgment; {@code listed} says whether the page has a list of sources. */
   Reading(Judgment judgment, boolean listed) {
+    this(judgment, judgment.vehicle(), listed);
+  }
+
+  /** Begins with a judgment whose vehicle leaves out some of the facts that claims speak by. */
+  Reading(Judgment judgment, VehicleRecord facts) {
+    this(judgment, facts, true);
+  }
+
+  private Reading(Judgment judgment, VehicleRecord facts, boolean listed) {
     this.judgment = judgment;
     this.words = new RuleWords(judgment.rules());
-    this.claims = new Claims(judgment.rules(), judgment.vehicle(), listed);
+    this.claims = new Claims(judgment.rules(), judgment.vehicle(), facts, listed);
     judgment.items().forEach(one -> items.put(one.item().id(), one.item()));
   }
 

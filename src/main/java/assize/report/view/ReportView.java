@@ -13,6 +13,7 @@ import java.util.Optional;
  * @param evidence all of it, cited or not
  * @param steps the score against the build day, where it depends on it
  * @param filter what every item can be narrowed to
+ * @param shared what is left out, where this is the copy for others
  */
 public record ReportView(
     HeadView head,
@@ -32,7 +33,8 @@ public record ReportView(
     List<CautionView> cautions,
     String afterCautions,
     List<EvidenceView> evidence,
-    List<FileView> files) {
+    List<FileView> files,
+    Optional<SharedView> shared) {
   public ReportView {
     remarks = List.copyOf(remarks);
     disputes = List.copyOf(disputes);
@@ -44,6 +46,30 @@ public record ReportView(
     cautions = List.copyOf(cautions);
     evidence = List.copyOf(evidence);
     files = List.copyOf(files);
+  }
+
+  /** Returns the same as the copy for others. */
+  ReportView with(SharedView said) {
+    return new ReportView(
+        head,
+        remarks,
+        score,
+        costs,
+        disputes,
+        settled,
+        idle,
+        notShown,
+        departures,
+        areas,
+        steps,
+        filter,
+        sum,
+        sources,
+        cautions,
+        afterCautions,
+        evidence,
+        files,
+        Optional.of(said));
   }
 
   /**

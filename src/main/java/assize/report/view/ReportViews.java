@@ -3,12 +3,14 @@ package assize.report.view;
 import assize.judgment.ItemJudgment;
 import assize.judgment.Judgment;
 import assize.judgment.Remark;
+import assize.record.VehicleRecord;
 import assize.ruleset.Caution;
 import assize.text.Fingerprint;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** Turns a judgment into a finished report. */
 public final class ReportViews {
@@ -25,7 +27,16 @@ public final class ReportViews {
    * @param unshown why not, by the evidence's name in the record
    */
   public static ReportView of(Judgment judgment, Map<String, String> unshown) {
-    Reading reading = new Reading(judgment);
+    return of(judgment, judgment.vehicle(), unshown);
+  }
+
+  /**
+   * Does the same for a judgment whose vehicle leaves some facts out.
+   *
+   * @param facts the record that was judged, by which claims speak or do not
+   */
+  static ReportView of(Judgment judgment, VehicleRecord facts, Map<String, String> unshown) {
+    Reading reading = new Reading(judgment, facts);
     DisputeViews differing = new DisputeViews(reading);
     EvidenceViews evidence = new EvidenceViews(judgment, unshown, differing.places());
     PictureViews pictures = new PictureViews(reading, unshown);
@@ -53,7 +64,8 @@ public final class ReportViews {
         cautions(judgment),
         Caution.THEN,
         evidence.all(),
-        files(judgment));
+        files(judgment),
+        Optional.empty());
   }
 
   private static String about(Remark.Kind kind) {
@@ -95,6 +107,7 @@ public final class ReportViews {
       files.add(
           new ReportView.FileView(file.path(), file.sha256(), record ? "record" : "evidence"));
     }
+    files.removeIf(file -> file.sha256().isEmpty());
     return files;
   }
 }

@@ -1,0 +1,188 @@
+package assize.cli;
+
+import assize.diagnostic.Diagnostic;
+import assize.judgment.Judgment;
+import assize.photo.Bare;
+import assize.photo.Box;
+import assize.record.Evidence;
+import assize.record.VehicleRecord;
+import assize.report.html.HtmlReport;
+import assize.report.html.Picture;
+import assize.report.html.SharedPage;
+import assize.report.text.JsonTexts;
+import assize.report.text.JudgmentJson;
+import assize.report.view.SharedViews;
+import assize.share.Copy;
+import assize.share.LeavingOut;
+import assize.share.Mask;
+import assize.share.Secret;
+import assize.text.Parsed;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** The copy of one report for others, made and checked before anything of it is written. */
+final class Sharing implements Reports.Made {
+  private static final String SHARED = "-shared.html";
+  private static final int SHOWN = 5;
+
+  private final Path record;
+  private final Judgment judgment;
+  private final Path out;
+  private final Copy copy;
+  private final Mask mask;
+  private final Path secretFile;
+  private final Optional<Parsed<Secret>> kept;
+  private final Secret secret;
+  private final List<String> problems = new ArrayList<>();
+
+  private Sharing(Path record, Judgment judgment, Path out) {
+    VehicleRecord vehicle = judgment.vehicle();
+    this.record = record;
+    this.judgment = judgment;
+    this.out = out;
+    this.copy = LeavingOut.of(judgment);
+    this.mask = Mask.of(vehicle.numbers().values(), vehicle.unsharedWords());
+    this.secretFile = SecretFile.of(record);
+    this.kept = SecretFile.read(secretFile);
+    this.secret = kept.flatMap(Parsed::toOptional).orElseGet(Secret::random);
+  }
+
+  /** Reads the secret of a record, or thinks of a new one. */
+  static Sharing of(Path record, Judgment judgment, Path out) {
+    Sharing sharing = new Sharing(record, judgment, out);
+    sharing.kept.ifPresent(
+        read ->
+            read.match(
+                good -> true,
+                bad -> sharing.problems.add(SecretFile.damaged(sharing.secretFile, bad.reason()))));
+    return sharing;
+  }
+
+  @Override
+  public Judgment judgment() {
+    return judgment;
+  }
+
+  @Override
+  public List<String> problems() {
+    return problems;
+  }
+
+  @Override
+  public Path place() {
+    return out.resolve(mask.text(judgment.vehicle().id()) + SHARED);
+  }
+
+  /** Returns the photos that the copy shows, with what is to be painted over. */
+  List<Pictures.Wanted> wanted() {
+    VehicleRecord vehicle = copy.judgment().vehicle();
+    List<Pictures.Wanted> wanted = new ArrayList<>();
+    for (Pictures.Wanted one : Reports.photos(record, vehicle)) {
+      List<Box> boxes =
+          Optional.ofNullable(vehicle.evidence().get(one.key()))
+              .map(Sharing::boxes)
+              .orElse(List.of());
+      wanted.add(new Pictures.Wanted(one.key(), one.file(), one.at(), one.words(), boxes));
+    }
+    wanted.addAll(ClaimPictures.wanted(judgment, item -> true));
+    return wanted;
+  }
+
+  private static List<Box> boxes(Evidence evidence) {
+    return evidence.covers().stream()
+        .map(it -> new Box(it.left(), it.top(), it.width(), it.height()))
+        .toList();
+  }
+
+  @Override
+  public String page(List<Diagnostic> found) {
+    Pictures.Read read = Pictures.read(wanted());
+    found.addAll(read.found());
+    SharedViews.Shared shared = SharedViews.of(copy, mask, fingerprints(), read.unshown());
+    Map<String, Picture> pictures = new LinkedHashMap<>();
+    Reports.asPictures(read)
+        .forEach((key, picture) -> pictures.put(shared.pictures().apply(key), picture));
+    String page = HtmlReport.render(shared.view(), pictures);
+    List<String> faults =
+        SharedPage.faults(page, mask::text, Bare::faults).stream()
+            .map(fault -> "in " + fault.where() + ": " + fault.what())
+            .toList();
+    refuse("the copy for others", faults);
+    return page;
+  }
+
+  private void refuse(String what, List<String> faults) {
+    if (faults.isEmpty()) {
+      return;
+    }
+    int more = faults.size() - SHOWN;
+    problems.add(
+        record
+            + ": "
+            + what
+            + " still shows what it should not:\n"
+            + faults.stream().limit(SHOWN).map(it -> "  " + it + "\n").collect(Collectors.joining())
+            + (more > 0 ? "  and " + more + " more\n" : "")
+            + "  Nothing was written. Write such a number or word in one piece, or mark the text that"
+            + " it stands in `private`; if it is a word of the page itself, name a longer one.");
+  }
+
+  private Map<String, String> fingerprints() {
+    VehicleRecord vehicle = judgment.vehicle();
+    Map<String, String> fingerprints = new LinkedHashMap<>();
+    vehicle
+        .numbers()
+        .forEach(
+            (table, number) ->
+                fingerprints.put(table, secret.key(vehicle.id(), table).fingerprint(number)));
+    return fingerprints;
+  }
+
+  @Override
+  public String machine() {
+    String json = JudgmentJson.of(copy.judgment(), mask::text);
+    refuse(
+        "the JSON for others",
+        JsonTexts.of(json).stream()
+            .filter(text -> !mask.text(text).equals(text))
+            .map(text -> "in “" + mask.text(text) + "”")
+            .toList());
+    return json;
+  }
+
+  @Override
+  public void keep() {
+    if (kept.isEmpty()) {
+      SecretFile.keep(secretFile, record, secret);
+    }
+  }
+
+  /** Tells of a secret that is new, and of the photos to be looked at. */
+  @Override
+  public List<String> notes() {
+    List<String> notes = new ArrayList<>();
+    if (kept.isEmpty()) {
+      notes.add(
+          "note: "
+              + secretFile
+              + " is new: keep it, give it to nobody; by it a masked number can be vouched for");
+    }
+    List<String> bare =
+        copy.judgment().vehicle().evidence().values().stream()
+            .filter(one -> one.kind() == Evidence.Kind.PHOTO && one.covers().isEmpty())
+            .map(Evidence::what)
+            .toList();
+    if (!bare.isEmpty()) {
+      notes.add(
+          "note: look at each of these photos for numbers, faces and places, nothing is painted"
+              + " over in them: "
+              + String.join(", ", bare));
+    }
+    return notes;
+  }
+}

@@ -1,0 +1,201 @@
+package assize.report.html;
+
+import java.util.ArrayList;
+import java.util.Base64;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.function.UnaryOperator;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Attribute;
+import org.jsoup.nodes.Comment;
+import org.jsoup.nodes.Document;
+import org.jsoup.nodes.Element;
+import org.jsoup.nodes.Node;
+import org.jsoup.nodes.TextNode;
+import org.jsoup.select.NodeVisitor;
+
+/** What must be true of a copy for others before anybody gets it, and what can be read from one. */
+public final class SharedPage {
+  private static final Set<String> INLINE =
+      Set.of("a", "em", "strong", "i", "b", "small", "span", "abbr", "code");
+
+  /** Where things are drawn; no text of a person stands there. */
+  private static final Set<String> DRAWING =
+      Set.of("svg", "symbol", "rect", "path", "circle", "line", "use", "g", "text", "img");
+
+  private static final Set<String> COORDINATES =
+      Set.of("x", "y", "x1", "y1", "x2", "y2", "width", "height", "cx", "cy", "r", "d", "viewbox");
+
+  private static final Pattern COORDINATE = Pattern.compile("[MLHVAZmlhvaz0-9., -]*");
+  private static final Pattern COLOR = Pattern.compile("#[0-9a-fA-F]{6}");
+  private static final Pattern DIGEST = Pattern.compile("[0-9a-f]{64}");
+  private static final Set<String> LEADING =
+      Set.of("id", "href", "for", "aria-labelledby", "aria-describedby");
+  private static final Pattern ESCAPED = Pattern.compile("\\.([0-9a-f]{1,6})\\.");
+  private static final String DATA = ";base64,";
+  private static final int AROUND = 30;
+
+  private final UnaryOperator<String> mask;
+  private final Function<byte[], List<String>> pictures;
+  private final List<Fault> faults = new ArrayList<>();
+
+  private SharedPage(UnaryOperator<String> mask, Function<byte[], List<String>> pictures) {
+    this.mask = mask;
+    this.pictures = pictures;
+  }
+
+  /**
+   * Something that should not be there.
+   *
+   * @param where in which part of the page
+   * @param what the text around it, masked; or what is wrong
+   */
+  public record Fault(String where, String what) {}
+
+  /** A masked number as the page tells it, and its fingerprint. */
+  public record Seal(String number, String fingerprint) {}
+
+  /**
+   * Searches a finished page for what the mask would still change: in its texts, over the bounds of
+   * elements too, its attributes and its remarks. Only digests, coordinates, classes and the page's
+   * own style and script are left out.
+   *
+   * @param pictures what a picture holds beside the picture
+   */
+  public static List<Fault> faults(
+      String html, UnaryOperator<String> mask, Function<byte[], List<String>> pictures) {
+    SharedPage page = new SharedPage(mask, pictures);
+    Document document = Jsoup.parse(html);
+    document.traverse(page.new Texts());
+    document.getAllElements().forEach(page::attributes);
+    return List.copyOf(page.faults);
+  }
+
+  /** Returns the fingerprints of masked numbers; none where the page is no copy for others. */
+  public static List<Seal> seals(String html) {
+    return Jsoup.parse(html).select("#left-out .seal").stream()
+        .filter(it -> DIGEST.matcher(it.text()).matches())
+        .map(it -> new Seal(numberOf(it), it.text()))
+        .toList();
+  }
+
+  private static String numberOf(Element seal) {
+    Element term = seal.previousElementSibling();
+    if (term == null) {
+      return "";
+    }
+    Element masked = term.selectFirst("strong");
+    return term.ownText().replaceAll(":\\s*$", "") + (masked == null ? "" : " " + masked.text());
+  }
+
+  /** Joins the text of each block, whatever elements it is divided into. */
+  private final class Texts implements NodeVisitor {
+    private final StringBuilder block = new StringBuilder();
+
+    @Override
+    public void head(Node node, int depth) {
+      if (node instanceof TextNode text) {
+        block.append(text.getWholeText());
+      } else if (node instanceof Comment comment) {
+        search(node, comment.getData());
+      } else if (node instanceof Element element) {
+        bound(element);
+      }
+    }
+
+    @Override
+    public void tail(Node node, int depth) {
+      if (node instanceof Element element) {
+        bound(element);
+      }
+    }
+
+    private void bound(Element element) {
+      if (element.normalName().equals("br")) {
+        block.append('\n');
+      } else if (!INLINE.contains(element.normalName())) {
+        String text = block.toString();
+        block.setLength(0);
+        boolean digest = element.hasClass("sha256") && DIGEST.matcher(text).matches();
+        if (!digest) {
+          search(element, text);
+        }
+      }
+    }
+  }
+
+  private void attributes(Element element) {
+    for (Attribute attribute : element.attributes()) {
+      String key = attribute.getKey().toLowerCase(Locale.ROOT);
+      String value = attribute.getValue();
+      if (key.equals("src") && value.contains(DATA)) {
+        picture(element, value);
+      } else if (!isNoise(element, key, value)) {
+        search(element, value);
+        if (LEADING.contains(key)) {
+          search(element, unescaped(value));
+        }
+      }
+    }
+  }
+
+  private static boolean isNoise(Element element, String key, String value) {
+    boolean drawn = DRAWING.contains(element.normalName());
+    boolean policy = element.attr("http-equiv").equals("Content-Security-Policy");
+    return key.equals("class")
+        || policy && key.equals("content")
+        || drawn && COORDINATES.contains(key) && COORDINATE.matcher(value).matches()
+        || drawn && key.equals("fill") && COLOR.matcher(value).matches();
+  }
+
+  private static String unescaped(String name) {
+    return ESCAPED
+        .matcher(name)
+        .replaceAll(
+            code -> {
+              int point = Integer.parseInt(code.group(1), 16);
+              boolean valid = Character.isValidCodePoint(point);
+              return Matcher.quoteReplacement(valid ? Character.toString(point) : code.group());
+            });
+  }
+
+  private void picture(Element element, String address) {
+    String data = address.substring(address.indexOf(DATA) + DATA.length());
+    for (String fault : pictures.apply(Base64.getDecoder().decode(data))) {
+      faults.add(new Fault(where(element), "a picture holds " + fault));
+    }
+  }
+
+  private void search(Node at, String text) {
+    String masked = mask.apply(text);
+    if (masked.equals(text)) {
+      return;
+    }
+    int from = 0;
+    while (from < Math.min(text.length(), masked.length())
+        && text.charAt(from) == masked.charAt(from)) {
+      from++;
+    }
+    int start = Math.max(0, from - AROUND);
+    String around = masked.substring(start, Math.min(masked.length(), from + AROUND));
+    faults.add(new Fault(where(at), "“" + around.replaceAll("\\s+", " ").strip() + "”"));
+  }
+
+  /** Returns the heading of the innermost part of the page that has one. */
+  private String where(Node at) {
+    for (Node node = at; node != null; node = node.parent()) {
+      if (node instanceof Element part) {
+        Element heading = part.selectFirst(":root > head > title, h1, h2, h3, h4");
+        boolean is = part.normalName().matches("article|section|header|body|html");
+        if (is && heading != null) {
+          return "“" + mask.apply(heading.text()) + "”";
+        }
+      }
+    }
+    return "the page";
+  }
+}

@@ -1,0 +1,63 @@
+package assize.report.view;
+
+import assize.share.Mask;
+import assize.share.Times;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.Map;
+import java.util.Set;
+
+/** The texts of one page as others may see them, and what is masked in them. */
+final class MaskedTexts implements EveryText.Changes {
+  private final Mask mask;
+  private final Times times;
+  private final Map<String, String> names = new HashMap<>();
+  private final Map<String, String> keys = new HashMap<>();
+  private final Set<String> takenKeys = new HashSet<>();
+  private final Set<String> taken = new HashSet<>();
+
+  MaskedTexts(Mask mask) {
+    this.mask = mask;
+    this.times = new Times(mask);
+  }
+
+  Times times() {
+    return times;
+  }
+
+  @Override
+  public String text(String text) {
+    return mask.text(text, times);
+  }
+
+  /** The page's own names stay; of those made from somebody's name, that name is masked. */
+  @Override
+  public String name(String name) {
+    return names.computeIfAbsent(name, this::masked);
+  }
+
+  @Override
+  public String key(String key) {
+    return keys.computeIfAbsent(key, it -> free(mask.text(it), takenKeys));
+  }
+
+  private String masked(String name) {
+    String kind = Anchors.kind(name);
+    if (kind.isEmpty()) {
+      taken.add(name);
+      return name;
+    }
+    String written = Anchors.written(name.substring(kind.length()));
+    String masked = mask.text(written);
+    String safe = masked.equals(written) ? name : kind + Anchors.safe(masked);
+    return free(safe, taken);
+  }
+
+  private static String free(String wanted, Set<String> taken) {
+    String free = wanted;
+    for (int i = 2; !taken.add(free); i++) {
+      free = wanted + "." + i;
+    }
+    return free;
+  }
+}

@@ -1,0 +1,161 @@
+package assize.report.view;
+
+import assize.record.Evidence;
+import assize.record.Unshared;
+import assize.record.VehicleRecord;
+import assize.ruleset.NumberTable;
+import assize.share.Copy;
+import assize.share.Mask;
+import assize.share.Omission;
+import assize.share.Times;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
+
+/** Turns a judgment into the finished copy for others, and says what it leaves out. */
+public final class SharedViews {
+  private final Copy copy;
+  private final Mask mask;
+  private final Map<String, String> fingerprints;
+
+  private SharedViews(Copy copy, Mask mask, Map<String, String> fingerprints) {
+    this.copy = copy;
+    this.mask = mask;
+    this.fingerprints = fingerprints;
+  }
+
+  /**
+   * A finished copy.
+   *
+   * @param pictures what the copy calls a picture that the report knows by another key
+   */
+  public record Shared(ReportView view, UnaryOperator<String> pictures) {}
+
+  /**
+   * Masks a report and adds what is left out.
+   *
+   * @param mask of the record's numbers, in its order, and its private words
+   * @param fingerprints of the numbers, by number table
+   * @param unshown why a picture can't be shown, by its key
+   */
+  public static Shared of(
+      Copy copy, Mask mask, Map<String, String> fingerprints, Map<String, String> unshown) {
+    ReportView report = ReportViews.of(copy.judgment(), copy.facts(), unshown);
+    MaskedTexts texts = new MaskedTexts(mask);
+    ReportView masked = EveryText.of(report, texts);
+    SharedViews views = new SharedViews(copy, mask, fingerprints);
+    SharedView said = EveryText.of(views.view(report, texts.times()), new Again(texts, mask));
+    return new Shared(masked.with(said), texts::key);
+  }
+
+  /** Masks what is said of the masks, which does not count. */
+  private record Again(MaskedTexts texts, Mask mask) implements EveryText.Changes {
+    @Override
+    public String text(String text) {
+      return mask.text(text);
+    }
+
+    @Override
+    public String name(String name) {
+      return texts.name(name);
+    }
+
+    @Override
+    public String key(String key) {
+      return texts.key(key);
+    }
+  }
+
+  private SharedView view(ReportView report, Times times) {
+    List<SharedView.PhotoView> covered = new ArrayList<>();
+    List<SharedView.PhotoView> bare = new ArrayList<>();
+    for (EvidenceView one : report.evidence()) {
+      if (one.photo() && one.reason().isEmpty()) {
+        int boxes = boxes(one.id());
+        (boxes > 0 ? covered : bare).add(photo(one, boxes));
+      }
+    }
+    return new SharedView(numbers(times), words(times), omissions(), covered, bare, false);
+  }
+
+  private int boxes(String evidence) {
+    return Optional.ofNullable(copy.judgment().vehicle().evidence().get(evidence))
+        .map(Evidence::covers)
+        .map(List::size)
+        .orElse(0);
+  }
+
+  private static SharedView.PhotoView photo(EvidenceView one, int boxes) {
+    return new SharedView.PhotoView(
+        new ReportView.LinkView(one.anchor(), one.alt()),
+        one.what(),
+        boxes == 0 ? "" : Numbers.count(boxes, "part painted over", "parts painted over"));
+  }
+
+  private List<SharedView.NumberView> numbers(Times times) {
+    VehicleRecord vehicle = copy.judgment().vehicle();
+    Map<String, NumberTable> tables = copy.judgment().rules().numbers();
+    List<SharedView.NumberView> numbers = new ArrayList<>();
+    vehicle
+        .numbers()
+        .forEach(
+            (table, number) ->
+                numbers.add(
+                    new SharedView.NumberView(
+                        Optional.ofNullable(tables.get(table)).map(NumberTable::name).orElse(table),
+                        mask.text(number),
+                        Numbers.count(times.of(numbers.size()), "time", "times"),
+                        Mask.isTooShort(number)
+                            ? "It is too short to be looked for among other words: look for it"
+                                + " yourself."
+                            : "",
+                        Optional.ofNullable(fingerprints.get(table)).orElse(""))));
+    return numbers;
+  }
+
+  private String words(Times times) {
+    int words = mask.words().size();
+    if (words == 0) {
+      return "";
+    }
+    int count = 0;
+    for (int i = 0; i < words; i++) {
+      count += times.of(mask.numbers().size() + i);
+    }
+    return Numbers.count(words, "private word is", "private words are")
+        + " masked as xxx, "
+        + Numbers.count(count, "time", "times")
+        + " in all.";
+  }
+
+  private List<String> omissions() {
+    List<String> lines = new ArrayList<>();
+    for (Omission one : copy.omissions()) {
+      String what = one.what().stream().map(SharedViews::word).collect(Collectors.joining(", "));
+      lines.add((one.item().isEmpty() ? "Of the record" : "At “" + one.item() + "”") + ": " + what);
+    }
+    if (copy.evidence() > 0) {
+      lines.add(
+          "Of the evidence: " + Numbers.count(copy.evidence(), "whole piece", "whole pieces"));
+    }
+    return lines;
+  }
+
+  private static String word(Unshared what) {
+    return switch (what) {
+      case NOTES -> "the notes on the vehicle";
+      case JUDGED -> "who judged, and when";
+      case PLANT -> "the plant";
+      case MARKET -> "the market";
+      case NOTE -> "the note";
+      case BY -> "who looked";
+      case ON -> "when";
+      case EVIDENCE -> "its evidence";
+      case WHY -> "why it departs on purpose";
+      case BECAUSE -> "why the owner holds something else to be right";
+    };
+  }
+}
