@@ -22,8 +22,8 @@ import picocli.CommandLine.Spec;
     subcommands = {
       DemoCommand.class,
       JudgeCommand.class,
-      RosterCommand.class,
       LintCommand.class,
+      RosterCommand.class,
       DossierCommand.class,
       DateCommand.class,
       ColorCommand.class,
