@@ -18,7 +18,7 @@ public final class HtmlDossier {
     return Templates.page(
         "dossier.ftlh",
         Map.of("dossier", view, "pictures", pictures),
-        List.of("report.css", "dossier.css"),
+        List.of("report.css", "print.css", "dossier.css"),
         List.of());
   }
 }

@@ -22,8 +22,8 @@ public final class HtmlReport {
   public static String render(ReportView view, Map<String, Picture> pictures) {
     return Templates.page(
         "report.ftlh",
-        Map.of("report", view, "pictures", pictures),
-        List.of("report.css", "filter.css"),
+        Map.of("report", view, "pictures", pictures, "places", Places.of(view)),
+        List.of("report.css", "filter.css", "print.css"),
         AreaRules.of(view.areas().size()),
         List.of("filter.js"));
   }

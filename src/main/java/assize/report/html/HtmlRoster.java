@@ -46,7 +46,7 @@ public final class HtmlRoster {
         Templates.page(
             "roster.ftlh",
             Map.of("roster", view),
-            List.of("report.css", "roster.css"),
+            List.of("report.css", "print.css", "roster.css"),
             List.of("roster.js"));
     FinishedPage.checkRoster(sample(frame, view, rows), script);
     int from = 0;

@@ -194,16 +194,20 @@ final class Browser implements AutoCloseable {
         .toList();
   }
 
-  /** Prints the page on A4 and returns the bytes of the PDF. */
-  byte[] print() {
+  /**
+   * Prints the page and returns the bytes of the PDF.
+   *
+   * @param width of the sheet, and {@code height}, in inches
+   */
+  byte[] print(double width, double height) {
     Map<String, Object> pdf =
         cdp(
             "Page.printToPDF",
             Map.of(
                 "paperWidth",
-                8.27,
+                width,
                 "paperHeight",
-                11.69,
+                height,
                 "preferCSSPageSize",
                 true,
                 "printBackground",
@@ -211,7 +215,8 @@ final class Browser implements AutoCloseable {
     return Base64.getDecoder().decode(String.valueOf(pdf.get("data")));
   }
 
-  private static String read(String script) throws IOException {
+  /** Returns one of the scripts beside this class. */
+  static String read(String script) throws IOException {
     try (InputStream in = Objects.requireNonNull(Browser.class.getResourceAsStream(script));
         BufferedReader lines =
             new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8))) {

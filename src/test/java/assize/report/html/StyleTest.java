@@ -23,8 +23,11 @@ class StyleTest {
   private static final Pattern COLOR = Pattern.compile("--([a-z]+): (#[0-9a-f]{3,6});");
 
   private static String css() throws IOException {
-    try (InputStream in =
-        Objects.requireNonNull(HtmlReport.class.getResourceAsStream("report.css"))) {
+    return css("report.css");
+  }
+
+  private static String css(String name) throws IOException {
+    try (InputStream in = Objects.requireNonNull(HtmlReport.class.getResourceAsStream(name))) {
       return new String(in.readAllBytes(), StandardCharsets.UTF_8);
     }
   }
@@ -80,6 +83,10 @@ class StyleTest {
     assertThat(css).contains("@media screen and (prefers-color-scheme: dark)");
     assertThat(css.replace("@media screen and (prefers-color-scheme: dark)", ""))
         .doesNotContain("prefers-color-scheme");
-    assertThat(css).contains("details::details-content").doesNotContain("url(");
+    assertThat(css).doesNotContain("url(").doesNotContain("@media print");
+    assertThat(css("print.css"))
+        .contains("details::details-content")
+        .doesNotContain("url(")
+        .doesNotContainPattern("(?m)^ *size:");
   }
 }
