@@ -31,6 +31,7 @@ import assize.judgment.Tally;
 import assize.judgment.Verdict;
 import assize.record.Evidence;
 import assize.record.Observation;
+import assize.record.Opinion;
 import assize.record.Trace;
 import assize.record.VehicleRecord;
 import assize.ruleset.Area;
@@ -120,7 +121,14 @@ public final class SampleJudgments {
 
   private Claim claim(String source, Manner manner, Scope scope, Expectation... values) {
     return new Claim(
-        Optional.of(source), some("note 7"), scope, manner, List.of(values), Optional.empty(), AT);
+        Optional.of(source),
+        some("note 7"),
+        scope,
+        manner,
+        List.of(values),
+        Optional.of(
+            new Claim.Photo(text.apply("pictures/" + source + ".png"), some("What it shows"), AT)),
+        AT);
   }
 
   private Source source(String id, SourceKind kind, Grade grade, String title, String... copies) {
@@ -575,7 +583,13 @@ public final class SampleJudgments {
             Optional.empty(),
             Optional.empty(),
             Optional.empty(),
-            Optional.empty(),
+            Optional.of(
+                new Opinion(
+                    Map.of(
+                        Aspect.COLOR,
+                        List.of(new Expectation.Chip("green", OptionalDouble.empty()))),
+                    some("The drawing *says* so."),
+                    AT)),
             Set.of(),
             AT));
     return new VehicleRecord(
