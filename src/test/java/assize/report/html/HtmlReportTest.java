@@ -77,6 +77,7 @@ class HtmlReportTest {
             "sum",
             "sources",
             "cautions",
+            "papers",
             "files");
   }
 

@@ -30,7 +30,7 @@ class PrintTest {
   private static final int OTHER_PAGES = 12;
 
   /** How far down a page is filled at the least, other than the last. */
-  private static final double FILLED = 0.4;
+  private static final double FILLED = 0.33;
 
   /** Each item's heading with points and verdict, its cautions, and the last line of its sums. */
   private static final String ITEMS =
