@@ -89,7 +89,7 @@ class HtmlDossierTest {
             .toList();
     assertThat(colored).isNotEmpty();
     for (String html : colored) {
-      assertThat(Jsoup.parse(html).select(".shown").text())
+      assertThat(Jsoup.parse(html).select(".together").text())
           .contains("A photo, a screen or a print is never evidence of a color.");
     }
   }
