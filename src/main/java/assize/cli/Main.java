@@ -27,7 +27,8 @@ import picocli.CommandLine.Spec;
       DossierCommand.class,
       DateCommand.class,
       ColorCommand.class,
-      NumberCommand.class
+      NumberCommand.class,
+      VouchCommand.class
     })
 public final class Main implements Runnable {
   @Spec private CommandSpec spec = CommandSpec.create();

@@ -50,6 +50,10 @@ final class Folded {
         folded.add(letter, at, next, end > at ? Gap.NONE : gap(text.substring(end, at)));
         end = next;
       }
+      if (letters.isEmpty() && folded.length > 0 && end == at && isUnseen(point)) {
+        folded.to[folded.length - 1] = next;
+        end = next;
+      }
       at = next;
     }
     return folded;
