@@ -41,6 +41,19 @@ class CommandLinePageTest {
     return names;
   }
 
+  /** Makes a copy for others of the demonstration, and vouches for its first number. */
+  private static String shared(Path demo) throws IOException {
+    String record = demo.resolve("q-1187.yaml").toString();
+    String reports = demo.resolve("reports").toString();
+    out("judge", "--share", record, "--out", reports);
+    String owner = out("vouch", "--json", record);
+    Matcher words = Pattern.compile("\"words\": \"([^\"]+)\"").matcher(owner);
+    String told = words.find() ? words.group(1) : "";
+    return out("judge", "--share", "--json", record)
+        + owner
+        + out("vouch", "--json", reports + "/q-1xxx-shared.html", "D 1187", told);
+  }
+
   @Test
   void namesAllThatIsPrintedAndNothingElse() throws IOException {
     String bad = folder.resolve("nothing.yaml").toString();
@@ -50,7 +63,8 @@ class CommandLinePageTest {
             + out("date", "--json", "1934-06~")
             + out("number", "--json", "rules/quillhurst-q.yaml", "D 1187")
             + out("color", "--json", "50,2.6772,-79.7751", "50,0,-82.7485")
-            + out("lint", "--json", bad);
+            + out("lint", "--json", bad)
+            + shared(folder.resolve("demo"));
     StringBuilder page = new StringBuilder();
     Matcher blocks = BLOCK.matcher(Files.readString(Path.of("docs/command-line.md")));
     while (blocks.find()) {

@@ -1,0 +1,89 @@
+package assize.report.html;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import assize.report.SampleJudgments;
+import assize.report.view.ReportView;
+import assize.report.view.ReportViews;
+import assize.report.view.SharedViews;
+import assize.share.LeavingOut;
+import assize.share.Mask;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class SharedPageTest {
+  private static final Mask MASK = Mask.of(List.of("X-4388"), List.of("Mill Lane"));
+
+  private static List<SharedPage.Fault> faults(String html) {
+    return SharedPage.faults(html, MASK::text, bytes -> List.of());
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "<p>Number X-4388</p>",
+        "<p>4<em>38</em><a href='#b'>8</a></p>",
+        "<p>43<br>88</p>",
+        "<p>4&#51;88</p>",
+        "<p>４３８８</p>",
+        "<p>Behind mill&nbsp;lane</p>",
+        "<!-- 4388 -->",
+        "<p title='in Mill Lane'>there</p>",
+        "<p id='source-mill.20.lane'>there</p>",
+        "<p data-label='x4388'>there</p>",
+        "<img alt='4388' src='data:image/png;base64,AAAA'>",
+        "<svg><title>4388</title><text x='4388'>there</text></svg>",
+        "<svg><path d='url(4388)'/></svg>",
+        "<p class='sha256'>4388</p>",
+        "<p>" + "4388" + "00000000000000000000000000000000000000000000000000000000000</p>"
+      })
+  void findsWhatTheMaskWouldChange(String planted) {
+    assertThat(faults("<h1>A page</h1>" + planted)).hasSize(1);
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "<p>Number X-4xxx in xxx</p>",
+        "<p>43</p><p>88</p>",
+        "<table><tr><td>43</td><td>88</td></tr></table>",
+        "<p class='is-4388'>there</p>",
+        "<svg viewBox='0 0 43 88'><path d='M4 388L4388 1'/><rect fill='#438800' x='4388'/></svg>",
+        "<dd class='sha256'>4388aaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaa</dd>",
+        "<img alt='there' width='4388' src='data:image/png;base64,4388'>",
+        "<style>.a { width: 4388px }</style>"
+      })
+  void leavesNothingElse(String harmless) {
+    assertThat(faults("<h1>A page</h1>" + harmless)).isEmpty();
+  }
+
+  @Test
+  void findsAReportWhoseMaskWasSpoiled() {
+    ReportView plain = ReportViews.of(SampleJudgments.oneStretch());
+    assertThat(faults(HtmlReport.render(plain))).isNotEmpty();
+    SharedViews.Shared masked =
+        SharedViews.of(
+            LeavingOut.of(SampleJudgments.oneStretch()),
+            MASK,
+            Map.of("chassis", "ab".repeat(32)),
+            Map.of());
+    Picture picture = new Picture("data:image/png;base64,AAAA", 1, 1);
+    String page =
+        HtmlReport.render(masked.view(), Map.of(masked.pictures().apply("photo-1"), picture));
+    assertThat(faults(page)).isEmpty();
+    assertThat(SharedPage.seals(page))
+        .containsExactly(new SharedPage.Seal("chassis X-4xxx", "ab".repeat(32)));
+    assertThat(faults(page.replaceFirst("X-4xxx", "X-4388"))).hasSize(1);
+    assertThat(SharedPage.seals(HtmlReport.render(plain))).isEmpty();
+  }
+
+  @Test
+  void tellsWhatAPictureHoldsBesideThePicture() {
+    String page = "<h1>A page</h1><img alt='a' src='data:image/png;base64,AAAA'>";
+    assertThat(SharedPage.faults(page, MASK::text, bytes -> List.of("a place")))
+        .containsExactly(new SharedPage.Fault("“A page”", "a picture holds a place"));
+  }
+}
