@@ -67,6 +67,9 @@ final class Reports {
     /** Returns the page; what is wrong with its photos is added to what was found. */
     String page(List<Diagnostic> found);
 
+    /** Says that the page of another record has the same name. */
+    String twin();
+
     /** Returns the machine's form, of several lines. */
     String machine();
 
@@ -94,6 +97,11 @@ final class Reports {
     @Override
     public String page(List<Diagnostic> found) {
       return Reports.page(record, judgment, found);
+    }
+
+    @Override
+    public String twin() {
+      return ": another record is named " + judgment.vehicle().id() + " too";
     }
 
     @Override
@@ -146,11 +154,7 @@ final class Reports {
     Set<Path> pages = new LinkedHashSet<>();
     for (Made one : all) {
       if (!pages.add(one.place())) {
-        problems.add(
-            one.judgment().vehicle().at().file()
-                + ": another record's page is named "
-                + one.place().getFileName()
-                + " too");
+        problems.add(one.judgment().vehicle().at().file() + one.twin());
       }
     }
     return pages;

@@ -100,6 +100,13 @@ final class Sharing implements Reports.Made {
   }
 
   @Override
+  public String twin() {
+    return ": another record's copy is named "
+        + place().getFileName()
+        + " too; write it to a folder of its own by --out";
+  }
+
+  @Override
   public String page(List<Diagnostic> found) {
     Pictures.Read read = Pictures.read(wanted());
     found.addAll(read.found());

@@ -279,7 +279,7 @@ class ShareCommandTest {
             .replace("1 of TB7/48392", "1 of TB7/48391"));
     Ran ran = Ran.of("judge", record, other, "--share", "--out", out);
     assertThat(ran.exit()).as(ran.err()).isEqualTo(1);
-    assertThat(ran.err()).contains("another record's page is named truck-tb7-48xxx-shared.html");
+    assertThat(ran.err()).contains("another record's copy is named truck-tb7-48xxx-shared.html");
     assertThat(out).doesNotExist();
   }
 
