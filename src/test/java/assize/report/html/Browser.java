@@ -31,7 +31,7 @@ final class Browser implements AutoCloseable {
   /** The widths that a report is read at: a desk, a phone, a small phone (in CSS pixels). */
   static final List<Integer> WIDTHS = List.of(1280, 390, 320);
 
-  /** What is left of A4 (210 mm) between margins of 16 mm, in CSS pixels of 1/96 in. */
+  /** What is left at the least of A4 (210 mm) between its margins, in CSS pixels of 1/96 in. */
   static final int A4_BETWEEN_MARGINS = 672;
 
   /** How much of a page is seen at once, in CSS pixels. */
