@@ -90,7 +90,10 @@ final class DemoCommand implements Callable<Integer> {
     }
     boolean good =
         new Reports(terminal)
-            .write(judged.get(), reports, json ? Optional.of("-") : Optional.empty());
+            .write(
+                judged.get(),
+                new Reports.Wanted(
+                    reports, json ? Optional.of("-") : Optional.empty(), false, false));
     return good ? Exit.DONE : Exit.BAD_INPUT;
   }
 

@@ -56,14 +56,38 @@ final class JudgeCommand implements Callable<Integer> {
           "Write the copies for others: without what is private, ends of numbers masked, checked.")
   private boolean share;
 
+  @Option(
+      names = "--photos",
+      paramLabel = "inside|beside",
+      description =
+          "Where the photos go: inside the report, or beside it in a folder; default: inside.")
+  private Place photos = Place.inside;
+
+  @Option(
+      names = "--without-bad-photos",
+      description = "Make the report even where a photo can't be shown; it says so.")
+  private boolean withoutBadPhotos;
+
   @Spec private CommandSpec spec = CommandSpec.create();
 
   JudgeCommand(Terminal terminal) {
     this.terminal = terminal;
   }
 
+  /** Where photos go, as it is typed. */
+  private enum Place {
+    inside,
+    beside
+  }
+
   @Override
   public Integer call() {
+    if (share && photos == Place.beside) {
+      throw new ParameterException(
+          spec.commandLine(),
+          "--share: the copy for others is one file; leave --photos beside out");
+    }
+    Reports.Wanted wanted = new Reports.Wanted(out, json, withoutBadPhotos, photos == Place.beside);
     json.flatMap(Arguments::refusedForJson)
         .ifPresent(
             reason -> {
@@ -74,8 +98,8 @@ final class JudgeCommand implements Callable<Integer> {
         .map(
             judged ->
                 share
-                    ? new Reports(terminal).share(judged, out, json)
-                    : new Reports(terminal).write(judged, out, json))
+                    ? new Reports(terminal).share(judged, wanted)
+                    : new Reports(terminal).write(judged, wanted))
         .filter(written -> written)
         .map(written -> Exit.DONE)
         .orElse(Exit.BAD_INPUT);

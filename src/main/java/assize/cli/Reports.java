@@ -1,8 +1,10 @@
 package assize.cli;
 
+import assize.diagnostic.Code;
 import assize.diagnostic.Diagnostic;
 import assize.judgment.Judgment;
 import assize.judgment.ScoreRange;
+import assize.photo.Photo;
 import assize.record.Evidence;
 import assize.record.Observation;
 import assize.record.Trace;
@@ -11,6 +13,7 @@ import assize.report.html.HtmlReport;
 import assize.report.html.Picture;
 import assize.report.text.JudgmentJson;
 import assize.report.text.Visible;
+import assize.report.view.ReportView;
 import assize.report.view.ReportViews;
 import assize.ruleset.Award;
 import java.math.BigDecimal;
@@ -22,6 +25,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -30,6 +34,9 @@ final class Reports {
   /** How many items a message names. */
   private static final int CITING = 3;
 
+  /** A page longer than this, in bytes, opens slowly on a phone and is too long for some mail. */
+  private static final long LONG_PAGE = 5_000_000;
+
   private final Terminal terminal;
 
   Reports(Terminal terminal) {
@@ -37,24 +44,32 @@ final class Reports {
   }
 
   /**
+   * What is wanted of the reports.
+   *
+   * @param out the folder for them
+   * @param json where the machine's form goes; with {@code -}, standard output and no report
+   * @param withoutBadPhotos whether a report is made all the same where a photo can't be shown
+   * @param beside whether photos go into a folder beside the page
+   */
+  record Wanted(Path out, Optional<String> json, boolean withoutBadPhotos, boolean beside) {}
+
+  /**
    * Writes a report for each judgment.
    *
    * @param judged by the record's file
-   * @param out the folder for the reports
-   * @param json where the machine's form goes; with {@code -}, standard output and no report
    * @return whether nothing was wrong with the evidence
    */
-  boolean write(Map<Path, Judgment> judged, Path out, Optional<String> json) {
+  boolean write(Map<Path, Judgment> judged, Wanted wanted) {
     List<Made> all = new ArrayList<>();
-    judged.forEach((record, judgment) -> all.add(new Report(record, judgment, out)));
-    return write(all, json);
+    judged.forEach((record, judgment) -> all.add(new Report(record, judgment, wanted)));
+    return write(all, wanted);
   }
 
   /** Does the same with copies for others. */
-  boolean share(Map<Path, Judgment> judged, Path out, Optional<String> json) {
+  boolean share(Map<Path, Judgment> judged, Wanted wanted) {
     List<Made> all = new ArrayList<>();
-    judged.forEach((record, judgment) -> all.add(Sharing.of(record, judgment, out)));
-    return write(all, json);
+    judged.forEach((record, judgment) -> all.add(Sharing.of(record, judgment, wanted.out())));
+    return write(all, wanted);
   }
 
   /** What is made of one judgment. */
@@ -64,8 +79,13 @@ final class Reports {
     /** Returns where its page goes. */
     Path place();
 
-    /** Returns the page; what is wrong with its photos is added to what was found. */
-    String page(List<Diagnostic> found);
+    /**
+     * Stages the page and what goes beside it; what is wrong with its photos is added to what was
+     * found.
+     *
+     * @return the folder of its photos, empty where they are inside the page
+     */
+    PhotoFolder stage(Outputs outputs, List<Diagnostic> found);
 
     /** Says that the page of another record has the same name. */
     String twin();
@@ -88,15 +108,23 @@ final class Reports {
   }
 
   /** The owner's own report. */
-  private record Report(Path record, Judgment judgment, Path out) implements Made {
+  private record Report(Path record, Judgment judgment, Wanted wanted) implements Made {
     @Override
     public Path place() {
-      return Reports.place(out, judgment);
+      return Reports.place(wanted.out(), judgment);
     }
 
     @Override
-    public String page(List<Diagnostic> found) {
-      return Reports.page(record, judgment, found);
+    public PhotoFolder stage(Outputs outputs, List<Diagnostic> found) {
+      Pictures.Read read = pictures(record, judgment);
+      found.addAll(read.found());
+      PhotoFolder folder =
+          PhotoFolder.of(place(), wanted.beside() ? read.shown().values() : List.of());
+      folder.stage(outputs);
+      outputs.stage(
+          place(),
+          Reports.page(judgment, read, wanted.beside() ? folder::address : Photo::dataUri));
+      return folder;
     }
 
     @Override
@@ -110,7 +138,9 @@ final class Reports {
     }
   }
 
-  private boolean write(List<Made> all, Optional<String> json) {
+  private boolean write(List<Made> all, Wanted wanted) {
+    Optional<String> json = wanted.json();
+    List<PhotoFolder> folders = new ArrayList<>();
     List<String> problems = new ArrayList<>();
     List<Diagnostic> found = new ArrayList<>();
     Set<Path> pages = pages(all, problems);
@@ -122,10 +152,14 @@ final class Reports {
       if (!toOutput && problems.isEmpty()) {
         json.ifPresent(file -> OutputFile.check(List.of(Path.of(file))));
         OutputFile.check(pages);
-        all.forEach(one -> outputs.stage(one.place(), one.page(found)));
+        all.forEach(one -> folders.add(one.stage(outputs, found)));
         json.ifPresent(file -> outputs.stage(Path.of(file), machine + "\n"));
       }
-      boolean fine = new Inputs(terminal).report(found, false);
+      boolean fine =
+          new Inputs(terminal)
+              .report(
+                  found.stream().map(one -> forJudge(one, wanted.withoutBadPhotos())).toList(),
+                  false);
       all.forEach(one -> problems.addAll(one.problems()));
       if (!fine || !problems.isEmpty()) {
         problems.forEach(problem -> ("error: " + problem).lines().forEach(terminal::error));
@@ -139,7 +173,10 @@ final class Reports {
     if (toOutput) {
       terminal.result(machine);
     } else {
-      all.forEach(one -> terminal.result(summary(one.judgment(), one.place())));
+      folders.forEach(PhotoFolder::clear);
+      for (int i = 0; i < all.size(); i++) {
+        written(all.get(i), folders.get(i));
+      }
       all.forEach(one -> one.notes().forEach(terminal::error));
     }
     return true;
@@ -160,22 +197,68 @@ final class Reports {
     return pages;
   }
 
-  /** Returns one report; what is wrong with its photos is added to what was found. */
-  static String page(Path record, Judgment judgment, List<Diagnostic> found) {
-    List<Pictures.Wanted> wanted = new ArrayList<>(photos(record, judgment.vehicle()));
-    wanted.addAll(ClaimPictures.wanted(judgment, item -> true));
-    Pictures.Read read = Pictures.read(wanted);
-    found.addAll(read.found());
-    return HtmlReport.render(ReportViews.of(judgment, read.unshown()), asPictures(read));
+  /** Says what was written, and how long it is. */
+  private void written(Made one, PhotoFolder folder) {
+    long length = FileSize.of(one.place());
+    terminal.result(summary(one.judgment(), one.place()) + " (" + FileSize.words(length) + ")");
+    if (!folder.files().isEmpty()) {
+      terminal.result("  " + folder.path() + " (" + FileSize.words(folder.bytes()) + ")");
+    } else if (length > LONG_PAGE) {
+      terminal.error(
+          "note: "
+              + one.place()
+              + " is long for a phone or for mail; --photos beside puts the photos of a report into"
+              + " a folder beside it");
+    }
   }
 
-  /** Returns what a page shows, by key. */
+  /** A photo that can't be shown is no error where reports are wanted without such. */
+  private static Diagnostic forJudge(Diagnostic one, boolean withoutBadPhotos) {
+    if (one.code() != Code.PHOTO_CANNOT_BE_SHOWN) {
+      return one;
+    }
+    return withoutBadPhotos
+        ? Diagnostic.of(
+            Code.PHOTO_LEFT_OUT, one.at(), one.message(), "the report says so in its place")
+        : Diagnostic.of(
+            one.code(),
+            one.at(),
+            one.message(),
+            "or judge --without-bad-photos, and it is left out");
+  }
+
+  /** Returns one report; what is wrong with its photos is added to what was found. */
+  static Outputs.Writing page(Path record, Judgment judgment, List<Diagnostic> found) {
+    Pictures.Read read = pictures(record, judgment);
+    found.addAll(read.found());
+    return page(judgment, read, Photo::dataUri);
+  }
+
+  private static Outputs.Writing page(
+      Judgment judgment, Pictures.Read read, Function<Photo, String> address) {
+    ReportView view = ReportViews.of(judgment, read.unshown());
+    return HtmlReport.page(view, asPictures(read, address))::writeTo;
+  }
+
+  private static Pictures.Read pictures(Path record, Judgment judgment) {
+    List<Pictures.Wanted> wanted = new ArrayList<>(photos(record, judgment.vehicle()));
+    wanted.addAll(ClaimPictures.wanted(judgment, item -> true));
+    return Pictures.read(wanted);
+  }
+
+  /** Returns what a page shows, inside it, by key. */
   static Map<String, Picture> asPictures(Pictures.Read read) {
+    return asPictures(read, Photo::dataUri);
+  }
+
+  private static Map<String, Picture> asPictures(
+      Pictures.Read read, Function<Photo, String> address) {
     Map<String, Picture> pictures = new LinkedHashMap<>();
     read.shown()
         .forEach(
             (key, photo) ->
-                pictures.put(key, new Picture(photo.dataUri(), photo.width(), photo.height())));
+                pictures.put(
+                    key, new Picture(address.apply(photo), photo.width(), photo.height())));
     return pictures;
   }
 

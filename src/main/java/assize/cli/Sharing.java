@@ -107,7 +107,12 @@ final class Sharing implements Reports.Made {
   }
 
   @Override
-  public String page(List<Diagnostic> found) {
+  public PhotoFolder stage(Outputs outputs, List<Diagnostic> found) {
+    outputs.stage(place(), page(found));
+    return PhotoFolder.of(place(), List.of());
+  }
+
+  private String page(List<Diagnostic> found) {
     Pictures.Read read = Pictures.read(wanted());
     found.addAll(read.found());
     SharedViews.Shared shared = SharedViews.of(copy, mask, fingerprints(), read.unshown());

@@ -40,19 +40,28 @@ public final class FinishedPage {
    *     repeated id, a link to nowhere, a heading out of order or a picture without its words
    */
   public static void check(String html, String script) {
-    demand(faults(html, script));
+    check(html, script, Set.of());
+  }
+
+  /**
+   * Checks a page that photos are written beside.
+   *
+   * @param files their addresses; it may load these and no others
+   */
+  static void check(String html, String script, Set<String> files) {
+    demand(faults(html, script, files, false));
   }
 
   /** Checks a roster: a page that may also lead to pages beside it. */
   static void checkRoster(String html, String script) {
-    demand(faults(html, script, true));
+    demand(faults(html, script, Set.of(), true));
   }
 
   /** Checks one row of a roster: nothing in it may be named from outside. */
   static void checkRow(String html) {
     Document page = Jsoup.parse("<table><tbody>" + html + "</tbody></table>");
     List<String> faults = new ArrayList<>();
-    elements(page, "", faults);
+    elements(page, "", Set.of(), faults);
     links(page, Set.of(), true, faults);
     if (page.select("tr").size() != 1 || !page.select("[id], h1, h2, h3, h4, h5, h6").isEmpty()) {
       faults.add("not one row");
@@ -67,24 +76,32 @@ public final class FinishedPage {
   }
 
   static List<String> faults(String html, String script) {
-    return faults(html, script, false);
+    return faults(html, script, Set.of(), false);
   }
 
-  private static List<String> faults(String html, String script, boolean besides) {
+  static List<String> faults(String html, String script, Set<String> files) {
+    return faults(html, script, files, false);
+  }
+
+  private static List<String> faults(
+      String html, String script, Set<String> files, boolean besides) {
     Document page = Jsoup.parse(html);
     List<String> faults = new ArrayList<>();
-    policy(page, faults);
-    elements(page, script, faults);
+    policy(page, files, faults);
+    elements(page, script, files, faults);
     Set<String> ids = ids(page, faults);
     links(page, ids, besides, faults);
     headings(page, faults);
     return faults;
   }
 
-  private static void policy(Document page, List<String> faults) {
+  private static void policy(Document page, Set<String> files, List<String> faults) {
     String policy = page.select("head > meta[http-equiv=Content-Security-Policy]").attr("content");
     if (!policy.startsWith("default-src 'none';") || policy.contains("http")) {
       faults.add("no policy that forbids outside requests");
+    }
+    if (policy.contains("'self'") == files.isEmpty()) {
+      faults.add("a policy that does not fit the files beside the page");
     }
     if (page.title().isBlank() || page.select("html[lang]").isEmpty()) {
       faults.add("no title or language");
@@ -94,7 +111,8 @@ public final class FinishedPage {
     }
   }
 
-  private static void elements(Document page, String script, List<String> faults) {
+  private static void elements(
+      Document page, String script, Set<String> files, List<String> faults) {
     for (Element element : page.getAllElements()) {
       String name = element.normalName();
       boolean ours =
@@ -107,7 +125,9 @@ public final class FinishedPage {
         if (key.startsWith("on") || LOADING.contains(key)) {
           faults.add("attribute " + key + " on <" + name + ">");
         }
-        boolean picture = name.equals("img") && attribute.getValue().startsWith("data:image/");
+        String value = attribute.getValue();
+        boolean picture =
+            name.equals("img") && (value.startsWith("data:image/") || files.contains(value));
         if (key.equals("src") && !picture) {
           faults.add("src=" + shown(attribute.getValue()));
         }

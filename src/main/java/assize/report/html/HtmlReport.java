@@ -20,11 +20,23 @@ public final class HtmlReport {
    * @throws IllegalStateException if the finished page breaks a rule of {@link FinishedPage}
    */
   public static String render(ReportView view, Map<String, Picture> pictures) {
-    return Templates.page(
-        "report.ftlh",
-        Map.of("report", view, "pictures", pictures, "places", Places.of(view)),
-        List.of("report.css", "filter.css", "print.css"),
-        AreaRules.of(view.areas().size()),
-        List.of("filter.js"));
+    return page(view, pictures).text();
+  }
+
+  /**
+   * Does the same, as a page that is not held whole.
+   *
+   * @throws IllegalStateException if the finished page breaks a rule of {@link FinishedPage}
+   */
+  public static Page page(ReportView view, Map<String, Picture> pictures) {
+    return Page.of(
+        pictures,
+        brief ->
+            Templates.page(
+                "report.ftlh",
+                Map.of("report", view, "pictures", brief, "places", Places.of(view)),
+                List.of("report.css", "filter.css", "print.css"),
+                AreaRules.of(view.areas().size()),
+                List.of("filter.js")));
   }
 }

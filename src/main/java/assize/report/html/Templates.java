@@ -21,7 +21,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Prints pages: each with its style and script inside, and a policy that allows nothing else. */
 final class Templates {
@@ -57,13 +59,14 @@ final class Templates {
       List<String> scripts) {
     String style = resources(styles) + rules;
     String script = resources(scripts);
+    Set<String> files = besides(model);
     Map<String, Object> all = new HashMap<>(model);
     all.put("style", markup(style));
     all.put("script", markup(script));
-    all.put("policy", markup(policy(style, script)));
+    all.put("policy", markup(policy(style, script, !files.isEmpty())));
     all.put("markdown", markdown());
     String html = printable(print(template, all));
-    FinishedPage.check(html, script);
+    FinishedPage.check(html, script, files);
     return html;
   }
 
@@ -72,13 +75,29 @@ final class Templates {
     return printable(print(template, model));
   }
 
-  /** Allows this style and this script by their hashes (Content Security Policy Level 3, 2.3.1). */
-  private static String policy(String style, String script) {
+  /** Returns the addresses of the photos that are written beside the page. */
+  private static Set<String> besides(Map<String, Object> model) {
+    return model.getOrDefault("pictures", Map.of()) instanceof Map<?, ?> pictures
+        ? pictures.values().stream()
+            .flatMap(it -> it instanceof Picture picture ? Stream.of(picture) : Stream.empty())
+            .filter(Picture::isBeside)
+            .map(Picture::src)
+            .collect(Collectors.toUnmodifiableSet())
+        : Set.of();
+  }
+
+  /**
+   * Allows this style and this script by their hashes (Content Security Policy Level 3, 2.3.1), and
+   * pictures inside the page; from beside it only where some are there ({@code 'self'} is what
+   * browsers take for that, opened as a file too).
+   */
+  private static String policy(String style, String script, boolean beside) {
     return "default-src 'none'; style-src '"
         + hash(style)
         + "'; "
         + (script.isEmpty() ? "" : "script-src '" + hash(script) + "'; ")
-        + "img-src data:; base-uri 'none'; form-action 'none'";
+        + (beside ? "img-src data: 'self'" : "img-src data:")
+        + "; base-uri 'none'; form-action 'none'";
   }
 
   private static TemplateHTMLOutputModel markup(String html) {

@@ -1,0 +1,88 @@
+package assize.cli;
+
+import assize.photo.Photo;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/**
+ * The folder beside a page that holds its photos, each named by what is in it; a photo's own name
+ * does not travel.
+ */
+record PhotoFolder(Path path, Map<String, Photo> files) {
+  private static final Pattern OURS = Pattern.compile("[0-9a-f]{16}\\.(png|jpg)");
+  private static final int DIGITS = 16;
+
+  /** Returns the folder of a page, with what is to be in it. */
+  static PhotoFolder of(Path page, Iterable<Photo> photos) {
+    String name = String.valueOf(page.getFileName());
+    Map<String, Photo> files = new LinkedHashMap<>();
+    photos.forEach(photo -> files.put(name(photo), photo));
+    return new PhotoFolder(
+        page.resolveSibling(name.replaceFirst("\\.html$", "") + "-photos"), files);
+  }
+
+  /** Returns a name that the same picture always has. */
+  private static String name(Photo photo) {
+    try {
+      byte[] digest = MessageDigest.getInstance("SHA-256").digest(photo.bytes());
+      String ending = photo.mediaType().equals("image/png") ? ".png" : ".jpg";
+      return HexFormat.of().formatHex(digest).substring(0, DIGITS) + ending;
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException("every Java has SHA-256", e);
+    }
+  }
+
+  /** Returns where a page beside it finds a photo. */
+  String address(Photo photo) {
+    return path.getFileName() + "/" + name(photo);
+  }
+
+  void stage(Outputs outputs) {
+    files.forEach((name, photo) -> outputs.stage(path.resolve(name), photo.bytes()));
+  }
+
+  long bytes() {
+    return files.values().stream().mapToLong(photo -> photo.bytes().length).sum();
+  }
+
+  /** Takes away photos of an earlier run that the page no longer shows; other files stay. */
+  void clear() {
+    for (Path old : old()) {
+      try {
+        Files.deleteIfExists(old);
+      } catch (IOException e) {
+        throw OutputFile.cannotWrite(old, e);
+      }
+    }
+  }
+
+  private List<Path> old() {
+    if (!Files.isDirectory(path)) {
+      return List.of();
+    }
+    try (Stream<Path> all = Files.list(path)) {
+      Set<Path> found = all.collect(Collectors.toCollection(java.util.TreeSet::new));
+      Set<Path> old =
+          found.stream()
+              .filter(it -> OURS.matcher(it.getFileName().toString()).matches())
+              .filter(it -> !files.containsKey(it.getFileName().toString()))
+              .filter(Files::isRegularFile)
+              .collect(Collectors.toCollection(java.util.TreeSet::new));
+      boolean nothingLeft = !old.isEmpty() && old.equals(found);
+      return Stream.concat(old.stream(), nothingLeft ? Stream.of(path) : Stream.empty()).toList();
+    } catch (IOException e) {
+      throw OutputFile.cannotWrite(path, e);
+    }
+  }
+}
