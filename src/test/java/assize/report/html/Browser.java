@@ -10,6 +10,7 @@ import java.io.InputStreamReader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.Base64;
 import java.util.List;
 import java.util.Map;
@@ -36,6 +37,9 @@ final class Browser implements AutoCloseable {
 
   /** How much of a page is seen at once, in CSS pixels. */
   static final int HEIGHT = 900;
+
+  /** After this a script is taken to answer no more. */
+  private static final Duration PATIENCE = Duration.ofMinutes(5);
 
   private final ChromeDriver driver;
 
@@ -68,6 +72,7 @@ final class Browser implements AutoCloseable {
             .usingDriverExecutable(chromedriver.orElseThrow().toFile())
             .usingAnyFreePort()
             .build();
+    options.setScriptTimeout(PATIENCE);
     return new Browser(new ChromeDriver(service, options));
   }
 
@@ -163,6 +168,12 @@ final class Browser implements AutoCloseable {
   /** Runs one of the scripts beside this class on the page and returns the faults it found. */
   List<String> faults(String script, Object... arguments) throws IOException {
     return texts(read(script), arguments);
+  }
+
+  /** Runs one of the scripts beside this class that answers later, and returns its faults. */
+  List<String> laterFaults(String script) throws IOException {
+    Object found = Objects.requireNonNull(driver.executeAsyncScript(read(script)));
+    return ((List<?>) found).stream().map(String::valueOf).toList();
   }
 
   /** Runs a script that returns texts. */

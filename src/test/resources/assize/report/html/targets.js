@@ -22,5 +22,5 @@ for (const el of document.querySelectorAll('a[href], summary, button, input, lab
     faults.push(name + ': ' + path(el) + ' is ' + box.width.toFixed(1) + ' by ' + box.height.toFixed(1));
   }
 }
-if (seen < 50) faults.push(name + ': only ' + seen + ' targets');
+if (seen < 5) faults.push(name + ': only ' + seen + ' targets');
 return faults;

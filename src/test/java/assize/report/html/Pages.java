@@ -1,0 +1,45 @@
+package assize.report.html;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import assize.cli.Main;
+import assize.cli.Terminal;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** One page at least of every kind that Assize writes; a new kind gets a line here. */
+final class Pages {
+  private Pages() {}
+
+  /** Writes the demonstration and all kinds of pages of it in a folder, and returns them. */
+  static List<Path> in(Path folder) throws IOException {
+    List<Path> pages = new ArrayList<>(DemoReports.in(folder));
+    String record = folder.resolve("l45-4388.yaml").toString();
+    pages.addAll(first(1, folder.resolve("dossier"), "dossier", record));
+    pages.addAll(first(1, folder.resolve("roster"), "roster", folder.toString(), "--index-only"));
+    return List.copyOf(pages);
+  }
+
+  private static List<Path> first(int count, Path out, String... verb) throws IOException {
+    ByteArrayOutputStream messages = new ByteArrayOutputStream();
+    PrintStream stream = new PrintStream(messages, true, StandardCharsets.UTF_8);
+    String[] all =
+        Stream.concat(Stream.of(verb), Stream.of("--out", out.toString())).toArray(String[]::new);
+    int exit = Main.run(new Terminal(stream, stream, false), all);
+    assertThat(exit).as(messages.toString(StandardCharsets.UTF_8)).isZero();
+    try (Stream<Path> written = Files.list(out)) {
+      return written
+          .filter(path -> path.toString().endsWith(".html"))
+          .sorted()
+          .limit(count)
+          .toList();
+    }
+  }
+}
