@@ -36,7 +36,9 @@
       .sort((a, b) => compare(a[0], b[0], up ? 1 : -1));
     const all = document.createDocumentFragment();
     sorted.forEach(([, row]) => all.append(row));
+    body.remove();
     body.append(all);
+    table.append(body);
     const name = head.dataset.name ?? head.textContent.toLowerCase();
     table.querySelector('.order').textContent = `Sorted by ${name}, ${ways[kind][up ? 0 : 1]}.`;
   };
