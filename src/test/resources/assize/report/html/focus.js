@@ -15,7 +15,8 @@ for (const el of document.querySelectorAll('a[href], summary, input:enabled, but
   if (style.outlineStyle === 'none' || parseFloat(style.outlineWidth) < 2) faults.push(said + ' shows no focus');
   const box = el.getBoundingClientRect();
   if (box.bottom < 0 || box.top > innerHeight) faults.push(said + ' is out of sight');
-  if (bar && bar.checkVisibility() && !bar.contains(el) && box.bottom > bar.getBoundingClientRect().top + 1) {
+  const foot = bar && bar.checkVisibility() ? bar.getBoundingClientRect() : null;
+  if (foot && !bar.contains(el) && box.bottom > foot.top + 1 && box.top < foot.bottom - 1) {
     faults.push(said + ' is behind the line at the foot');
   }
 }
