@@ -47,6 +47,12 @@ final class DossierCommand implements Callable<Integer> {
           "The day on which departures with a date are looked at; default: the day of judging.")
   private Optional<LocalDate> asOf = Optional.empty();
 
+  @Option(
+      names = "--share",
+      description =
+          "Write the copies for others: without what is private, ends of numbers masked, checked.")
+  private boolean share;
+
   DossierCommand(Terminal terminal) {
     this.terminal = terminal;
   }
@@ -56,7 +62,12 @@ final class DossierCommand implements Callable<Integer> {
     return new Inputs(terminal)
         .judge(List.of(path), rules, asOf)
         .flatMap(judged -> judged.values().stream().findFirst())
-        .map(it -> new Dossiers(terminal, path, it).write(new LinkedHashSet<>(items), out))
+        .map(
+            it ->
+                share
+                    ? Dossiers.shared(terminal, path, it, out)
+                    : Dossiers.own(terminal, path, it, out))
+        .map(pages -> pages.write(new LinkedHashSet<>(items)))
         .filter(written -> written)
         .map(written -> Exit.DONE)
         .orElse(Exit.BAD_INPUT);

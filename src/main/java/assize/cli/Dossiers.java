@@ -10,6 +10,7 @@ import assize.report.html.Picture;
 import assize.report.text.Visible;
 import assize.report.view.DossierView;
 import assize.report.view.DossierViews;
+import assize.report.view.SharedViews;
 import assize.ruleset.Item;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -26,12 +27,31 @@ final class Dossiers {
   private final Terminal terminal;
   private final Path record;
   private final Judgment judgment;
+  private final Path out;
+  private final Optional<Sharing> copy;
 
-  Dossiers(Terminal terminal, Path record, Judgment judgment) {
+  private Dossiers(
+      Terminal terminal, Path record, Judgment judgment, Path out, Optional<Sharing> copy) {
     this.terminal = terminal;
     this.record = record;
     this.judgment = judgment;
+    this.out = out;
+    this.copy = copy;
   }
+
+  /** Begins with the owner's own pages, for a folder. */
+  static Dossiers own(Terminal terminal, Path record, Judgment judgment, Path out) {
+    return new Dossiers(terminal, record, judgment, out, Optional.empty());
+  }
+
+  /** Begins with copies for others. */
+  static Dossiers shared(Terminal terminal, Path record, Judgment judgment, Path out) {
+    Optional<Sharing> copy = Optional.of(Sharing.unsealed(record, judgment, out));
+    return new Dossiers(terminal, record, judgment, out, copy);
+  }
+
+  /** One page, and what it shows, by its own keys. */
+  private record Page(DossierView view, Map<String, Picture> pictures) {}
 
   /**
    * Writes a page for each item.
@@ -39,7 +59,7 @@ final class Dossiers {
    * @param asked the items; none: every disputed one
    * @return whether nothing was wrong with what was asked for, nor with the pictures
    */
-  boolean write(Set<String> asked, Path out) {
+  boolean write(Set<String> asked) {
     List<String> disputed = DossierViews.disputed(judgment);
     List<String> problems = problems(asked, disputed);
     if (!problems.isEmpty()) {
@@ -57,23 +77,50 @@ final class Dossiers {
       if (!new Inputs(terminal).report(found, false)) {
         return false;
       }
-      Map<String, DossierView> views = new LinkedHashMap<>();
+      Map<Path, Page> pages = new LinkedHashMap<>();
       for (String item : items) {
-        views.put(item, DossierViews.of(judgment, item, read.unshown()).orElseThrow());
+        if (pages.put(place(item), page(item, read)) != null) {
+          terminal.error(
+              "error: two copies are named " + place(item).getFileName() + "; write one at a time");
+          return false;
+        }
       }
-      OutputFile.check(items.stream().map(item -> place(out, item)).toList());
-      Map<String, Picture> pictures = Reports.asPictures(read);
-      views.forEach(
-          (item, view) -> outputs.stage(place(out, item), HtmlDossier.render(view, pictures)));
+      OutputFile.check(pages.keySet());
+      pages.forEach((place, page) -> outputs.stage(place, print(page)));
+      List<String> refused = copy.map(Sharing::problems).orElse(List.of());
+      if (!refused.isEmpty()) {
+        refused.forEach(problem -> ("error: " + problem).lines().forEach(terminal::error));
+        return false;
+      }
       outputs.place();
-      views.forEach(
-          (item, view) -> terminal.result(Visible.of(view.item()) + "\n  " + place(out, item)));
+      pages.forEach(
+          (place, page) -> terminal.result(Visible.of(page.view().item()) + "\n  " + place));
+      copy.flatMap(it -> it.look(read.shown().keySet())).ifPresent(terminal::error);
     }
     return true;
   }
 
-  private Path place(Path out, String item) {
-    return out.resolve(judgment.vehicle().id() + "-" + item + ".html");
+  private Page page(String item, Pictures.Read read) {
+    Map<String, Picture> pictures = Reports.asPictures(read);
+    if (copy.isEmpty()) {
+      DossierView view = DossierViews.of(judgment, item, read.unshown()).orElseThrow();
+      return new Page(view, pictures);
+    }
+    SharedViews.SharedDossier shared = copy.get().dossier(item, read.unshown()).orElseThrow();
+    Map<String, Picture> masked = new LinkedHashMap<>();
+    pictures.forEach((key, picture) -> masked.put(shared.pictures().apply(key), picture));
+    return new Page(shared.view(), masked);
+  }
+
+  private String print(Page page) {
+    String html = HtmlDossier.render(page.view(), page.pictures());
+    copy.ifPresent(it -> it.search(html));
+    return html;
+  }
+
+  private Path place(String item) {
+    String name = judgment.vehicle().id() + "-" + item;
+    return out.resolve(copy.map(it -> it.masked(name) + "-shared").orElse(name) + ".html");
   }
 
   private List<String> problems(Set<String> asked, List<String> disputed) {
@@ -100,10 +147,11 @@ final class Dossiers {
 
   private Pictures.Read pictures(List<String> items) {
     Set<String> cited = items.stream().flatMap(this::cited).collect(Collectors.toUnmodifiableSet());
+    List<Pictures.Wanted> photos =
+        copy.map(Sharing::photos).orElseGet(() -> Reports.photos(record, judgment.vehicle()));
     return Pictures.read(
         Stream.concat(
-                Reports.photos(record, judgment.vehicle()).stream()
-                    .filter(photo -> cited.contains(photo.key())),
+                photos.stream().filter(photo -> cited.contains(photo.key())),
                 ClaimPictures.wanted(judgment, item -> items.contains(item.id())).stream())
             .toList());
   }

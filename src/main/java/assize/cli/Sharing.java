@@ -23,6 +23,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 
 /** The copy of one report for others, made and checked before anything of it is written. */
@@ -78,8 +79,19 @@ final class Sharing implements Reports.Made {
     return out.resolve(mask.text(judgment.vehicle().id()) + SHARED);
   }
 
-  /** Returns the photos that the copy shows, with what is to be painted over. */
-  List<Pictures.Wanted> wanted() {
+  /** Begins with a record for a copy that bears no fingerprint, and so needs no secret. */
+  static Sharing unsealed(Path record, Judgment judgment, Path out) {
+    return new Sharing(record, judgment, out);
+  }
+
+  private List<Pictures.Wanted> wanted() {
+    List<Pictures.Wanted> wanted = new ArrayList<>(photos());
+    wanted.addAll(ClaimPictures.wanted(judgment, item -> true));
+    return wanted;
+  }
+
+  /** Returns the photos of evidence that the copy shows, with what is to be painted over. */
+  List<Pictures.Wanted> photos() {
     VehicleRecord vehicle = copy.judgment().vehicle();
     List<Pictures.Wanted> wanted = new ArrayList<>();
     for (Pictures.Wanted one : Reports.photos(record, vehicle)) {
@@ -89,7 +101,6 @@ final class Sharing implements Reports.Made {
               .orElse(List.of());
       wanted.add(new Pictures.Wanted(one.key(), one.file(), one.at(), one.words(), boxes));
     }
-    wanted.addAll(ClaimPictures.wanted(judgment, item -> true));
     return wanted;
   }
 
@@ -120,12 +131,27 @@ final class Sharing implements Reports.Made {
     Reports.asPictures(read)
         .forEach((key, picture) -> pictures.put(shared.pictures().apply(key), picture));
     String page = HtmlReport.render(shared.view(), pictures);
+    search(page);
+    return page;
+  }
+
+  /** Returns the copy of the page on one dispute, and what it calls pictures. */
+  Optional<SharedViews.SharedDossier> dossier(String item, Map<String, String> unshown) {
+    return SharedViews.dossier(copy, mask, item, unshown);
+  }
+
+  /** Returns a text as the copy has it. */
+  String masked(String text) {
+    return mask.text(text);
+  }
+
+  /** Searches a finished page; what should not be there is among the problems from then on. */
+  void search(String page) {
     List<String> faults =
         SharedPage.faults(page, mask::text, Bare::faults).stream()
             .map(fault -> "in " + fault.where() + ": " + fault.what())
             .toList();
     refuse("the copy for others", faults);
-    return page;
   }
 
   private void refuse(String what, List<String> faults) {
@@ -184,17 +210,23 @@ final class Sharing implements Reports.Made {
               + secretFile
               + " is new: keep it, give it to nobody; by it a masked number can be vouched for");
     }
+    look(copy.judgment().vehicle().evidence().keySet()).ifPresent(notes::add);
+    return notes;
+  }
+
+  /** Tells of the photos among some evidence in which nothing is painted over. */
+  Optional<String> look(Set<String> evidence) {
     List<String> bare =
         copy.judgment().vehicle().evidence().values().stream()
+            .filter(one -> evidence.contains(one.id()))
             .filter(one -> one.kind() == Evidence.Kind.PHOTO && one.covers().isEmpty())
             .map(Evidence::what)
             .toList();
-    if (!bare.isEmpty()) {
-      notes.add(
-          "note: look at each of these photos for numbers, faces and places, nothing is painted"
-              + " over in them: "
-              + String.join(", ", bare));
-    }
-    return notes;
+    return bare.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            "note: look at each of these photos for numbers, faces and places, nothing is painted"
+                + " over in them: "
+                + String.join(", ", bare));
   }
 }

@@ -266,6 +266,43 @@ class ShareCommandTest {
   }
 
   @Test
+  void theDossierForOthersShowsNothingPlanted() throws IOException {
+    Ran ran = Ran.of("dossier", record, "--share", "--out", out);
+    assertThat(ran.exit()).as(ran.err()).isZero();
+    assertThat(ran.err()).contains("look at each of these photos").contains("tb7-48391.png");
+    String name = "truck-tb7-48xxx-button-tb7-48xxx-shared.html";
+    assertThat(Bench.content(out)).containsOnlyKeys("", name);
+    assertThat(SecretFile.of(record)).as("it bears no fingerprint").doesNotExist();
+    String whole = Files.readString(out.resolve(name));
+    for (String text : List.of(searchable(whole), Jsoup.parse(whole).text())) {
+      String folded = text.replaceAll("[^A-Za-z0-9]", "").toLowerCase(java.util.Locale.ROOT);
+      assertThat(folded).doesNotContain("48391").doesNotContain("milllane");
+      SECRETS.forEach(secret -> assertThat(text).doesNotContainIgnoringCase(secret));
+      assertThat(text).doesNotContain("Secretplant").doesNotContain("Secretmarket");
+      assertThat(text).contains("The copy for others", "Plate of TB7-48xxx");
+    }
+  }
+
+  @Test
+  void theDossierForOthersIsRefusedWhereTheMaskCanNotSeeThrough() throws IOException {
+    Files.writeString(
+        folder.resolve("rules.yaml"),
+        RULES.replace("\"Not **48**391,", "\"Not 48[391](http://a.example),"));
+    Ran ran = Ran.of("dossier", record, "--share", "--out", out);
+    assertThat(ran.exit()).isEqualTo(1);
+    assertThat(ran.err()).contains("still shows what it should not").doesNotContain("48391,");
+    assertThat(out).doesNotExist();
+  }
+
+  @Test
+  void aNumberMayBeOneThatThePageNamesItself() throws IOException {
+    Files.writeString(record, RECORD.replace("[Mill Lane]", "[Mill Lane, \"1804\", \"1976\"]"));
+    assertThat(share().err()).doesNotContain("still shows");
+    assertThat(Ran.of("dossier", record, "--share", "--out", out).err())
+        .doesNotContain("still shows");
+  }
+
+  @Test
   void refusesTwoCopiesOfOneName() throws IOException {
     Path other = folder.resolve("other.yaml");
     Files.writeString(other, RECORD.replace("48391", "48392"));

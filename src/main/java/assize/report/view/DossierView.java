@@ -13,6 +13,7 @@ import java.util.List;
  * @param papers measurements and documents
  * @param parts one for each aspect on which sources differ
  * @param related other items on which some of the same sources differ
+ * @param copy whether this is the copy for others
  */
 public record DossierView(
     HeadView head,
@@ -28,13 +29,34 @@ public record DossierView(
     List<EvidenceView> papers,
     List<Part> parts,
     List<Related> related,
-    List<ReportView.FileView> files) {
+    List<ReportView.FileView> files,
+    boolean copy) {
   public DossierView {
     cautions = List.copyOf(cautions);
     papers = List.copyOf(papers);
     parts = List.copyOf(parts);
     related = List.copyOf(related);
     files = List.copyOf(files);
+  }
+
+  /** Returns the same, as the copy for others. */
+  DossierView asCopy() {
+    return new DossierView(
+        head,
+        item,
+        area,
+        possible,
+        look,
+        notes,
+        cautions,
+        afterCautions,
+        note,
+        by,
+        papers,
+        parts,
+        related,
+        files,
+        true);
   }
 
   /**

@@ -5,6 +5,7 @@ import assize.judgment.AspectJudgment;
 import assize.judgment.ItemJudgment;
 import assize.judgment.Judgment;
 import assize.judgment.SourceJudgment;
+import assize.record.VehicleRecord;
 import assize.ruleset.Area;
 import assize.ruleset.AspectRule;
 import assize.ruleset.Caution;
@@ -26,10 +27,10 @@ public final class DossierViews {
   private final Map<String, String> unshown;
   private final Reading reading;
 
-  private DossierViews(Judgment judgment, Map<String, String> unshown) {
+  private DossierViews(Judgment judgment, VehicleRecord facts, Map<String, String> unshown) {
     this.judgment = judgment;
     this.unshown = unshown;
-    this.reading = new Reading(judgment, false);
+    this.reading = new Reading(judgment, facts, false);
   }
 
   /** Returns the items on which no position is believed enough, in the rule set's order. */
@@ -47,11 +48,17 @@ public final class DossierViews {
    */
   public static Optional<DossierView> of(
       Judgment judgment, String item, Map<String, String> unshown) {
+    return of(judgment, judgment.vehicle(), item, unshown);
+  }
+
+  /** Does the same for a vehicle that leaves out some of the facts that claims speak by. */
+  static Optional<DossierView> of(
+      Judgment judgment, VehicleRecord facts, String item, Map<String, String> unshown) {
     return judgment.items().stream()
         .filter(one -> one.item().id().equals(item))
         .filter(one -> aspects(one).stream().anyMatch(AspectViews::differs))
         .findFirst()
-        .map(one -> new DossierViews(judgment, unshown).view(one));
+        .map(one -> new DossierViews(judgment, facts, unshown).view(one));
   }
 
   private static List<AspectJudgment> aspects(ItemJudgment one) {
@@ -89,7 +96,8 @@ public final class DossierViews {
         item.evidence().stream().filter(it -> !it.photo()).toList(),
         parts,
         related(one),
-        files(parts, item.evidence()));
+        files(parts, item.evidence()),
+        false);
   }
 
   /** Returns the files that this rests on: no picture that is not shown here. */

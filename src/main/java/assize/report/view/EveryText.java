@@ -68,6 +68,14 @@ final class EveryText {
     return (SharedView) new EveryText(changes).record(view);
   }
 
+  static DossierView of(DossierView view, Changes changes) {
+    return (DossierView) new EveryText(changes).record(view);
+  }
+
+  static RosterRowView of(RosterRowView view, Changes changes) {
+    return (RosterRowView) new EveryText(changes).record(view);
+  }
+
   private Object value(Object value, Record owner, String component) {
     if (value instanceof String text) {
       return text(text, owner, component);

@@ -30,7 +30,8 @@ final class Reading {
     this(judgment, facts, true);
   }
 
-  private Reading(Judgment judgment, VehicleRecord facts, boolean listed) {
+  /** Begins with both. */
+  Reading(Judgment judgment, VehicleRecord facts, boolean listed) {
     this.judgment = judgment;
     this.words = new RuleWords(judgment.rules());
     this.claims = new Claims(judgment.rules(), judgment.vehicle(), facts, listed);

@@ -9,15 +9,13 @@ import java.util.List;
  * @param omissions what was left out, and where
  * @param covered photos with parts painted over
  * @param bare photos without
- * @param claims whether photos of sources are shown
  */
 public record SharedView(
     List<NumberView> numbers,
     String words,
     List<String> omissions,
     List<PhotoView> covered,
-    List<PhotoView> bare,
-    boolean claims) {
+    List<PhotoView> bare) {
   public SharedView {
     numbers = List.copyOf(numbers);
     omissions = List.copyOf(omissions);

@@ -51,6 +51,21 @@ public final class SharedViews {
     return new Shared(masked.with(said), texts::key);
   }
 
+  /**
+   * A finished copy of the page on one dispute.
+   *
+   * @param pictures what the copy calls a picture that the report knows by another key
+   */
+  public record SharedDossier(DossierView view, UnaryOperator<String> pictures) {}
+
+  /** Masks the page on one dispute; nothing where the sources do not differ on that item. */
+  public static Optional<SharedDossier> dossier(
+      Copy copy, Mask mask, String item, Map<String, String> unshown) {
+    MaskedTexts texts = new MaskedTexts(mask);
+    return DossierViews.of(copy.judgment(), copy.facts(), item, unshown)
+        .map(view -> new SharedDossier(EveryText.of(view.asCopy(), texts), texts::key));
+  }
+
   /** Masks what is said of the masks, which does not count. */
   private record Again(MaskedTexts texts, Mask mask) implements EveryText.Changes {
     @Override
@@ -78,7 +93,7 @@ public final class SharedViews {
         (boxes > 0 ? covered : bare).add(photo(one, boxes));
       }
     }
-    return new SharedView(numbers(times), words(times), omissions(), covered, bare, false);
+    return new SharedView(numbers(times), words(times), omissions(), covered, bare);
   }
 
   private int boxes(String evidence) {

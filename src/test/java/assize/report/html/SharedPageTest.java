@@ -8,8 +8,12 @@ import assize.report.view.ReportViews;
 import assize.report.view.SharedViews;
 import assize.share.LeavingOut;
 import assize.share.Mask;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -85,5 +89,23 @@ class SharedPageTest {
     String page = "<h1>A page</h1><img alt='a' src='data:image/png;base64,AAAA'>";
     assertThat(SharedPage.faults(page, MASK::text, bytes -> List.of("a place")))
         .containsExactly(new SharedPage.Fault("“A page”", "a picture holds a place"));
+  }
+
+  /** A number that a page names of itself is no number of a vehicle. */
+  @Test
+  void everyNumberInTheTemplatesIsKnownToTheSearch() throws IOException {
+    Path templates = Path.of("src/main/resources/assize/report/html");
+    try (Stream<Path> all = Files.list(templates)) {
+      for (Path one : all.filter(it -> it.toString().endsWith(".ftlh")).toList()) {
+        String said =
+            Files.readString(one)
+                .replaceAll("(?s)<#--.*?-->", "")
+                .replaceAll("\\$\\{[^}]*}", "")
+                .replaceAll("(?s)<[^>]*>", "");
+        assertThat(SharedPage.OWN.matcher(said).replaceAll("§"))
+            .as(one.toString())
+            .doesNotContainPattern("[0-9]{3}|[0-9]+-[0-9]");
+      }
+    }
   }
 }
