@@ -96,7 +96,6 @@ final class CostViews {
         .longValueExact();
   }
 
-  /** Returns what has not been shown, by area. */
   /** Returns what the aspects that were not shown are worth, in thousandths of a point. */
   long notShownPoints() {
     return reading.judgment().items().stream()
@@ -105,6 +104,7 @@ final class CostViews {
         .sum();
   }
 
+  /** Returns what has not been shown, by area. */
   NotShownView notShown() {
     Map<String, List<NotShownView.Line>> lines = new LinkedHashMap<>();
     Map<String, Long> points = new LinkedHashMap<>();
