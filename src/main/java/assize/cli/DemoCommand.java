@@ -93,7 +93,7 @@ final class DemoCommand implements Callable<Integer> {
             .write(
                 judged.get(),
                 new Reports.Wanted(
-                    reports, json ? Optional.of("-") : Optional.empty(), false, false));
+                    reports, json ? Optional.of("-") : Optional.empty(), false, false, false));
     return good ? Exit.DONE : Exit.BAD_INPUT;
   }
 

@@ -46,7 +46,10 @@ final class Dossiers {
 
   /** Begins with copies for others. */
   static Dossiers shared(Terminal terminal, Path record, Judgment judgment, Path out) {
-    Optional<Sharing> copy = Optional.of(Sharing.unsealed(record, judgment, out));
+    Optional<Sharing> copy =
+        Optional.of(
+            Sharing.unsealed(
+                record, judgment, new Reports.Wanted(out, Optional.empty(), false, false, true)));
     return new Dossiers(terminal, record, judgment, out, copy);
   }
 

@@ -56,33 +56,41 @@ record PhotoFolder(Path path, Map<String, Photo> files) {
     return files.values().stream().mapToLong(photo -> photo.bytes().length).sum();
   }
 
-  /** Takes away photos of an earlier run that the page no longer shows; other files stay. */
-  void clear() {
-    for (Path old : old()) {
-      try {
-        Files.deleteIfExists(old);
-      } catch (IOException e) {
-        throw OutputFile.cannotWrite(old, e);
-      }
-    }
+  /** Returns what takes away photos of an earlier run that the page no longer shows. */
+  Runnable clearing() {
+    return new Clearing(path, Set.copyOf(files.keySet()));
   }
 
-  private List<Path> old() {
-    if (!Files.isDirectory(path)) {
-      return List.of();
+  /** Little enough to be held for each of thousands; other files in the folder stay. */
+  private record Clearing(Path path, Set<String> names) implements Runnable {
+    @Override
+    public void run() {
+      for (Path old : old()) {
+        try {
+          Files.deleteIfExists(old);
+        } catch (IOException e) {
+          throw OutputFile.cannotWrite(old, e);
+        }
+      }
     }
-    try (Stream<Path> all = Files.list(path)) {
-      Set<Path> found = all.collect(Collectors.toCollection(java.util.TreeSet::new));
-      Set<Path> old =
-          found.stream()
-              .filter(it -> OURS.matcher(it.getFileName().toString()).matches())
-              .filter(it -> !files.containsKey(it.getFileName().toString()))
-              .filter(Files::isRegularFile)
-              .collect(Collectors.toCollection(java.util.TreeSet::new));
-      boolean nothingLeft = !old.isEmpty() && old.equals(found);
-      return Stream.concat(old.stream(), nothingLeft ? Stream.of(path) : Stream.empty()).toList();
-    } catch (IOException e) {
-      throw OutputFile.cannotWrite(path, e);
+
+    private List<Path> old() {
+      if (!Files.isDirectory(path)) {
+        return List.of();
+      }
+      try (Stream<Path> all = Files.list(path)) {
+        Set<Path> found = all.collect(Collectors.toCollection(java.util.TreeSet::new));
+        Set<Path> old =
+            found.stream()
+                .filter(it -> OURS.matcher(it.getFileName().toString()).matches())
+                .filter(it -> !names.contains(it.getFileName().toString()))
+                .filter(Files::isRegularFile)
+                .collect(Collectors.toCollection(java.util.TreeSet::new));
+        boolean nothingLeft = !old.isEmpty() && old.equals(found);
+        return Stream.concat(old.stream(), nothingLeft ? Stream.of(path) : Stream.empty()).toList();
+      } catch (IOException e) {
+        throw OutputFile.cannotWrite(path, e);
+      }
     }
   }
 }

@@ -15,6 +15,7 @@ import assize.report.text.JudgmentJson;
 import assize.report.text.Visible;
 import assize.report.view.ReportView;
 import assize.report.view.ReportViews;
+import assize.report.view.RosterEntry;
 import assize.ruleset.Award;
 import java.math.BigDecimal;
 import java.nio.file.Path;
@@ -50,8 +51,10 @@ final class Reports {
    * @param json where the machine's form goes; with {@code -}, standard output and no report
    * @param withoutBadPhotos whether a report is made all the same where a photo can't be shown
    * @param beside whether photos go into a folder beside the page
+   * @param share whether they are copies for others
    */
-  record Wanted(Path out, Optional<String> json, boolean withoutBadPhotos, boolean beside) {}
+  record Wanted(
+      Path out, Optional<String> json, boolean withoutBadPhotos, boolean beside, boolean share) {}
 
   /**
    * Writes a report for each judgment.
@@ -61,15 +64,15 @@ final class Reports {
    */
   boolean write(Map<Path, Judgment> judged, Wanted wanted) {
     List<Made> all = new ArrayList<>();
-    judged.forEach((record, judgment) -> all.add(new Report(record, judgment, wanted)));
+    judged.forEach((record, judgment) -> all.add(made(record, judgment, wanted)));
     return write(all, wanted);
   }
 
-  /** Does the same with copies for others. */
-  boolean share(Map<Path, Judgment> judged, Wanted wanted) {
-    List<Made> all = new ArrayList<>();
-    judged.forEach((record, judgment) -> all.add(Sharing.of(record, judgment, wanted.out())));
-    return write(all, wanted);
+  /** Begins to make what is wanted of one judgment. */
+  static Made made(Path record, Judgment judgment, Wanted wanted) {
+    return wanted.share()
+        ? Sharing.of(record, judgment, wanted)
+        : new Report(record, judgment, wanted);
   }
 
   /** What is made of one judgment. */
@@ -81,7 +84,7 @@ final class Reports {
 
     /**
      * Stages the page and what goes beside it; what is wrong with its photos is added to what was
-     * found.
+     * found, and if that is an error nothing is staged.
      *
      * @return the folder of its photos, empty where they are inside the page
      */
@@ -98,8 +101,13 @@ final class Reports {
       return List.of();
     }
 
-    /** Keeps what has to be kept before the page is put into place. */
-    default void keep() {}
+    /** Returns what a roster says of it; {@code report} is the page's file, or empty for none. */
+    RosterEntry entry(String report);
+
+    /** Returns what keeps what has to be kept before the page is put into place. */
+    default Runnable keeping() {
+      return () -> {};
+    }
 
     /** Returns what its owner has to know. */
     default List<String> notes() {
@@ -117,7 +125,9 @@ final class Reports {
     @Override
     public PhotoFolder stage(Outputs outputs, List<Diagnostic> found) {
       Pictures.Read read = pictures(record, judgment);
-      found.addAll(read.found());
+      if (!note(read, wanted, found)) {
+        return PhotoFolder.of(place(), List.of());
+      }
       PhotoFolder folder =
           PhotoFolder.of(place(), wanted.beside() ? read.shown().values() : List.of());
       folder.stage(outputs);
@@ -129,13 +139,26 @@ final class Reports {
 
     @Override
     public String twin() {
-      return ": another record is named " + judgment.vehicle().id() + " too";
+      return "another record is named \"" + judgment.vehicle().id() + "\" too";
     }
 
     @Override
     public String machine() {
       return JudgmentJson.of(judgment);
     }
+
+    @Override
+    public RosterEntry entry(String report) {
+      return RosterEntry.of(judgment, report);
+    }
+  }
+
+  /** Adds what is wrong with photos to what was found; says whether a page can be made. */
+  static boolean note(Pictures.Read read, Wanted wanted, List<Diagnostic> found) {
+    List<Diagnostic> here =
+        read.found().stream().map(one -> forPage(one, wanted.withoutBadPhotos())).toList();
+    found.addAll(here);
+    return here.stream().noneMatch(Diagnostic::isError);
   }
 
   private boolean write(List<Made> all, Wanted wanted) {
@@ -155,25 +178,21 @@ final class Reports {
         all.forEach(one -> folders.add(one.stage(outputs, found)));
         json.ifPresent(file -> outputs.stage(Path.of(file), machine + "\n"));
       }
-      boolean fine =
-          new Inputs(terminal)
-              .report(
-                  found.stream().map(one -> forJudge(one, wanted.withoutBadPhotos())).toList(),
-                  false);
+      boolean fine = new Inputs(terminal).report(found, false);
       all.forEach(one -> problems.addAll(one.problems()));
       if (!fine || !problems.isEmpty()) {
         problems.forEach(problem -> ("error: " + problem).lines().forEach(terminal::error));
         return false;
       }
       if (!toOutput) {
-        all.forEach(Made::keep);
+        all.forEach(one -> one.keeping().run());
       }
       outputs.place();
     }
     if (toOutput) {
       terminal.result(machine);
     } else {
-      folders.forEach(PhotoFolder::clear);
+      folders.forEach(folder -> folder.clearing().run());
       for (int i = 0; i < all.size(); i++) {
         written(all.get(i), folders.get(i));
       }
@@ -191,7 +210,7 @@ final class Reports {
     Set<Path> pages = new LinkedHashSet<>();
     for (Made one : all) {
       if (!pages.add(one.place())) {
-        problems.add(one.judgment().vehicle().at().file() + one.twin());
+        problems.add(one.judgment().vehicle().at().file() + ": " + one.twin());
       }
     }
     return pages;
@@ -213,7 +232,7 @@ final class Reports {
   }
 
   /** A photo that can't be shown is no error where reports are wanted without such. */
-  private static Diagnostic forJudge(Diagnostic one, boolean withoutBadPhotos) {
+  private static Diagnostic forPage(Diagnostic one, boolean withoutBadPhotos) {
     if (one.code() != Code.PHOTO_CANNOT_BE_SHOWN) {
       return one;
     }
@@ -221,17 +240,7 @@ final class Reports {
         ? Diagnostic.of(
             Code.PHOTO_LEFT_OUT, one.at(), one.message(), "the report says so in its place")
         : Diagnostic.of(
-            one.code(),
-            one.at(),
-            one.message(),
-            "or judge --without-bad-photos, and it is left out");
-  }
-
-  /** Returns one report; what is wrong with its photos is added to what was found. */
-  static Outputs.Writing page(Path record, Judgment judgment, List<Diagnostic> found) {
-    Pictures.Read read = pictures(record, judgment);
-    found.addAll(read.found());
-    return page(judgment, read, Photo::dataUri);
+            one.code(), one.at(), one.message(), "or add --without-bad-photos, and it is left out");
   }
 
   private static Outputs.Writing page(
@@ -269,13 +278,9 @@ final class Reports {
         : all.stream().map(one -> line(one.machine())).collect(Collectors.joining("\n"));
   }
 
-  private static String line(String machine) {
+  /** Returns the machine's form on one line. */
+  static String line(String machine) {
     return machine.replaceAll("\n *", " ").strip();
-  }
-
-  /** Returns one judgment as an object on one line. */
-  static String line(Judgment judgment) {
-    return line(JudgmentJson.of(judgment));
   }
 
   /** Returns the photos that a record shows as its evidence. */

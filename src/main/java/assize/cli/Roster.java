@@ -35,8 +35,6 @@ import java.util.concurrent.TimeUnit;
  * is put on disk as soon as it is judged, and what they give is taken in the order of their paths.
  */
 final class Roster {
-  static final String INDEX = "roster.html";
-
   private final Terminal terminal;
   private final Wanted wanted;
   private final Inputs inputs;
@@ -51,45 +49,61 @@ final class Roster {
   /**
    * What a person asked for.
    *
-   * @param json where the machine's form goes; with {@code -}, standard output and no page
+   * @param reports what is wanted of each report; its folder is the index's too
    * @param leaveOut whether records with errors are left out instead of stopping it all
    * @param indexOnly whether the index is all that is written
    */
   record Wanted(
       Path folder,
-      Path out,
+      Reports.Wanted reports,
       Optional<Path> rules,
       Optional<LocalDate> asOf,
-      Optional<String> json,
       boolean leaveOut,
       boolean indexOnly) {
+    Optional<String> json() {
+      return reports.json();
+    }
+
     boolean toOutput() {
-      return json.equals(Optional.of("-"));
+      return json().equals(Optional.of("-"));
     }
 
     Path index() {
-      return out.resolve(INDEX);
+      return reports.out().resolve(reports.share() ? "roster-shared.html" : "roster.html");
     }
   }
 
   /**
    * What one file gave.
    *
-   * @param id the vehicle's, or empty where the file is no record or has errors
-   * @param row its row of the index
-   * @param line its judgment as one line of JSON
+   * @param problems what stands in the way of its copy for others
+   * @param judged what came of it; empty where the file is no record or has errors
    */
-  record Made(
-      Path file,
-      List<Diagnostic> found,
-      Optional<String> id,
-      Optional<RosterEntry> entry,
-      String row,
-      String line) {
+  record Made(Path file, List<Diagnostic> found, List<String> problems, Optional<Judged> judged) {
     static Made without(Path file, List<Diagnostic> found) {
-      return new Made(file, found, Optional.empty(), Optional.empty(), "", "");
+      return new Made(file, found, List.of(), Optional.empty());
     }
   }
+
+  /**
+   * What came of one vehicle; the page itself is on disk, and nothing here holds it.
+   *
+   * @param page where its report goes, whether or not one is written
+   * @param twin says that another vehicle's report goes there too
+   * @param entry its row of the index, and the row as it is printed; none where no index is made
+   * @param line its judgment as one line of JSON
+   * @param keeping what has to be done before its page is put into place
+   * @param clearing what has to be done after that
+   */
+  record Judged(
+      Path page,
+      String twin,
+      Optional<RosterEntry> entry,
+      String row,
+      String line,
+      Runnable keeping,
+      Runnable clearing,
+      List<String> notes) {}
 
   /** Makes it all, or says what is wrong and writes nothing. */
   boolean make() throws IOException {
@@ -121,6 +135,7 @@ final class Roster {
         gathered.lines().copyTo(terminal.out());
         return true;
       }
+      gathered.keep();
       wanted.json().ifPresent(file -> outputs.stage(Path.of(file), gathered.lines()::copyTo));
       outputs.stage(
           wanted.index(),
@@ -130,7 +145,9 @@ final class Roster {
             page.flush();
           });
       outputs.place();
+      gathered.clear();
       terminal.result(wanted.index() + ": " + gathered.summary());
+      gathered.notes().forEach(terminal::error);
       return true;
     }
   }
@@ -182,29 +199,53 @@ final class Roster {
     List<Diagnostic> found = new ArrayList<>(read.diagnostics());
     Judgment judgment =
         Judge.judge(read.value().get().rules(), read.value().get().vehicle(), wanted.asOf());
-    String id = judgment.vehicle().id();
-    if (id.equalsIgnoreCase("roster")) {
+    Reports.Made one = Reports.made(file, judgment, wanted.reports());
+    String page = String.valueOf(one.place().getFileName());
+    if (one.place().equals(wanted.index()) || page.equalsIgnoreCase(indexName())) {
       found.add(
           about(
               Code.BAD_NAME,
               file,
-              "a record may not be named \"roster\" here: the index is named so"));
+              "a record may not be named \""
+                  + judgment.vehicle().id()
+                  + "\" here: the index is named so"));
     }
-    String line = wanted.json().isPresent() ? Reports.line(judgment) + "\n" : "";
-    Optional<RosterEntry> entry = Optional.empty();
-    String row = "";
-    if (!wanted.toOutput()) {
-      Path page = Reports.place(wanted.out(), judgment);
-      if (!wanted.indexOnly() && claimed.add(id.toLowerCase(Locale.ROOT))) {
-        outputs.stage(page, Reports.page(file, judgment, found));
-      }
-      RosterEntry made = RosterEntry.of(judgment, wanted.indexOnly() ? "" : id + ".html");
-      entry = Optional.of(made);
-      row = HtmlRoster.row(made.row());
+    String line = wanted.json().isPresent() ? Reports.line(one.machine()) + "\n" : "";
+    Optional<RosterEntry> entry =
+        wanted.toOutput()
+            ? Optional.empty()
+            : Optional.of(one.entry(wanted.indexOnly() ? "" : page));
+    Runnable clearing = () -> {};
+    if (!wanted.toOutput()
+        && !wanted.indexOnly()
+        && isFine(found, one)
+        && claimed.add(page.toLowerCase(Locale.ROOT))) {
+      clearing = one.stage(outputs, found).clearing();
     }
-    return found.stream().anyMatch(Diagnostic::isError)
-        ? Made.without(file, found)
-        : new Made(file, found, Optional.of(id), entry, row, line);
+    return isFine(found, one)
+        ? new Made(
+            file,
+            found,
+            List.of(),
+            Optional.of(
+                new Judged(
+                    one.place(),
+                    one.twin(),
+                    entry,
+                    entry.map(it -> HtmlRoster.row(it.row())).orElse(""),
+                    line,
+                    wanted.indexOnly() ? () -> {} : one.keeping(),
+                    clearing,
+                    wanted.indexOnly() ? List.of() : one.notes())))
+        : new Made(file, found, one.problems(), Optional.empty());
+  }
+
+  private String indexName() {
+    return String.valueOf(wanted.index().getFileName());
+  }
+
+  private static boolean isFine(List<Diagnostic> found, Reports.Made one) {
+    return one.problems().isEmpty() && found.stream().noneMatch(Diagnostic::isError);
   }
 
   /** Says something of a whole file; what it says is kept without the file's text. */

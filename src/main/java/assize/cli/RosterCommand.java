@@ -6,11 +6,9 @@ import java.time.LocalDate;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** Judges every record in a folder and writes an index of them. */
 @Command(
@@ -59,7 +57,7 @@ final class RosterCommand implements Callable<Integer> {
   @Option(names = "--index-only", description = "Write the index alone, and no reports.")
   private boolean indexOnly;
 
-  @Spec private CommandSpec spec = CommandSpec.create();
+  @Mixin private ReportOptions options = new ReportOptions();
 
   RosterCommand(Terminal terminal) {
     this.terminal = terminal;
@@ -67,12 +65,8 @@ final class RosterCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    json.flatMap(Arguments::refusedForJson)
-        .ifPresent(
-            reason -> {
-              throw new ParameterException(spec.commandLine(), reason);
-            });
-    Roster.Wanted wanted = new Roster.Wanted(folder, out, rules, asOf, json, leaveOut, indexOnly);
+    Roster.Wanted wanted =
+        new Roster.Wanted(folder, options.wanted(out, json), rules, asOf, leaveOut, indexOnly);
     try {
       return new Roster(terminal, wanted).make() ? Exit.DONE : Exit.BAD_INPUT;
     } catch (IOException e) {

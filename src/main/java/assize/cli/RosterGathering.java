@@ -21,19 +21,26 @@ import java.util.Set;
 
 /** What a roster has come to so far: the rows wait on disk, and here stand their places alone. */
 final class RosterGathering implements AutoCloseable {
+  /** How many notes are told; thousands would be read by nobody. */
+  private static final int NOTES = 20;
+
   private final Terminal terminal;
   private final Roster.Wanted wanted;
   private final Progress progress;
   private final Spool rows = Spool.open();
   private final Spool lines = Spool.open();
-  private final RosterViews views = new RosterViews();
+  private final RosterViews views;
   private final List<Row> order = new ArrayList<>();
-  private final Map<String, Path> ids = new HashMap<>();
+  private final Map<String, Path> pages = new HashMap<>();
+  private final List<Runnable> keeping = new ArrayList<>();
+  private final List<Runnable> clearing = new ArrayList<>();
+  private final List<String> notes = new ArrayList<>();
   private final Set<String> printed = new HashSet<>();
   private final Set<String> files = new HashSet<>();
   private long errors;
   private long doubts;
   private long leftOut;
+  private long unsaid;
   private boolean clash;
 
   /** Where a row stands, and what it is put in order by. */
@@ -42,17 +49,19 @@ final class RosterGathering implements AutoCloseable {
   RosterGathering(Terminal terminal, Roster.Wanted wanted, int all) throws IOException {
     this.terminal = terminal;
     this.wanted = wanted;
+    this.views = new RosterViews(wanted.reports().share());
     this.progress = new Progress(terminal, all, System::nanoTime);
   }
 
   /** Takes what one file gave; they come in the order of their paths. */
   void take(Roster.Made made) throws IOException {
     print(made.found(), made.file());
-    long wrong = made.found().stream().filter(Diagnostic::isError).count();
+    made.problems().stream().map(it -> "error: " + it).forEach(this::say);
+    long wrong = made.found().stream().filter(Diagnostic::isError).count() + made.problems().size();
     if (wrong > 0) {
       leaveOut(made.file(), wrong);
-    } else if (made.id().isPresent()) {
-      add(made, made.id().get());
+    } else if (made.judged().isPresent()) {
+      add(made.file(), made.judged().get());
     }
     progress.step();
   }
@@ -69,21 +78,31 @@ final class RosterGathering implements AutoCloseable {
     leftOut++;
   }
 
-  private void add(Roster.Made made, String id) throws IOException {
-    Path before = ids.putIfAbsent(id.toLowerCase(Locale.ROOT), made.file());
+  private void add(Path file, Roster.Judged judged) throws IOException {
+    Path page = judged.page();
+    Path before =
+        pages.putIfAbsent(String.valueOf(page.getFileName()).toLowerCase(Locale.ROOT), file);
     if (before != null) {
-      clash(made.file(), "another record is named \"" + id + "\" too", before);
+      clash(file, judged.twin(), before);
       return;
     }
-    Path page = wanted.out().resolve(id + ".html");
     if (wanted.json().map(Path::of).filter(page::equals).isPresent()) {
-      clash(made.file(), "its report goes to " + page + "; name another file for --json", page);
+      clash(file, "its report goes to " + page + "; name another file for --json", page);
       return;
     }
-    lines.append(made.line());
-    if (made.entry().isPresent()) {
-      int standard = views.add(made.entry().get());
-      order.add(new Row(standard, made.entry().get().likely(), rows.append(made.row())));
+    lines.append(judged.line());
+    keeping.add(judged.keeping());
+    clearing.add(judged.clearing());
+    for (String note : judged.notes()) {
+      if (notes.size() < NOTES) {
+        notes.add(note);
+      } else {
+        unsaid++;
+      }
+    }
+    if (judged.entry().isPresent()) {
+      int standard = views.add(judged.entry().get());
+      order.add(new Row(standard, judged.entry().get().likely(), rows.append(judged.row())));
     }
   }
 
@@ -113,17 +132,41 @@ final class RosterGathering implements AutoCloseable {
     fresh.forEach(it -> files.add(it.at().file().path()));
   }
 
+  private void say(String lines) {
+    progress.clear();
+    lines.lines().forEach(terminal::error);
+  }
+
+  /** Does what has to be done before the pages are put into place. */
+  void keep() {
+    keeping.forEach(Runnable::run);
+  }
+
+  /** Does what has to be done after that. */
+  void clear() {
+    clearing.forEach(Runnable::run);
+  }
+
+  /** Returns what the owners have to know, the first of it if it is much. */
+  List<String> notes() {
+    List<String> all = new ArrayList<>(notes);
+    if (unsaid > 0) {
+      all.add("note: and " + unsaid + " more of these; `judge --share` says them of each record");
+    }
+    return all;
+  }
+
   /** Says at the end whether something can be written, and what is wrong if nothing can. */
   boolean isFine() {
     progress.clear();
     if (errors + doubts > 0) {
       terminal.error(DiagnosticPrinter.count(errors, doubts, files.size()));
     }
-    if (ids.isEmpty() && leftOut == 0) {
+    if (pages.isEmpty() && leftOut == 0) {
       terminal.error("error: " + wanted.folder() + ": there is no record in it or below");
       return false;
     }
-    if (clash || leftOut > 0 && (!wanted.leaveOut() || ids.isEmpty())) {
+    if (clash || leftOut > 0 && (!wanted.leaveOut() || pages.isEmpty())) {
       terminal.error(
           wanted.leaveOut() || clash
               ? "Nothing was written."

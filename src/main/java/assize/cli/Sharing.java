@@ -7,10 +7,12 @@ import assize.photo.Box;
 import assize.record.Evidence;
 import assize.record.VehicleRecord;
 import assize.report.html.HtmlReport;
+import assize.report.html.HtmlRoster;
 import assize.report.html.Picture;
 import assize.report.html.SharedPage;
 import assize.report.text.JsonTexts;
 import assize.report.text.JudgmentJson;
+import assize.report.view.RosterEntry;
 import assize.report.view.SharedViews;
 import assize.share.Copy;
 import assize.share.LeavingOut;
@@ -33,7 +35,7 @@ final class Sharing implements Reports.Made {
 
   private final Path record;
   private final Judgment judgment;
-  private final Path out;
+  private final Reports.Wanted wanted;
   private final Copy copy;
   private final Mask mask;
   private final Path secretFile;
@@ -41,11 +43,11 @@ final class Sharing implements Reports.Made {
   private final Secret secret;
   private final List<String> problems = new ArrayList<>();
 
-  private Sharing(Path record, Judgment judgment, Path out) {
+  private Sharing(Path record, Judgment judgment, Reports.Wanted wanted) {
     VehicleRecord vehicle = judgment.vehicle();
     this.record = record;
     this.judgment = judgment;
-    this.out = out;
+    this.wanted = wanted;
     this.copy = LeavingOut.of(judgment);
     this.mask = Mask.of(vehicle.numbers().values(), vehicle.unsharedWords());
     this.secretFile = SecretFile.of(record);
@@ -54,8 +56,8 @@ final class Sharing implements Reports.Made {
   }
 
   /** Reads the secret of a record, or thinks of a new one. */
-  static Sharing of(Path record, Judgment judgment, Path out) {
-    Sharing sharing = new Sharing(record, judgment, out);
+  static Sharing of(Path record, Judgment judgment, Reports.Wanted wanted) {
+    Sharing sharing = new Sharing(record, judgment, wanted);
     sharing.kept.ifPresent(
         read ->
             read.match(
@@ -76,15 +78,15 @@ final class Sharing implements Reports.Made {
 
   @Override
   public Path place() {
-    return out.resolve(mask.text(judgment.vehicle().id()) + SHARED);
+    return wanted.out().resolve(mask.text(judgment.vehicle().id()) + SHARED);
   }
 
   /** Begins with a record for a copy that bears no fingerprint, and so needs no secret. */
-  static Sharing unsealed(Path record, Judgment judgment, Path out) {
-    return new Sharing(record, judgment, out);
+  static Sharing unsealed(Path record, Judgment judgment, Reports.Wanted wanted) {
+    return new Sharing(record, judgment, wanted);
   }
 
-  private List<Pictures.Wanted> wanted() {
+  private List<Pictures.Wanted> pictures() {
     List<Pictures.Wanted> wanted = new ArrayList<>(photos());
     wanted.addAll(ClaimPictures.wanted(judgment, item -> true));
     return wanted;
@@ -112,20 +114,24 @@ final class Sharing implements Reports.Made {
 
   @Override
   public String twin() {
-    return ": another record's copy is named "
+    return "another record's copy is named "
         + place().getFileName()
         + " too; write it to a folder of its own by --out";
   }
 
   @Override
   public PhotoFolder stage(Outputs outputs, List<Diagnostic> found) {
-    outputs.stage(place(), page(found));
+    Pictures.Read read = Pictures.read(pictures());
+    if (Reports.note(read, wanted, found)) {
+      String page = page(read);
+      if (problems.isEmpty()) {
+        outputs.stage(place(), page);
+      }
+    }
     return PhotoFolder.of(place(), List.of());
   }
 
-  private String page(List<Diagnostic> found) {
-    Pictures.Read read = Pictures.read(wanted());
-    found.addAll(read.found());
+  private String page(Pictures.Read read) {
     SharedViews.Shared shared = SharedViews.of(copy, mask, fingerprints(), read.unshown());
     Map<String, Picture> pictures = new LinkedHashMap<>();
     Reports.asPictures(read)
@@ -194,9 +200,22 @@ final class Sharing implements Reports.Made {
   }
 
   @Override
-  public void keep() {
-    if (kept.isEmpty()) {
-      SecretFile.keep(secretFile, record, secret);
+  public RosterEntry entry(String report) {
+    RosterEntry entry = SharedViews.entry(copy, mask, report);
+    search("<table><tbody>" + HtmlRoster.row(entry.row()) + "</tbody></table>");
+    return entry;
+  }
+
+  @Override
+  public Runnable keeping() {
+    return kept.isPresent() ? () -> {} : new Keeping(secretFile, record, secret);
+  }
+
+  /** Little enough to be held for each of thousands. */
+  private record Keeping(Path file, Path record, Secret secret) implements Runnable {
+    @Override
+    public void run() {
+      SecretFile.keep(file, record, secret);
     }
   }
 

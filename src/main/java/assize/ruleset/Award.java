@@ -12,4 +12,10 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param noItemOver the most that a single item may lose by departing, in thousandths of a point
  */
 public record Award(
-    String id, String name, long at, Optional<BigFraction> noAreaUnder, OptionalLong noItemOver) {}
+    String id, String name, long at, Optional<BigFraction> noAreaUnder, OptionalLong noItemOver) {
+
+  /** Returns the same award under another name. */
+  public Award named(String other) {
+    return new Award(id, other, at, noAreaUnder, noItemOver);
+  }
+}

@@ -185,7 +185,7 @@ class JudgeCommandTest {
     Files.copy(bench.at("one.yaml"), bench.at("again.yaml"));
     Ran ran = Ran.of("judge", bench.at("one.yaml"), bench.at("again.yaml"), "--out", out);
     assertThat(ran.exit()).isEqualTo(1);
-    assertThat(ran.err()).contains("another record is named one too");
+    assertThat(ran.err()).contains("another record is named \"one\" too");
     assertThat(out).doesNotExist();
     Path page = out.resolve("one.html");
     assertThat(Ran.of("judge", bench.at("one.yaml"), "--out", out, "--json", page).exit())

@@ -127,7 +127,7 @@ class JudgePhotosTest {
         .contains("evidence \"empty\"", "the file is empty; copy it again")
         .contains("evidence \"text\"", "this file holds no picture")
         .contains("evidence \"phone\"", "save it as JPEG in the phone")
-        .contains("judge --without-bad-photos, and it is left out")
+        .contains("or add --without-bad-photos, and it is left out")
         .endsWith("4 errors in 1 file\n");
   }
 

@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -306,5 +307,112 @@ class RosterCommandTest {
     List<JsonNode> lines = Ran.of("roster", "rules", "--json").jsonLines();
     assertThat(lines.stream().map(it -> it.get("vehicle").stringValue()))
         .containsExactly("l41-half-recorded", "l45-4388", "q-1187");
+  }
+
+  /** Puts two photos into the folder, a good one and one that is cut off. */
+  private void photos() throws IOException {
+    Files.createDirectories(folder.resolve("photos"));
+    byte[] good = Files.readAllBytes(Path.of("rules/photos/horn-button.png"));
+    Files.write(folder.resolve("photos/good.png"), good);
+    Files.write(folder.resolve("photos/cut.png"), Arrays.copyOf(good, good.length / 2));
+  }
+
+  private static String showing(String record, String photo) {
+    return record.replace("{finish: nickel}", "{finish: nickel, evidence: [shown]}")
+        + "evidence:\n  shown: {photo: photos/"
+        + photo
+        + ", caption: The button}\n";
+  }
+
+  @Test
+  void leavesOutARecordWhosePhotoCanNotBeShownAndWritesNothingOfIt() throws IOException {
+    photos();
+    put("three.yaml", showing(record("three"), "good.png"));
+    put("four.yaml", showing(record("four"), "cut.png"));
+    assertThat(roster().exit()).isEqualTo(1);
+    assertThat(out).doesNotExist();
+    Ran ran = roster("--leave-out-faulty");
+    assertThat(ran.exit()).isZero();
+    assertThat(ran.err()).contains("error[photo-cannot-be-shown]").contains("four.yaml");
+    assertThat(Bench.content(out))
+        .containsOnlyKeys("", "one.html", "two.html", "three.html", "roster.html");
+    assertThat(rows(3)).doesNotContain("four").contains("three");
+    assertThat(index()).contains("<li><span>four.yaml</span>");
+    Path whole = base.resolve("whole");
+    ran = Ran.of("roster", folder, "--out", whole, "--without-bad-photos");
+    assertThat(ran.exit()).isZero();
+    assertThat(ran.err()).contains("doubt[photo-left-out]");
+    assertThat(whole.resolve("four.html")).content().contains("It can’t be shown");
+  }
+
+  @Test
+  void putsPhotosBesideThePagesAndTakesOldOnesAway() throws IOException {
+    photos();
+    put("three.yaml", showing(record("three"), "good.png"));
+    assertThat(roster("--photos", "beside").exit()).isZero();
+    Path beside = out.resolve("three-photos");
+    assertThat(beside).isDirectoryContaining("glob:**.png");
+    assertThat(out.resolve("one-photos")).doesNotExist();
+    String page = Files.readString(out.resolve("three.html"));
+    assertThat(page).contains("src=\"three-photos/").doesNotContain("base64,iVBOR");
+    Path judged = base.resolve("judged");
+    Ran.of("judge", folder.resolve("three.yaml"), "--photos", "beside", "--out", judged);
+    assertThat(out.resolve("three.html")).hasSameBinaryContentAs(judged.resolve("three.html"));
+    Files.writeString(beside.resolve("mine.txt"), "stays");
+    assertThat(roster("--photos", "inside").exit()).isZero();
+    assertThat(Bench.content(beside)).containsOnlyKeys("", "mine.txt");
+  }
+
+  @Test
+  void writesCopiesForOthersAndAnIndexOfThem() throws IOException {
+    put(
+        "x1-160.yaml",
+        record("x1-160").replace("The first", "Number X1-160").replace("X1-150", "X1-160"));
+    Files.writeString(
+        folder.resolve("x1-160.yaml"),
+        Files.readString(folder.resolve("x1-160.yaml")) + "private_words: [Mill Lane]\n");
+    put("mill-lane.yaml", record("wrong").replace("nickel", "nickle"));
+    Ran ran = roster("--share", "--leave-out-faulty");
+    assertThat(ran.exit()).as(ran.err()).isZero();
+    assertThat(ran.err()).contains("one.secret is new").contains("x1-160.secret is new");
+    assertThat(Bench.content(out))
+        .containsOnlyKeys(
+            "", "one-shared.html", "two-shared.html", "x1-xxx-shared.html", "roster-shared.html");
+    String index = Files.readString(out.resolve("roster-shared.html"));
+    assertThat(index)
+        .contains("A copy for others", "href=\"x1-xxx-shared.html\"", "Number X1-xxx")
+        .contains("1 record has errors and is left out.")
+        .doesNotContain("x1-160", "X1-160", "mill-lane");
+    Path judged = base.resolve("judged");
+    Ran.of("judge", folder.resolve("one.yaml"), "--share", "--out", judged);
+    assertThat(out.resolve("one-shared.html"))
+        .hasSameBinaryContentAs(judged.resolve("one-shared.html"));
+    assertThat(roster("--share", "--photos", "beside").exit()).isEqualTo(2);
+  }
+
+  @Test
+  void doesNotLetTwoCopiesHaveOneName() throws IOException {
+    put("a.yaml", record("x1-151").replace("X1-150", "X1-151"));
+    put("b.yaml", record("x1-152").replace("X1-150", "X1-152"));
+    Ran ran = roster("--share", "--leave-out-faulty");
+    assertThat(ran.exit()).isEqualTo(1);
+    assertThat(ran.err()).contains("another record's copy is named", "b.yaml", "a.yaml");
+    assertThat(out).doesNotExist();
+    assertThat(folder.resolve("a.secret")).doesNotExist();
+  }
+
+  @Test
+  void leavesOutACopyThatWouldShowWhatItShouldNot() throws IOException {
+    put(
+        "three.yaml",
+        record("three")
+            .replace("X1-150", "X1-160")
+            .replace("{finish: nickel}", "{finish: nickel, note: 'X1-[1](http://a.example)60'}"));
+    Ran ran = roster("--share", "--leave-out-faulty");
+    assertThat(ran.exit()).as(ran.err()).isZero();
+    assertThat(ran.err()).contains("error: ", "still shows what it should not", "three.yaml");
+    assertThat(Bench.content(out))
+        .containsOnlyKeys("", "one-shared.html", "two-shared.html", "roster-shared.html");
+    assertThat(folder.resolve("three.secret")).doesNotExist();
   }
 }

@@ -31,6 +31,7 @@ public final class SharedPage {
       Set.of("x", "y", "x1", "y1", "x2", "y2", "width", "height", "cx", "cy", "r", "d", "viewbox");
 
   private static final Pattern COORDINATE = Pattern.compile("[MLHVAZmlhvaz0-9., -]*");
+  private static final Pattern KEY = Pattern.compile("-?[0-9]*");
   private static final Pattern COLOR = Pattern.compile("#[0-9a-fA-F]{6}");
   private static final Pattern DIGEST = Pattern.compile("[0-9a-f]{64}");
   private static final Set<String> LEADING =
@@ -152,6 +153,7 @@ public final class SharedPage {
     boolean drawn = DRAWING.contains(element.normalName());
     boolean policy = element.attr("http-equiv").equals("Content-Security-Policy");
     return key.equals("class")
+        || key.equals("data-by") && KEY.matcher(value).matches()
         || policy && key.equals("content")
         || drawn && COORDINATES.contains(key) && COORDINATE.matcher(value).matches()
         || drawn && key.equals("fill") && COLOR.matcher(value).matches();

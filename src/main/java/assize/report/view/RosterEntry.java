@@ -52,6 +52,11 @@ public record RosterEntry(
    * @param report the file of its report; empty for none
    */
   public static RosterEntry of(Judgment judgment, String report) {
+    return of(judgment, judgment.vehicle(), report);
+  }
+
+  /** Does the same for a vehicle that leaves out some of the facts that claims speak by. */
+  static RosterEntry of(Judgment judgment, VehicleRecord facts, String report) {
     RuleSet rules = judgment.rules();
     Standard standard =
         new Standard(
@@ -74,14 +79,15 @@ public record RosterEntry(
                         ScoreViews.under(one, award.possible())))
             .toList();
     return new RosterEntry(
-        standard, judgment.score().likely(), standings, row(judgment, standings, report));
+        standard, judgment.score().likely(), standings, row(judgment, facts, standings, report));
   }
 
-  private static RosterRowView row(Judgment judgment, List<Standing> standings, String report) {
+  private static RosterRowView row(
+      Judgment judgment, VehicleRecord facts, List<Standing> standings, String report) {
     VehicleRecord vehicle = judgment.vehicle();
     ScoreRange score = judgment.score();
     double of = judgment.rules().scale().outOf();
-    Reading reading = new Reading(judgment);
+    Reading reading = new Reading(judgment, facts);
     DisputeViews.Open open = new DisputeViews(reading).open();
     long notShown = new CostViews(reading).notShownPoints();
     Optional<Edtf> on = vehicle.judged().flatMap(VehicleRecord.Judged::on);

@@ -6,12 +6,17 @@ import java.util.List;
 /**
  * An index of judged vehicles but for its rows, which stand in files until the page is printed.
  *
+ * @param copy what a copy for others leaves out; empty for the owner's own
  * @param sentences how many there are, and by what they were judged
  * @param standards one table each: what was judged by different standards can't be compared
  * @param leftOut records that have errors
  */
 public record RosterView(
-    String count, List<String> sentences, List<StandardView> standards, List<LeftOutView> leftOut) {
+    String count,
+    String copy,
+    List<String> sentences,
+    List<StandardView> standards,
+    List<LeftOutView> leftOut) {
   public RosterView {
     sentences = List.copyOf(sentences);
     standards = List.copyOf(standards);

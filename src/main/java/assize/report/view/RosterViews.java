@@ -16,8 +16,23 @@ public final class RosterViews {
   private static final int WIDE = 680;
   private static final int NARROW = 300;
 
+  private static final String COPY =
+      "A copy for others: the ends of each vehicle's numbers are masked, and what its record marks"
+          + " private is left out.";
+
   private final Map<RosterEntry.Standard, Gathered> gathered = new LinkedHashMap<>();
   private final List<RosterView.LeftOutView> leftOut = new ArrayList<>();
+  private final boolean copy;
+  private long faulty;
+
+  /**
+   * Begins with none.
+   *
+   * @param copy whether it is for others, and so does not name the files of what is left out
+   */
+  public RosterViews(boolean copy) {
+    this.copy = copy;
+  }
 
   /** The vehicles of one standard so far: their likely scores, and how many reach what. */
   private static final class Gathered {
@@ -56,7 +71,11 @@ public final class RosterViews {
 
   /** Adds a record that has errors. */
   public void leaveOut(String record, long problems) {
-    leftOut.add(new RosterView.LeftOutView(record, Numbers.count(problems, "problem", "problems")));
+    faulty++;
+    if (!copy) {
+      leftOut.add(
+          new RosterView.LeftOutView(record, Numbers.count(problems, "problem", "problems")));
+    }
   }
 
   /** Returns the numbers of the standards in the order in which the page has them. */
@@ -83,15 +102,16 @@ public final class RosterViews {
           "A score by one of them says nothing of a score by another, so each has a table of its"
               + " own.");
     }
-    if (!leftOut.isEmpty()) {
+    if (faulty > 0) {
+      boolean one = faulty == 1;
       sentences.add(
-          Numbers.count(leftOut.size(), "record has", "records have")
+          Numbers.count(faulty, "record has", "records have")
               + " errors and "
-              + (leftOut.size() == 1 ? "is" : "are")
-              + " left out; the end of this page lists "
-              + (leftOut.size() == 1 ? "it." : "them."));
+              + (one ? "is" : "are")
+              + " left out"
+              + (copy ? "." : "; the end of this page lists " + (one ? "it." : "them.")));
     }
-    return new RosterView(Long.toString(count), sentences, standards, leftOut);
+    return new RosterView(Long.toString(count), copy ? COPY : "", sentences, standards, leftOut);
   }
 
   private List<Map.Entry<RosterEntry.Standard, Gathered>> sorted() {

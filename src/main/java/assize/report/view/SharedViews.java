@@ -66,6 +66,23 @@ public final class SharedViews {
         .map(view -> new SharedDossier(EveryText.of(view.asCopy(), texts), texts::key));
   }
 
+  /** Masks what a roster says of a vehicle, and of the standard that it was judged by. */
+  public static RosterEntry entry(Copy copy, Mask mask, String report) {
+    RosterEntry entry = RosterEntry.of(copy.judgment(), copy.facts(), report);
+    RosterEntry.Standard standard = entry.standard();
+    return new RosterEntry(
+        new RosterEntry.Standard(
+            mask.text(standard.id()),
+            mask.text(standard.name()),
+            mask.text(standard.edition()),
+            standard.digest(),
+            standard.outOf(),
+            standard.awards().stream().map(award -> award.named(mask.text(award.name()))).toList()),
+        entry.likely(),
+        entry.awards(),
+        EveryText.of(entry.row(), new MaskedTexts(mask)));
+  }
+
   /** Masks what is said of the masks, which does not count. */
   private record Again(MaskedTexts texts, Mask mask) implements EveryText.Changes {
     @Override

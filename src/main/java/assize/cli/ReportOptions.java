@@ -1,0 +1,57 @@
+package assize.cli;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** What can be wanted of reports, whichever command makes them. */
+final class ReportOptions {
+  @Option(
+      names = "--share",
+      description =
+          "Write the copies for others: without what is private, ends of numbers masked, checked.")
+  private boolean share;
+
+  @Option(
+      names = "--photos",
+      paramLabel = "inside|beside",
+      description =
+          "Where the photos go: inside the report, or beside it in a folder; default: inside.")
+  private Place photos = Place.inside;
+
+  @Option(
+      names = "--without-bad-photos",
+      description = "Make the report even where a photo can't be shown; it says so.")
+  private boolean withoutBadPhotos;
+
+  @Spec(Spec.Target.MIXEE)
+  private CommandSpec spec = CommandSpec.create();
+
+  /** Where photos go, as it is typed. */
+  private enum Place {
+    inside,
+    beside
+  }
+
+  /**
+   * Returns what is wanted.
+   *
+   * @throws ParameterException if it can't be had together
+   */
+  Reports.Wanted wanted(Path out, Optional<String> json) {
+    if (share && photos == Place.beside) {
+      throw new ParameterException(
+          spec.commandLine(),
+          "--share: the copy for others is one file; leave --photos beside out");
+    }
+    json.flatMap(Arguments::refusedForJson)
+        .ifPresent(
+            reason -> {
+              throw new ParameterException(spec.commandLine(), reason);
+            });
+    return new Reports.Wanted(out, json, withoutBadPhotos, photos == Place.beside, share);
+  }
+}
