@@ -2,6 +2,7 @@ package assize;
 
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+import static java.util.Map.entry;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.tngtech.archunit.core.domain.JavaClass;
@@ -48,22 +49,26 @@ class PackagesTest {
     MAY_IMPORT.put(
         "report.view",
         and(facts, "ruleset", "record", "judgment", "judge", "share", "report.drawing"));
+    MAY_IMPORT.put("table", and(facts, "ruleset", "record", "diagnostic", "yaml", "report.view"));
     MAY_IMPORT.put("report.html", Set.of("report.view", "report.drawing"));
     MAY_IMPORT.put("report.text", and(facts, "ruleset", "record", "judgment", "diagnostic"));
   }
 
   private static final Map<String, String> LIBRARY_IN =
-      Map.of(
-          "tools.jackson..", "assize.yaml",
-          "freemarker..", "assize.report.html",
-          "org.jsoup..", "assize.report.html",
-          "org.commonmark..", "assize.report.html",
-          "com.google.re2j..", "assize.aspect",
-          "picocli..", "assize.cli",
-          "com.twelvemonkeys..", "assize.photo",
-          "com.drew..", "assize.photo",
-          "java.awt..", "assize.photo",
-          "javax.imageio..", "assize.photo");
+      Map.ofEntries(
+          entry("tools.jackson..", "assize.yaml"),
+          entry("freemarker..", "assize.report.html"),
+          entry("org.jsoup..", "assize.report.html"),
+          entry("org.commonmark..", "assize.report.html"),
+          entry("com.google.re2j..", "assize.aspect"),
+          entry("picocli..", "assize.cli"),
+          entry("com.twelvemonkeys..", "assize.photo"),
+          entry("com.drew..", "assize.photo"),
+          entry("java.awt..", "assize.photo"),
+          entry("org.dhatim..", "assize.table"),
+          entry("de.siegmar..", "assize.table"),
+          entry("javax.xml..", "assize.table"),
+          entry("javax.imageio..", "assize.photo"));
 
   private static Set<String> and(Set<String> some, String... more) {
     return Stream.concat(some.stream(), Stream.of(more)).collect(Collectors.toSet());

@@ -2,12 +2,17 @@ package assize.text;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
-/** One file as it was read: its name as a person would type it, its text, and where lines begin. */
+/**
+ * One file as it was read: its name as a person would type it, its text, and where lines begin. Of
+ * a table the text is that of its cells, one below the other.
+ */
 public final class SourceFile {
   private final String path;
   private final String text;
   private final int[] lineStarts;
+  private final List<String> cells;
 
   /**
    * Keeps a text under a name.
@@ -16,8 +21,24 @@ public final class SourceFile {
    * @param text the whole text, line ends as they stand
    */
   public SourceFile(String path, String text) {
+    this(path, text, List.of());
+  }
+
+  /**
+   * Keeps the cells of a table.
+   *
+   * @param path as shown in messages, with {@code /} between folders
+   * @param text the texts of the cells, each with a line end behind it
+   * @param cells for each line the cell in which it stands, as messages name it: {@code cell F12}
+   */
+  public static SourceFile ofCells(String path, String text, List<String> cells) {
+    return new SourceFile(path, text, List.copyOf(cells));
+  }
+
+  private SourceFile(String path, String text, List<String> cells) {
     this.path = path;
     this.text = text;
+    this.cells = cells;
     List<Integer> starts = new ArrayList<>();
     starts.add(0);
     for (int i = 0; i < text.length(); i++) {
@@ -84,6 +105,28 @@ public final class SourceFile {
       offset += Character.charCount(text.codePointAt(offset));
     }
     return offset;
+  }
+
+  /**
+   * Returns how messages name the place of the unit at {@code offset}: {@code rules.yaml:3:5}, or
+   * in a table {@code truck.xlsx, cell F12}.
+   */
+  public String place(int offset) {
+    int line = lineAt(offset);
+    return cell(line)
+        .map(cell -> path + ", " + cell)
+        .orElseGet(() -> path + ":" + line + ":" + columnAt(offset));
+  }
+
+  /** Returns what stands beside a line where it is shown: its number, or in a table {@code F12}. */
+  public String margin(int line) {
+    return cell(line)
+        .map(cell -> cell.substring(cell.lastIndexOf(' ') + 1))
+        .orElseGet(() -> Integer.toString(line));
+  }
+
+  private Optional<String> cell(int line) {
+    return line <= cells.size() ? Optional.of(cells.get(line - 1)) : Optional.empty();
   }
 
   /** Returns a span of this file. */

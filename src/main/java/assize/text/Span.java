@@ -43,6 +43,6 @@ public record Span(SourceFile file, int start, int end) implements Comparable<Sp
 
   @Override
   public String toString() {
-    return file + ":" + line() + ":" + column();
+    return file.place(start);
   }
 }

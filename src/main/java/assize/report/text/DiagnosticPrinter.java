@@ -59,12 +59,11 @@ public final class DiagnosticPrinter {
 
   private void place(StringBuilder out, Span at, String words) {
     boolean shown = !at.file().text().isEmpty();
-    String number = shown ? Integer.toString(at.line()) : "";
+    String number = shown ? at.file().margin(at.line()) : "";
     String margin = " ".repeat(number.length());
     out.append(paint(BLUE, " -->"))
         .append(' ')
-        .append(Visible.of(at.file().path()))
-        .append(shown ? ":" + at.line() + ":" + at.column() : "")
+        .append(Visible.of(shown ? at.toString() : at.file().path()))
         .append('\n');
     if (!shown) {
       if (!words.isEmpty()) {
