@@ -12,6 +12,7 @@
  *   <li>{@code evidence}: who says what is right, and what it comes to together
  *   <li>{@code ruleset}, {@code record}: one standard; one vehicle
  *   <li>{@code judgment}: what judging gave
+ *   <li>{@code shape}: which names rule sets and records have, and what is written under each
  *   <li>{@code yaml}: reads rule sets and records
  *   <li>{@code lint}: doubts about rule sets
  *   <li>{@code judge}: judges

@@ -40,7 +40,8 @@ class PackagesTest {
     MAY_IMPORT.put("ruleset", facts);
     MAY_IMPORT.put("record", facts);
     MAY_IMPORT.put("judgment", and(facts, "ruleset", "record"));
-    MAY_IMPORT.put("yaml", and(facts, "ruleset", "record", "diagnostic"));
+    MAY_IMPORT.put("shape", and(facts, "ruleset", "record"));
+    MAY_IMPORT.put("yaml", and(facts, "ruleset", "record", "shape", "diagnostic"));
     MAY_IMPORT.put("lint", and(facts, "ruleset", "record", "diagnostic"));
     MAY_IMPORT.put("judge", and(facts, "ruleset", "record", "judgment"));
     MAY_IMPORT.put("photo", Set.of("text", "diagnostic"));

@@ -3,6 +3,7 @@ package assize.yaml;
 import assize.diagnostic.Code;
 import assize.ruleset.Area;
 import assize.ruleset.Item;
+import assize.shape.RuleSetShapes;
 import assize.text.Span;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -66,7 +67,7 @@ final class AreaReader {
   List<Area> areas() {
     List<Area> areas = new ArrayList<>();
     for (Node.Entry entry : sections.all("areas")) {
-      values.fields(entry, "an area").flatMap(it -> area(entry, it)).ifPresent(areas::add);
+      values.fields(entry, RuleSetShapes.AREA).flatMap(it -> area(entry, it)).ifPresent(areas::add);
     }
     return areas;
   }

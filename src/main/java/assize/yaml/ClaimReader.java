@@ -8,8 +8,9 @@ import assize.evidence.Claim;
 import assize.evidence.Manner;
 import assize.evidence.Scope;
 import assize.ruleset.Item;
+import assize.shape.AspectShapes;
+import assize.shape.RuleSetShapes;
 import assize.text.Span;
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,8 +18,7 @@ import java.util.Optional;
 
 /** Reads what sources say of one item, in the short form and in the long one. */
 final class ClaimReader {
-  private static final List<String> ASPECTS =
-      Arrays.stream(Aspect.values()).map(Aspect::word).toList();
+  private static final List<String> ASPECTS = AspectShapes.EXPECTED.names();
 
   private final Vocabulary names;
   private final Values values;
@@ -68,7 +68,7 @@ final class ClaimReader {
     if (mapping.isEmpty()) {
       return List.of();
     }
-    Fields fields = values.fields(mapping.get(), "a claim", firstKey(mapping.get()));
+    Fields fields = values.fields(mapping.get(), RuleSetShapes.CLAIM, firstKey(mapping.get()));
     Optional<Node.Entry> source = fields.get("source");
     if (source.isEmpty()) {
       values

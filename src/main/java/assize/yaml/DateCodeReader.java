@@ -5,6 +5,7 @@ import assize.aspect.Expectation;
 import assize.date.CodeTables;
 import assize.date.LeadTime;
 import assize.diagnostic.Code;
+import assize.shape.AspectShapes;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -17,7 +18,7 @@ final class DateCodeReader {
       FixedWords.of(
           "a way of counting weeks",
           Code.UNKNOWN_WORD,
-          new String[] {"from January 1", "ISO"},
+          AspectShapes.WEEKS.toArray(String[]::new),
           word -> word);
 
   private final Values values;
@@ -29,15 +30,15 @@ final class DateCodeReader {
   Optional<Expectation> read(Node.Entry entry) {
     return values
         .mapping(entry, "a pattern and how long before the vehicle the part was made")
-        .flatMap(it -> read(values.fields(it, "a date code", entry.key().at())));
+        .flatMap(it -> read(values.fields(it, AspectShapes.DATE_CODE, entry.key().at())));
   }
 
   private Optional<Expectation> read(Fields fields) {
     Optional<Node.Scalar> pattern =
-        fields.need("pattern").flatMap(it -> values.scalar(it, "a pattern"));
+        fields.get("pattern").flatMap(it -> values.scalar(it, "a pattern"));
     Optional<LeadTime> made =
         values.parsed(
-            fields.need("made"),
+            fields.get("made"),
             Code.BAD_DURATION,
             "two durations, as in P6M..P0D,",
             LeadTime::parse);

@@ -4,6 +4,7 @@ import assize.date.Edtf;
 import assize.diagnostic.Code;
 import assize.record.Cover;
 import assize.record.Evidence;
+import assize.shape.RecordShapes;
 import assize.text.Fingerprint;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -33,7 +34,7 @@ final class EvidenceReader {
     for (Node.Entry entry : values.entries(section, "names with what each shows")) {
       values.checkId(entry.key());
       values
-          .fields(entry, "evidence " + Words.quoted(entry.name()))
+          .fields(entry, "evidence " + Words.quoted(entry.name()), RecordShapes.EVIDENCE)
           .flatMap(it -> evidence(entry, it))
           .ifPresent(it -> evidence.put(it.id(), it));
     }

@@ -8,6 +8,7 @@ import assize.diagnostic.Code;
 import assize.measure.GlossRange;
 import assize.measure.Limits;
 import assize.measure.Thread;
+import assize.shape.AspectShapes;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -96,9 +97,12 @@ final class ExpectationReader {
     if (!(entry.value() instanceof Node.Mapping mapping)) {
       return chips(entry, OptionalDouble.empty());
     }
-    Fields fields = values.fields(mapping, "a color", entry.key().at());
+    Fields fields = values.fields(mapping, AspectShapes.COLOR_EXPECTED, entry.key().at());
     Optional<Node.Entry> same = fields.get("same_as");
-    Optional<Node.Entry> any = same.isPresent() ? fields.get("any") : fields.need("any");
+    Optional<Node.Entry> any = fields.get("any");
+    if (same.isEmpty() && any.isEmpty()) {
+      fields.missing("any");
+    }
     OptionalDouble tolerance =
         values
             .decimal(fields.get("tolerance"), 0, WIDEST_TOLERANCE, "a tolerance")
@@ -164,8 +168,8 @@ final class ExpectationReader {
     if (!(entry.value() instanceof Node.Mapping mapping)) {
       return each(entry, it -> pieces(it, Optional.empty()), Function.identity());
     }
-    Fields fields = values.fields(mapping, "a count", entry.key().at());
-    Optional<Node.Entry> of = fields.need("of");
+    Fields fields = values.fields(mapping, AspectShapes.COUNT, entry.key().at());
+    Optional<Node.Entry> of = fields.get("of");
     Optional<BigFraction> eachOff = values.credit(fields.get("each_missing"));
     fields.done();
     return of.map(it -> each(it, one -> pieces(one, eachOff), Function.identity()))
@@ -202,7 +206,7 @@ final class ExpectationReader {
       return credits.isEmpty() ? List.of() : List.of(new Expectation.Graded(credits));
     }
     Optional<Node.Scalar> text = values.scalar(entry, "`graded`, or credits for each word,");
-    if (text.isPresent() && !text.get().text().equals("graded")) {
+    if (text.isPresent() && !text.get().text().equals(AspectShapes.GRADED)) {
       values
           .problems()
           .add(

@@ -8,6 +8,7 @@ import assize.measure.GlossReading;
 import assize.measure.Lab;
 import assize.measure.Measured;
 import assize.measure.Thread;
+import assize.shape.AspectShapes;
 import java.util.Optional;
 
 /** Reads what was found of one aspect. */
@@ -88,7 +89,7 @@ final class FindingReader {
           .flatMap(it -> orOther(it, names.colors))
           .map(it -> byEye(Optional.of(it)));
     }
-    Fields fields = values.fields(mapping, "a color", entry.key().at());
+    Fields fields = values.fields(mapping, AspectShapes.COLOR_FOUND, entry.key().at());
     Optional<Node.Entry> chipEntry = fields.get("chip");
     Optional<Node.Entry> labEntry = fields.get("lab");
     Optional<String> chip =

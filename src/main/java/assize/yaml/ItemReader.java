@@ -7,6 +7,7 @@ import assize.evidence.Scope;
 import assize.ruleset.AspectRule;
 import assize.ruleset.Caution;
 import assize.ruleset.Item;
+import assize.shape.RuleSetShapes;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -31,12 +32,12 @@ final class ItemReader {
 
   /** Reads an item; empty where something that an item must have is missing or can't be read. */
   Optional<Item> read(Node.Entry entry, String area) {
-    return values.fields(entry, "this item").flatMap(it -> read(entry, it, area));
+    return values.fields(entry, RuleSetShapes.ITEM).flatMap(it -> read(entry, it, area));
   }
 
   private Optional<Item> read(Node.Entry entry, Fields fields, String area) {
-    Optional<String> title = values.text(fields.need("title"));
-    Optional<Long> points = values.points(fields.need("points"));
+    Optional<String> title = values.text(fields.get("title"));
+    Optional<Long> points = values.points(fields.get("points"));
     Optional<String> look = values.text(fields.get("look"));
     Optional<String> notes = values.text(fields.get("notes"));
     Optional<String> cause = values.text(fields.get("cause"));

@@ -3,6 +3,7 @@ package assize.yaml;
 import assize.date.DaySpan;
 import assize.diagnostic.Code;
 import assize.ruleset.NumberTable;
+import assize.shape.RuleSetShapes;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -27,7 +28,7 @@ final class NumberTableReader {
     Map<String, NumberTable> tables = new LinkedHashMap<>();
     for (Node.Entry entry : entries) {
       values
-          .fields(entry, "a number table")
+          .fields(entry, RuleSetShapes.NUMBER_TABLE)
           .flatMap(it -> table(entry.name(), it))
           .ifPresent(it -> tables.put(it.id(), it));
     }
@@ -35,15 +36,16 @@ final class NumberTableReader {
   }
 
   private Optional<NumberTable> table(String id, Fields fields) {
-    Optional<String> name = values.text(fields.need("name"));
+    Optional<String> name = values.text(fields.get("name"));
     List<NumberTable.Series> series = new ArrayList<>();
     int index = 0;
-    for (Node.Entry one : values.list(fields.need("series"), "a list of series")) {
+    for (Node.Entry one : values.list(fields.get("series"), "a list of series")) {
       Optional<Node.Mapping> mapping = values.mapping(one, "a series");
       String place = Integer.toString(index++);
       if (mapping.isPresent()) {
         places.put(mapping.get().at(), "numbers", id, place);
-        Fields inner = values.fields(mapping.get(), "a series", mapping.get().at().part(0, 1));
+        Fields inner =
+            values.fields(mapping.get(), RuleSetShapes.SERIES, mapping.get().at().part(0, 1));
         series.add(series(inner, id, place));
         inner.done();
       }
@@ -61,7 +63,7 @@ final class NumberTableReader {
     }
     Optional<String> plant = fields.get("plant").flatMap(it -> names.plants.find(it, values));
     List<NumberTable.Entry> first = new ArrayList<>();
-    for (Node.Entry one : values.entries(fields.need("from"), "first numbers with their dates,")) {
+    for (Node.Entry one : values.entries(fields.get("from"), "first numbers with their dates,")) {
       Optional<Long> number = values.whole(one.key(), "a number of the series");
       Optional<DaySpan> built = built(Optional.of(one));
       if (number.isPresent() && built.isPresent()) {
@@ -78,13 +80,13 @@ final class NumberTableReader {
   }
 
   private Optional<NumberTable.Entry> last(Node.Entry entry, String id, String index) {
-    Optional<Fields> fields = values.fields(entry, "a last number");
+    Optional<Fields> fields = values.fields(entry, RuleSetShapes.LAST_NUMBER);
     if (fields.isEmpty()) {
       return Optional.empty();
     }
     places.put(entry.key().at(), "numbers", id, index, "last");
-    Optional<Long> number = values.whole(fields.get().need("number"), "a number of the series");
-    Optional<DaySpan> built = built(fields.get().need("built"));
+    Optional<Long> number = values.whole(fields.get().get("number"), "a number of the series");
+    Optional<DaySpan> built = built(fields.get().get("built"));
     fields.get().done();
     return number.flatMap(it -> built.map(days -> new NumberTable.Entry(it, days)));
   }
@@ -94,10 +96,11 @@ final class NumberTableReader {
     if (mapping.isEmpty()) {
       return Optional.empty();
     }
-    Fields fields = values.fields(mapping.get(), "a reserved block", mapping.get().at().part(0, 1));
+    Fields fields =
+        values.fields(mapping.get(), RuleSetShapes.RESERVED, mapping.get().at().part(0, 1));
     Optional<Node.Scalar> numbers =
-        fields.need("numbers").flatMap(it -> values.scalar(it, "two numbers, as 3000..3049,"));
-    Optional<String> purpose = values.text(fields.need("for"));
+        fields.get("numbers").flatMap(it -> values.scalar(it, "two numbers, as 3000..3049,"));
+    Optional<String> purpose = values.text(fields.get("for"));
     Optional<DaySpan> built = built(fields.get("built"));
     fields.done();
     Optional<List<Long>> range = numbers.flatMap(this::range);

@@ -9,6 +9,7 @@ import assize.record.Observation;
 import assize.record.Opinion;
 import assize.ruleset.AspectRule;
 import assize.ruleset.Item;
+import assize.shape.RecordShapes;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -36,7 +37,7 @@ final class ObservationReader {
       Optional<Item> item = known.flatMap(it -> Optional.ofNullable(items.get(it)));
       if (item.isPresent()) {
         values
-            .fields(entry, "item " + Words.quoted(entry.name()))
+            .fields(entry, "item " + Words.quoted(entry.name()), RecordShapes.OBSERVATION)
             .map(it -> observation(item.get(), entry, it))
             .ifPresent(it -> observations.put(it.item(), it));
       }
@@ -63,7 +64,8 @@ final class ObservationReader {
             values.parsed(fields.get("on"), Code.BAD_DATE, "a date", Edtf::parse),
             fields.get("departure").flatMap(this::departure),
             opinion(item, fields),
-            new PrivateReader(values).unshared(fields.get("private"), PrivateReader.OF_OBSERVATION),
+            new PrivateReader(values)
+                .unshared(fields.get("private"), RecordShapes.UNSHARED_AT_ITEM),
             entry.key().at());
     fields.done();
     return observation;
@@ -122,11 +124,11 @@ final class ObservationReader {
   }
 
   private Optional<Observation.Departure> departure(Node.Entry entry) {
-    Optional<Fields> fields = values.fields(entry, "a departure");
+    Optional<Fields> fields = values.fields(entry, RecordShapes.DEPARTURE);
     if (fields.isEmpty()) {
       return Optional.empty();
     }
-    Optional<String> reason = values.text(fields.get().need("reason"));
+    Optional<String> reason = values.text(fields.get().get("reason"));
     Optional<String> why = values.text(fields.get().get("why"));
     Optional<Edtf> until =
         values.parsed(fields.get().get("until"), Code.BAD_DATE, "a date", Edtf::parse);

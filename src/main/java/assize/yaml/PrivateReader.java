@@ -4,6 +4,7 @@ import assize.diagnostic.Code;
 import assize.record.Cover;
 import assize.record.Evidence;
 import assize.record.Unshared;
+import assize.shape.RecordShapes;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.EnumSet;
@@ -15,21 +16,6 @@ import java.util.regex.Pattern;
 
 /** Reads what a record keeps out of the copy for others. */
 final class PrivateReader {
-  /** What `private` can name at the top of a record. */
-  static final List<Unshared> OF_RECORD =
-      List.of(Unshared.NOTES, Unshared.JUDGED, Unshared.PLANT, Unshared.MARKET);
-
-  /** What `private` can name at an item. */
-  static final List<Unshared> OF_OBSERVATION =
-      List.of(
-          Unshared.NOTE,
-          Unshared.BY,
-          Unshared.ON,
-          Unshared.EVIDENCE,
-          Unshared.WHY,
-          Unshared.BECAUSE);
-
-  private static final int MOST_COVERS = 50;
   private static final int LEAST_LETTERS = 3;
   private static final Set<String> YES_OR_NO = Set.of("yes", "no", "true", "false");
   private static final Pattern PERCENT = Pattern.compile("[0-9]{1,3}(?:\\.[0-9]{1,2})?\\s*%?");
@@ -97,10 +83,10 @@ final class PrivateReader {
       return List.of();
     }
     List<Node.Entry> each = values.oneOrMore(entry);
-    if (each.size() > MOST_COVERS) {
+    if (each.size() > RecordShapes.MOST_COVERS) {
       bad(
-          each.get(MOST_COVERS),
-          "at most " + MOST_COVERS + " parts of a photo can be covered",
+          each.get(RecordShapes.MOST_COVERS),
+          "at most " + RecordShapes.MOST_COVERS + " parts of a photo can be covered",
           "cover larger parts, or mark the photo `private: yes`");
       return List.of();
     }
@@ -113,12 +99,11 @@ final class PrivateReader {
     if (mapping.isEmpty()) {
       return Optional.empty();
     }
-    Fields fields =
-        values.fields(mapping.get(), "a part of a photo", mapping.get().at().part(0, 1));
-    Optional<Integer> left = percent(fields.need("left"), 0);
-    Optional<Integer> top = percent(fields.need("top"), 0);
-    Optional<Integer> width = percent(fields.need("width"), 1);
-    Optional<Integer> height = percent(fields.need("height"), 1);
+    Fields fields = values.fields(mapping.get(), RecordShapes.COVER, mapping.get().at().part(0, 1));
+    Optional<Integer> left = percent(fields.get("left"), 0);
+    Optional<Integer> top = percent(fields.get("top"), 0);
+    Optional<Integer> width = percent(fields.get("width"), 1);
+    Optional<Integer> height = percent(fields.get("height"), 1);
     fields.done();
     if (left.isEmpty() || top.isEmpty() || width.isEmpty() || height.isEmpty()) {
       return Optional.empty();
@@ -134,7 +119,7 @@ final class PrivateReader {
     boolean reaches = from + length > Cover.WHOLE;
     if (reaches) {
       bad(
-          fields.need(name).orElseThrow(),
+          fields.get(name).orElseThrow(),
           "this reaches "
               + shown(from + length - Cover.WHOLE)
               + " % past the "

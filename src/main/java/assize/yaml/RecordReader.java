@@ -10,6 +10,7 @@ import assize.record.Unshared;
 import assize.record.VehicleRecord;
 import assize.ruleset.Item;
 import assize.ruleset.RuleSet;
+import assize.shape.RecordShapes;
 import assize.text.Fingerprint;
 import assize.text.SourceFile;
 import assize.text.Span;
@@ -59,7 +60,7 @@ public final class RecordReader {
     Optional<Path> rules =
         InputFiles.load(file, shown, shown, problems)
             .flatMap(it -> root(it.file(), values))
-            .flatMap(it -> it.need("rules"))
+            .flatMap(it -> it.get("rules"))
             .flatMap(it -> values.scalar(it, "the rule set's file or folder"))
             .flatMap(it -> folderOf(file).find(it, problems));
     return new Result<>(rules, problems.all());
@@ -105,7 +106,7 @@ public final class RecordReader {
         .flatMap(
             root ->
                 root.match(
-                    mapping -> Optional.of(values.fields(mapping, "this record", start)),
+                    mapping -> Optional.of(values.fields(mapping, RecordShapes.FILE, start)),
                     list -> noRecord(root, start, values),
                     text -> noRecord(root, start, values)));
   }
@@ -122,10 +123,10 @@ public final class RecordReader {
 
   private Optional<VehicleRecord> record(
       Fields fields, InputFiles.Loaded loaded, Optional<InsideFolder> folder) {
-    Optional<String> id = values.id(fields.need("record"));
-    Optional<String> ruleSet = values.text(fields.need("rules"));
+    Optional<String> id = values.id(fields.get("record"));
+    Optional<String> ruleSet = values.text(fields.get("rules"));
     Optional<String> edition = edition(fields.get("edition"));
-    Vehicle vehicle = vehicle(fields.need("vehicle"));
+    Vehicle vehicle = vehicle(fields.get("vehicle"));
     Map<String, String> numbers = new LinkedHashMap<>();
     for (Node.Entry one : values.entries(fields.get("numbers"), "number tables with numbers")) {
       Optional<String> table = names.numbers.find(one.key(), values.problems());
@@ -152,7 +153,7 @@ public final class RecordReader {
     Map<String, Observation> observations =
         new ObservationReader(items, names, shown, values).read(fields.get("observations"));
     PrivateReader hidden = new PrivateReader(values);
-    Set<Unshared> unshared = hidden.unshared(fields.get("private"), PrivateReader.OF_RECORD);
+    Set<Unshared> unshared = hidden.unshared(fields.get("private"), RecordShapes.UNSHARED);
     List<String> unsharedWords = hidden.words(fields.get("private_words"));
     fields.done();
     List<Fingerprint> files = new ArrayList<>(List.of(loaded.fingerprint()));
@@ -214,13 +215,13 @@ public final class RecordReader {
   private record Vehicle(Optional<String> name, Optional<String> model, Optional<String> notes) {}
 
   private Vehicle vehicle(Optional<Node.Entry> entry) {
-    Optional<Fields> fields = entry.flatMap(it -> values.fields(it, "a vehicle"));
+    Optional<Fields> fields = entry.flatMap(it -> values.fields(it, RecordShapes.VEHICLE));
     if (fields.isEmpty()) {
       return new Vehicle(Optional.empty(), Optional.empty(), Optional.empty());
     }
     Vehicle vehicle =
         new Vehicle(
-            values.text(fields.get().need("name")),
+            values.text(fields.get().get("name")),
             fields.get().get("model").flatMap(it -> names.models.find(it, values)),
             values.text(fields.get().get("notes")));
     fields.get().done();
@@ -231,15 +232,15 @@ public final class RecordReader {
     if (!(entry.value() instanceof Node.Mapping mapping)) {
       return date(Optional.of(entry)).map(it -> new VehicleRecord.Built(it, Optional.empty()));
     }
-    Fields fields = values.fields(mapping, "a build date", entry.key().at());
-    Optional<Edtf> date = date(fields.need("date"));
+    Fields fields = values.fields(mapping, RecordShapes.BUILT, entry.key().at());
+    Optional<Edtf> date = date(fields.get("date"));
     Optional<String> basis = values.text(fields.get("basis"));
     fields.done();
     return date.map(it -> new VehicleRecord.Built(it, basis));
   }
 
   private Optional<VehicleRecord.Judged> judged(Node.Entry entry) {
-    Optional<Fields> fields = values.fields(entry, "a judging");
+    Optional<Fields> fields = values.fields(entry, RecordShapes.JUDGED);
     if (fields.isEmpty()) {
       return Optional.empty();
     }

@@ -4,6 +4,7 @@ import assize.diagnostic.Code;
 import assize.evidence.Grade;
 import assize.ruleset.Award;
 import assize.ruleset.Scale;
+import assize.shape.RuleSetShapes;
 import java.math.BigInteger;
 import java.math.RoundingMode;
 import java.util.ArrayList;
@@ -30,7 +31,7 @@ final class ScaleReader {
 
   Scale scale(Optional<Node.Entry> section) {
     return section
-        .flatMap(it -> values.fields(it, "a scale"))
+        .flatMap(it -> values.fields(it, RuleSetShapes.SCALE))
         .map(this::scale)
         .orElseGet(Scale::usual);
   }
@@ -80,7 +81,7 @@ final class ScaleReader {
     for (Node.Entry entry : entries) {
       values.checkId(entry.key());
       values
-          .fields(entry, "an award")
+          .fields(entry, RuleSetShapes.AWARD)
           .flatMap(it -> award(entry, it, outOf, places))
           .ifPresent(awards::add);
     }
@@ -88,8 +89,8 @@ final class ScaleReader {
   }
 
   private Optional<Award> award(Node.Entry entry, Fields fields, long outOf, Places places) {
-    Optional<String> name = values.text(fields.need("name"));
-    Optional<Node.Entry> atEntry = fields.need("at");
+    Optional<String> name = values.text(fields.get("name"));
+    Optional<Node.Entry> atEntry = fields.get("at");
     Optional<Long> at = atEntry.flatMap(it -> at(it, outOf));
     atEntry.ifPresent(it -> places.put(it.at(), "awards", entry.name()));
     Optional<BigFraction> noAreaUnder = values.credit(fields.get("no_area_under"));

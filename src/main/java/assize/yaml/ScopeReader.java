@@ -2,6 +2,7 @@ package assize.yaml;
 
 import assize.diagnostic.Code;
 import assize.evidence.Scope;
+import assize.shape.RuleSetShapes;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -47,7 +48,7 @@ final class ScopeReader {
     for (Node.Entry one : values.list(entry, "a list of conditions")) {
       Optional<Node.Mapping> mapping = values.mapping(one, "a group of conditions");
       if (mapping.isPresent()) {
-        Fields fields = values.fields(mapping.get(), "a condition", mapping.get().at());
+        Fields fields = values.fields(mapping.get(), RuleSetShapes.CONDITION, mapping.get().at());
         groups.add(read(fields));
         fields.done();
       }

@@ -2,6 +2,7 @@ package assize.yaml;
 
 import assize.diagnostic.Code;
 import assize.diagnostic.Diagnostic;
+import assize.shape.RuleSetShapes;
 import assize.text.Span;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -11,25 +12,6 @@ import java.util.Optional;
 
 /** The files of one rule set, joined: what is listed under one name in several of them is one. */
 final class Sections {
-  private static final List<String> SINGLE =
-      List.of("rule_set", "name", "edition", "issued", "maker", "scope", "notes");
-  private static final List<String> JOINED =
-      List.of(
-          "scale",
-          "awards",
-          "models",
-          "plants",
-          "markets",
-          "equipment",
-          "numbers",
-          "sources",
-          "colors",
-          "finishes",
-          "materials",
-          "origins",
-          "conditions",
-          "areas");
-
   private final Map<String, Node.Entry> single = new LinkedHashMap<>();
   private final Map<String, Node.Entry> firstOf = new LinkedHashMap<>();
   private final Map<String, Map<String, Node.Entry>> joined = new LinkedHashMap<>();
@@ -54,11 +36,11 @@ final class Sections {
                   + " is all that this file holds; it begins with names, as in `rule_set:`");
       return;
     }
-    Fields fields = values.fields(mapping.get(), "a rule set", start);
-    for (String name : SINGLE) {
+    Fields fields = values.fields(mapping.get(), RuleSetShapes.FILE, start);
+    for (String name : RuleSetShapes.HEAD.names()) {
       fields.get(name).ifPresent(it -> once(single, it, "\"" + name + "\" is said twice"));
     }
-    for (String name : JOINED) {
+    for (String name : RuleSetShapes.JOINED.names()) {
       fields.get(name).ifPresent(it -> join(name, it));
     }
     Optional<Node.Entry> area = fields.get("area");

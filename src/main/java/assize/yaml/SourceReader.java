@@ -5,6 +5,7 @@ import assize.diagnostic.Code;
 import assize.evidence.Grade;
 import assize.evidence.Source;
 import assize.evidence.SourceKind;
+import assize.shape.RuleSetShapes;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -29,7 +30,7 @@ final class SourceReader {
     Map<String, Source> sources = new LinkedHashMap<>();
     for (Node.Entry entry : entries) {
       values
-          .fields(entry, "a source")
+          .fields(entry, RuleSetShapes.SOURCE)
           .flatMap(it -> source(entry, it))
           .ifPresent(it -> sources.put(it.id(), it));
     }
@@ -37,9 +38,9 @@ final class SourceReader {
   }
 
   private Optional<Source> source(Node.Entry entry, Fields fields) {
-    Optional<SourceKind> kind = KINDS.read(fields.need("kind"), values);
-    Optional<Grade> grade = ScaleReader.GRADES.read(fields.need("grade"), values);
-    Optional<String> title = values.text(fields.need("title"));
+    Optional<SourceKind> kind = KINDS.read(fields.get("kind"), values);
+    Optional<Grade> grade = ScaleReader.GRADES.read(fields.get("grade"), values);
+    Optional<String> title = values.text(fields.get("title"));
     Optional<Edtf> date = values.parsed(fields.get("date"), Code.BAD_DATE, "a date", Edtf::parse);
     Optional<String> heldBy = values.text(fields.get("held_by"));
     Set<String> copies = new LinkedHashSet<>();

@@ -6,6 +6,7 @@ import assize.diagnostic.Code;
 import assize.evidence.Grade;
 import assize.record.Trace;
 import assize.ruleset.Item;
+import assize.shape.RecordShapes;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -56,11 +57,11 @@ final class TraceReader {
   }
 
   private Optional<Trace> trace(Node.Mapping mapping) {
-    Fields fields = values.fields(mapping, "a trace", mapping.at().part(0, 1));
-    Optional<Node.Entry> itemEntry = fields.need("item");
+    Fields fields = values.fields(mapping, RecordShapes.TRACE, mapping.at().part(0, 1));
+    Optional<Node.Entry> itemEntry = fields.get("item");
     Optional<String> known = itemEntry.flatMap(it -> names.items.find(it, values));
     Optional<Item> item = known.flatMap(it -> Optional.ofNullable(items.get(it)));
-    Optional<Grade> grade = ScaleReader.GRADES.read(fields.need("grade"), values);
+    Optional<Grade> grade = ScaleReader.GRADES.read(fields.get("grade"), values);
     Optional<Manners.Said> said = Manners.read(fields, values);
     Optional<String> where = values.text(fields.get("where"));
     List<String> cited = ObservationReader.cited(fields.get("evidence"), evidence, values);

@@ -1,6 +1,7 @@
 package assize.yaml;
 
 import assize.diagnostic.Code;
+import assize.shape.Block;
 import assize.text.Parsed;
 import assize.text.Span;
 import java.math.BigInteger;
@@ -110,13 +111,19 @@ final class Values {
     return found;
   }
 
-  /** Reads the names under a name, which belong to what {@code owner} says. */
-  Optional<Fields> fields(Node.Entry entry, String owner) {
-    return mapping(entry, "a group of names").map(it -> fields(it, owner, entry.key().at()));
+  /** Reads the names under a name. */
+  Optional<Fields> fields(Node.Entry entry, Block block) {
+    return fields(entry, block.owner(), block);
   }
 
-  Fields fields(Node.Mapping mapping, String owner, Span at) {
-    return new Fields(mapping, owner, at, problems);
+  /** Reads the names under a name, which belong to what {@code owner} says. */
+  Optional<Fields> fields(Node.Entry entry, String owner, Block block) {
+    return mapping(entry, "a group of names")
+        .map(it -> new Fields(it, owner, block, entry.key().at(), problems));
+  }
+
+  Fields fields(Node.Mapping mapping, Block block, Span at) {
+    return new Fields(mapping, block.owner(), block, at, problems);
   }
 
   /** Reads one thing or a list of them, each under the name of the list. */

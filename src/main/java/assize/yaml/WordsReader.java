@@ -7,6 +7,7 @@ import assize.measure.Lab;
 import assize.ruleset.ColorChip;
 import assize.ruleset.Finish;
 import assize.ruleset.Model;
+import assize.shape.RuleSetShapes;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -28,10 +29,10 @@ final class WordsReader {
   Map<String, Model> models(List<Node.Entry> entries) {
     Map<String, Model> models = new LinkedHashMap<>();
     for (Node.Entry entry : entries) {
-      Optional<Fields> fields = values.fields(entry, "a model");
+      Optional<Fields> fields = values.fields(entry, RuleSetShapes.MODEL);
       if (fields.isPresent()) {
-        Optional<String> name = values.text(fields.get().need("name"));
-        Optional<Node.Entry> builtEntry = fields.get().need("built");
+        Optional<String> name = values.text(fields.get().get("name"));
+        Optional<Node.Entry> builtEntry = fields.get().get("built");
         Optional<DaySpan> built =
             values.parsed(builtEntry, Code.BAD_DATE, "a span of dates", Dates::span);
         builtEntry.ifPresent(it -> places.put(it.at(), "models", entry.name()));
@@ -56,9 +57,9 @@ final class WordsReader {
   Map<String, ColorChip> colors(List<Node.Entry> entries) {
     Map<String, ColorChip> colors = new LinkedHashMap<>();
     for (Node.Entry entry : entries) {
-      Optional<Fields> fields = values.fields(entry, "a color");
+      Optional<Fields> fields = values.fields(entry, RuleSetShapes.COLOR);
       if (fields.isPresent()) {
-        Optional<String> name = values.text(fields.get().need("name"));
+        Optional<String> name = values.text(fields.get().get("name"));
         Optional<Lab> lab = fields.get().get("lab").flatMap(new LabReader(values)::read);
         Optional<Double> tolerance =
             values.decimal(fields.get().get("tolerance"), 0, 100, "a tolerance");
@@ -77,9 +78,9 @@ final class WordsReader {
   Map<String, Finish> finishes(List<Node.Entry> entries) {
     Map<String, Finish> finishes = new LinkedHashMap<>();
     for (Node.Entry entry : entries) {
-      Optional<Fields> fields = values.fields(entry, "a finish");
+      Optional<Fields> fields = values.fields(entry, RuleSetShapes.FINISH);
       if (fields.isPresent()) {
-        Optional<String> name = values.text(fields.get().need("name"));
+        Optional<String> name = values.text(fields.get().get("name"));
         Optional<Node.Entry> kindOf = fields.get().get("kind_of");
         kindOf.ifPresent(it -> places.put(it.at(), "finishes", entry.name()));
         Optional<String> kind = kindOf.flatMap(it -> names.finishes.find(it, values));

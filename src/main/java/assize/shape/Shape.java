@@ -1,0 +1,17 @@
+package assize.shape;
+
+import java.util.Map;
+
+/**
+ * What one kind of file holds.
+ *
+ * @param title what it is called
+ * @param about what it is for, in a sentence
+ * @param root the names at its top
+ * @param shared what stands in many places of it, by name
+ */
+public record Shape(String title, String about, Block root, Map<String, Block> shared) {
+  public Shape {
+    shared = Map.copyOf(shared);
+  }
+}

@@ -1,0 +1,126 @@
+package assize.shape;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.OptionalInt;
+
+/** What is written under a name. */
+public sealed interface Value {
+  <R> R match(Cases<R> cases);
+
+  /** A text that has to look like something, or any text. */
+  record Scalar(Form form) implements Value {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.scalar(this);
+    }
+  }
+
+  /** One of a few words that no rule set can add to. */
+  record Word(List<String> words) implements Value {
+    public Word {
+      words = List.copyOf(words);
+    }
+
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.word(this);
+    }
+  }
+
+  /** A group of names that are all known. */
+  record Group(Block block) implements Value {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.group(this);
+    }
+  }
+
+  /** Names of the writer's own, each with the same kind of thing under it. */
+  record Named(Value name, Value each) implements Value {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.named(this);
+    }
+  }
+
+  /**
+   * A list.
+   *
+   * @param most how many it may have, if that is bounded
+   */
+  record Many(Value each, OptionalInt most) implements Value {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.many(this);
+    }
+  }
+
+  /** A list of so many, each of its own kind. */
+  record Row(List<Value> each) implements Value {
+    public Row {
+      each = List.copyOf(each);
+    }
+
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.row(this);
+    }
+  }
+
+  /** Any of several ways of writing. */
+  record Either(List<Value> ways) implements Value {
+    public Either {
+      ways = List.copyOf(ways);
+    }
+
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.either(this);
+    }
+  }
+
+  /** What {@link Shape#shared} holds under a name: it may hold itself, or stands in many places. */
+  record Shared(String name) implements Value {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.shared(this);
+    }
+  }
+
+  /** An answer for each kind of value. */
+  interface Cases<R> {
+    R scalar(Scalar scalar);
+
+    R word(Word word);
+
+    R group(Group group);
+
+    R named(Named named);
+
+    R many(Many many);
+
+    R row(Row row);
+
+    R either(Either either);
+
+    R shared(Shared shared);
+  }
+
+  static Value word(List<String> words) {
+    return new Word(words);
+  }
+
+  static Value list(Value each) {
+    return new Many(each, OptionalInt.empty());
+  }
+
+  static Value either(Value... ways) {
+    return new Either(Arrays.asList(ways));
+  }
+
+  /** One thing, or a list of them. */
+  static Value oneOrMore(Value each) {
+    return either(each, list(each));
+  }
+}
