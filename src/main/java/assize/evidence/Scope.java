@@ -20,6 +20,21 @@ public sealed interface Scope {
     return Stream.empty();
   }
 
+  /** Answers for each kind. */
+  <R> R match(Cases<R> cases);
+
+  /** Returns what of it a vehicle's facts leave open; itself where it has no parts. */
+  default Scope open(Facts facts) {
+    return this;
+  }
+
+  private static List<Scope> open(List<Scope> parts, Facts facts) {
+    return parts.stream()
+        .filter(part -> part.holds(facts) == Kleene.UNKNOWN)
+        .map(part -> part.open(facts))
+        .toList();
+  }
+
   /** What is known of a vehicle, as far as scopes ask. */
   interface Facts {
     Kleene isModel(Set<String> models);
@@ -50,6 +65,16 @@ public sealed interface Scope {
     public Stream<DaySpan> buildDays() {
       return parts.stream().flatMap(Scope::buildDays);
     }
+
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.all(this);
+    }
+
+    @Override
+    public Scope open(Facts facts) {
+      return new All(Scope.open(parts, facts));
+    }
   }
 
   /** Holds where a part holds. */
@@ -67,6 +92,16 @@ public sealed interface Scope {
     public Stream<DaySpan> buildDays() {
       return parts.stream().flatMap(Scope::buildDays);
     }
+
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.any(this);
+    }
+
+    @Override
+    public Scope open(Facts facts) {
+      return new Any(Scope.open(parts, facts));
+    }
   }
 
   /** Holds where its part does not. */
@@ -80,6 +115,16 @@ public sealed interface Scope {
     public Stream<DaySpan> buildDays() {
       return part.buildDays();
     }
+
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.not(this);
+    }
+
+    @Override
+    public Scope open(Facts facts) {
+      return new Not(part.open(facts));
+    }
   }
 
   /** One of these models. */
@@ -91,6 +136,11 @@ public sealed interface Scope {
     @Override
     public Kleene holds(Facts facts) {
       return facts.isModel(models);
+    }
+
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.models(this);
     }
   }
 
@@ -105,6 +155,11 @@ public sealed interface Scope {
     public Stream<DaySpan> buildDays() {
       return days.spans().stream();
     }
+
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.built(this);
+    }
   }
 
   /** A number of one table, from one to another, both included. */
@@ -113,6 +168,11 @@ public sealed interface Scope {
     public Kleene holds(Facts facts) {
       return facts.hasNumber(table, from, to);
     }
+
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.numbers(this);
+    }
   }
 
   /** Fitted with this equipment. */
@@ -120,6 +180,11 @@ public sealed interface Scope {
     @Override
     public Kleene holds(Facts facts) {
       return facts.hasEquipment(equipment);
+    }
+
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.equipment(this);
     }
   }
 
@@ -133,6 +198,11 @@ public sealed interface Scope {
     public Kleene holds(Facts facts) {
       return facts.isForMarket(markets);
     }
+
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.markets(this);
+    }
   }
 
   /** Built at one of these plants. */
@@ -145,5 +215,31 @@ public sealed interface Scope {
     public Kleene holds(Facts facts) {
       return facts.isFromPlant(plants);
     }
+
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.plants(this);
+    }
+  }
+
+  /** One answer for each kind of scope. */
+  interface Cases<R> {
+    R all(All scope);
+
+    R any(Any scope);
+
+    R not(Not scope);
+
+    R models(Models scope);
+
+    R built(Built scope);
+
+    R numbers(Numbers scope);
+
+    R equipment(Equipment scope);
+
+    R markets(Markets scope);
+
+    R plants(Plants scope);
   }
 }

@@ -64,7 +64,7 @@ final class HeadViews {
     return (by + " " + on).strip();
   }
 
-  private static List<HeadView.Named> facts(RuleSet rules, VehicleRecord vehicle) {
+  static List<HeadView.Named> facts(RuleSet rules, VehicleRecord vehicle) {
     List<HeadView.Named> facts = new ArrayList<>();
     vehicle
         .numbers()
@@ -100,7 +100,7 @@ final class HeadViews {
     return words.isEmpty() ? Optional.empty() : Optional.of(words);
   }
 
-  private static String basis(Build.Basis basis) {
+  static String basis(Build.Basis basis) {
     return switch (basis) {
       case RECORD -> "what the record says";
       case NUMBER -> "its number";

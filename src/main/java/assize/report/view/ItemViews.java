@@ -106,7 +106,7 @@ final class ItemViews {
     return all;
   }
 
-  private static ReportView.CautionView caution(Caution caution) {
+  static ReportView.CautionView caution(Caution caution) {
     return new ReportView.CautionView(
         Anchors.caution(caution.word()), caution.word(), caution.precaution(), List.of());
   }

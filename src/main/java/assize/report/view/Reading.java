@@ -1,5 +1,6 @@
 package assize.report.view;
 
+import assize.date.DaySpan;
 import assize.date.DayWords;
 import assize.judgment.Judgment;
 import assize.judgment.Stretch;
@@ -67,7 +68,27 @@ final class Reading {
     }
     Stretch first = judgment.stretches().get(from);
     Stretch last = judgment.stretches().get(to);
-    return DayWords.of(new assize.date.DaySpan(first.days().first(), last.days().last()));
+    return DayWords.of(new DaySpan(first.days().first(), last.days().last()));
+  }
+
+  /**
+   * Returns the days from one stretch to another as they follow "built": "before 12 March 1935".
+   */
+  String period(int from, int to) {
+    if (from == 0) {
+      return "before " + DayWords.of(judgment.stretches().get(to).days().last().plusDays(1));
+    }
+    LocalDate first = judgment.stretches().get(from).days().first();
+    return to == stretches() - 1
+        ? "from " + DayWords.of(first) + " on"
+        : within(DayWords.of(new DaySpan(first, judgment.stretches().get(to).days().last())));
+  }
+
+  private static String within(String days) {
+    if (!days.contains(" to ")) {
+      return Character.isDigit(days.charAt(0)) && days.length() > 4 ? "on " + days : "in " + days;
+    }
+    return "from " + days;
   }
 
   /** Returns a stretch's part of all build days, in days. */

@@ -1,12 +1,10 @@
 package assize.report.view;
 
-import assize.date.DaySpan;
 import assize.date.DayWords;
 import assize.judgment.Judgment;
 import assize.judgment.ScoreRange;
 import assize.judgment.Stretch;
 import assize.report.drawing.ScoreSteps;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
@@ -98,11 +96,11 @@ final class StepsViews {
           "It scores between "
               + Numbers.points(worst.score().likely())
               + ", if built "
-              + period(worst)
+              + reading.period(worst.from(), worst.to())
               + ", and "
               + Numbers.points(best.score().likely())
               + ", if built "
-              + period(best);
+              + reading.period(best.from(), best.to());
     }
     long most = steps.stream().mapToLong(step -> step.score().likely()).max().orElse(0);
     long least = steps.stream().mapToLong(step -> step.score().likely()).min().orElse(0);
@@ -110,23 +108,6 @@ final class StepsViews {
         + ". Finding the build day is worth up to "
         + Numbers.points(most - least)
         + " points.";
-  }
-
-  private String period(Step step) {
-    if (step.from() == 0) {
-      return "before " + DayWords.of(stretch(step.to()).days().last().plusDays(1));
-    }
-    LocalDate from = stretch(step.from()).days().first();
-    return step.to() == reading.stretches() - 1
-        ? "from " + DayWords.of(from) + " on"
-        : within(DayWords.of(new DaySpan(from, stretch(step.to()).days().last())));
-  }
-
-  private static String within(String days) {
-    if (!days.contains(" to ")) {
-      return Character.isDigit(days.charAt(0)) && days.length() > 4 ? "on " + days : "in " + days;
-    }
-    return "from " + days;
   }
 
   private static StepsView.Row row(Stretch stretch) {

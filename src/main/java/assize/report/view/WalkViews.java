@@ -1,0 +1,197 @@
+package assize.report.view;
+
+import assize.aspect.Finding;
+import assize.date.DaySpan;
+import assize.date.DayWords;
+import assize.evidence.Kleene;
+import assize.judge.VehicleFacts;
+import assize.judgment.ItemInStretch;
+import assize.judgment.ItemJudgment;
+import assize.judgment.Judgment;
+import assize.record.Observation;
+import assize.report.view.WalkView.WalkArea;
+import assize.report.view.WalkView.WalkAspect;
+import assize.report.view.WalkView.WalkExpected;
+import assize.report.view.WalkView.WalkFound;
+import assize.report.view.WalkView.WalkItem;
+import assize.ruleset.Area;
+import assize.ruleset.AspectRule;
+import assize.ruleset.Caution;
+import assize.ruleset.Item;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** Turns a judgment into what there is to look at, the items that do not apply left out. */
+public final class WalkViews {
+  private final Reading reading;
+  private final ScopeWords scopes;
+  private final ExpectedViews expected;
+  private final WalkControls controls;
+
+  private WalkViews(Judgment judgment) {
+    this.reading = new Reading(judgment);
+    this.scopes = new ScopeWords(judgment.rules());
+    this.expected = new ExpectedViews(reading, scopes);
+    this.controls = new WalkControls(judgment.rules());
+  }
+
+  /**
+   * Words what there is to look at on one vehicle.
+   *
+   * @param judgment of a record without observations, or of one that is partly filled in
+   */
+  public static WalkView of(Judgment judgment) {
+    return new WalkViews(judgment).view();
+  }
+
+  private WalkView view() {
+    Judgment judgment = reading.judgment();
+    List<WalkArea> areas = areas();
+    List<WalkItem> items = areas.stream().flatMap(area -> area.items().stream()).toList();
+    return new WalkView(
+        judgment.vehicle().name(),
+        judgment.vehicle().id(),
+        judgment.rules().id(),
+        judgment.rules().name(),
+        HeadViews.edition(judgment.rules()),
+        facts(),
+        areas,
+        cautions(),
+        Caution.THEN,
+        items.size(),
+        items.stream().mapToInt(item -> item.aspects().size()).sum(),
+        WalkTime.of(areas));
+  }
+
+  private List<HeadView.Named> facts() {
+    Judgment judgment = reading.judgment();
+    return Stream.concat(
+            Stream.of(
+                new HeadView.Named("Model", HeadViews.model(judgment)),
+                new HeadView.Named(
+                    "Built",
+                    DayWords.of(judgment.build().days())
+                        + ", by "
+                        + HeadViews.basis(judgment.build().basis()))),
+            HeadViews.facts(judgment.rules(), judgment.vehicle()).stream())
+        .toList();
+  }
+
+  private List<WalkArea> areas() {
+    Map<String, ItemJudgment> judged = new HashMap<>();
+    reading.judgment().items().forEach(one -> judged.put(one.item().id(), one));
+    List<WalkArea> areas = new ArrayList<>();
+    int number = 0;
+    for (Area area : reading.judgment().rules().areas()) {
+      List<WalkItem> items = new ArrayList<>();
+      for (Item item : area.items()) {
+        number++;
+        ItemJudgment one = Objects.requireNonNull(judged.get(item.id()));
+        if (!ItemViews.isApart(one)) {
+          items.add(item(number, one));
+        }
+      }
+      if (!items.isEmpty()) {
+        areas.add(new WalkArea(area.id(), area.name(), items));
+      }
+    }
+    return areas;
+  }
+
+  private WalkItem item(int number, ItemJudgment one) {
+    Item item = one.item();
+    Optional<Observation> seen =
+        Optional.ofNullable(reading.judgment().vehicle().observations().get(item.id()));
+    return new WalkItem(
+        number,
+        item.id(),
+        item.title(),
+        Numbers.points(item.points()),
+        item.look().orElse(""),
+        item.notes().orElse(""),
+        mayApply(one),
+        item.cautions().stream().map(ItemViews::caution).toList(),
+        item.aspects().stream().flatMap(rule -> aspect(one, rule, seen).stream()).toList(),
+        seen.flatMap(Observation::note).orElse(""));
+  }
+
+  /** Returns nothing where no source speaks of the aspect on such a vehicle, nor the record. */
+  private Optional<WalkAspect> aspect(
+      ItemJudgment one, AspectRule rule, Optional<Observation> seen) {
+    List<WalkExpected> right = expected.of(one, rule);
+    WalkFound found =
+        seen.map(it -> it.findings().get(rule.aspect()))
+            .map(it -> found(one.item(), rule, it))
+            .orElse(WalkFound.NOTHING);
+    return right.isEmpty() && found.equals(WalkFound.NOTHING)
+        ? Optional.empty()
+        : Optional.of(
+            new WalkAspect(
+                rule.aspect().word(),
+                rule.aspect().spoken(),
+                controls.of(one.item(), rule),
+                right,
+                found));
+  }
+
+  private WalkFound found(Item item, AspectRule rule, Finding finding) {
+    FoundTexts.Written written = finding.match(new FoundTexts());
+    return new WalkFound(
+        written.typed(),
+        written.yaml(),
+        finding.match(new FindingWords(reading.words(), item, rule.aspect())));
+  }
+
+  /** Build days on which an item plainly applies, or depends on facts that are not known. */
+  private record Case(boolean out, String open) {}
+
+  private String mayApply(ItemJudgment one) {
+    List<String> cases = new ArrayList<>();
+    for (int from = 0; from < reading.stretches(); ) {
+      Case here = asCase(one, from);
+      int to = from;
+      while (to + 1 < reading.stretches() && asCase(one, to + 1).equals(here)) {
+        to++;
+      }
+      if (!here.out()) {
+        boolean always = from == 0 && to == reading.stretches() - 1;
+        cases.add(
+            Stream.of(always ? "" : "built " + reading.period(from, to), here.open())
+                .filter(words -> !words.isEmpty())
+                .reduce((a, b) -> a + ", " + b)
+                .orElse(""));
+      }
+      from = to + 1;
+    }
+    return cases.equals(List.of("")) ? "" : "only a vehicle " + String.join("; or ", cases);
+  }
+
+  private Case asCase(ItemJudgment one, int stretch) {
+    ItemInStretch here = one.stretches().get(stretch);
+    VehicleFacts facts =
+        new VehicleFacts(
+            reading.judgment().rules(),
+            reading.judgment().vehicle(),
+            DaySpan.day(reading.dayOf(stretch)));
+    return here.applies() == Kleene.NO
+        ? new Case(true, "")
+        : new Case(false, scopes.open(one.item().scope(), facts));
+  }
+
+  private List<ReportView.CautionView> cautions() {
+    return Arrays.stream(Caution.values())
+        .filter(
+            caution ->
+                reading.judgment().items().stream()
+                    .filter(one -> !ItemViews.isApart(one))
+                    .anyMatch(one -> one.item().cautions().contains(caution)))
+        .map(ItemViews::caution)
+        .toList();
+  }
+}
