@@ -54,7 +54,8 @@ final class HeadViews {
   }
 
   private static String judged(VehicleRecord vehicle) {
-    String by = vehicle.judged().flatMap(VehicleRecord.Judged::by).orElse("");
+    String by =
+        vehicle.judged().flatMap(VehicleRecord.Judged::by).map(name -> "by " + name).orElse("");
     String on =
         vehicle
             .judged()
