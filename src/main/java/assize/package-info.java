@@ -16,6 +16,7 @@
  *   <li>{@code yaml}: reads rule sets and records
  *   <li>{@code lint}: doubts about rule sets
  *   <li>{@code judge}: judges
+ *   <li>{@code standing}: what sources come to over the whole production
  *   <li>{@code photo}: pictures of evidence
  *   <li>{@code report.view}, {@code report.drawing}, {@code report.html}, {@code report.text}: says
  *       it

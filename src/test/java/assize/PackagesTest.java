@@ -44,12 +44,21 @@ class PackagesTest {
     MAY_IMPORT.put("yaml", and(facts, "ruleset", "record", "shape", "diagnostic"));
     MAY_IMPORT.put("lint", and(facts, "ruleset", "record", "diagnostic"));
     MAY_IMPORT.put("judge", and(facts, "ruleset", "record", "judgment"));
+    MAY_IMPORT.put("standing", and(facts, "ruleset", "record", "judgment", "judge"));
     MAY_IMPORT.put("photo", Set.of("text", "diagnostic"));
     MAY_IMPORT.put("share", and(facts, "ruleset", "record", "judgment"));
     MAY_IMPORT.put("report.drawing", and(facts));
     MAY_IMPORT.put(
         "report.view",
-        and(facts, "ruleset", "record", "judgment", "judge", "share", "report.drawing"));
+        and(
+            facts,
+            "ruleset",
+            "record",
+            "judgment",
+            "judge",
+            "standing",
+            "share",
+            "report.drawing"));
     MAY_IMPORT.put("table", and(facts, "ruleset", "record", "diagnostic", "yaml", "report.view"));
     MAY_IMPORT.put("report.html", Set.of("report.view", "report.drawing"));
     MAY_IMPORT.put("report.text", and(facts, "ruleset", "record", "judgment", "diagnostic"));

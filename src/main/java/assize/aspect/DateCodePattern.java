@@ -59,6 +59,11 @@ public final class DateCodePattern {
     return text;
   }
 
+  /** Returns what the maker's letters mean, and how weeks are counted. */
+  public CodeTables tables() {
+    return tables;
+  }
+
   /** Returns how long before the vehicle the part may have been made. */
   public LeadTime made() {
     return made;

@@ -124,7 +124,8 @@ final class AspectJudge {
         .toList();
   }
 
-  private Optional<AspectJudgment> judge(String item, AspectRule rule, List<Claim> claims) {
+  /** Judges by the claims that speak; returns nothing where they name no position. */
+  Optional<AspectJudgment> judge(String item, AspectRule rule, List<Claim> claims) {
     List<Voice> voices = new ArrayList<>(claims.stream().map(Voice::of).toList());
     voices.addAll(traces(item, rule));
     Frame frame = Frame.of(voices);

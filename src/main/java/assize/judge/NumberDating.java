@@ -46,7 +46,7 @@ public final class NumberDating {
   }
 
   /** Returns the digits of a stamped number that has the series' prefix and suffix. */
-  static OptionalLong numberIn(Series series, String stamped) {
+  public static OptionalLong numberIn(Series series, String stamped) {
     String folded = NumberPattern.fold(stamped);
     String prefix = NumberPattern.fold(series.prefix());
     String suffix = NumberPattern.fold(series.suffix());

@@ -2,6 +2,9 @@ package assize.report.html;
 
 import assize.report.view.AreaView;
 import assize.report.view.DisputeView;
+import assize.report.view.GuideAreaView;
+import assize.report.view.GuideItemView;
+import assize.report.view.GuideView;
 import assize.report.view.ItemView;
 import assize.report.view.ReportView;
 import java.util.ArrayList;
@@ -33,6 +36,18 @@ final class Places {
     List<String> others = new ArrayList<>(anchors(report.idle()));
     others.addAll(anchors(report.settled()));
     all.number("dissent", DISPUTE, disputed, others);
+    return Map.copyOf(all.places);
+  }
+
+  /** Returns the places of all items of a book, and of its areas. */
+  static Map<String, String> of(GuideView book) {
+    Places all = new Places();
+    int items = 0;
+    for (GuideAreaView area : book.areas()) {
+      List<String> anchors = area.items().stream().map(GuideItemView::anchor).toList();
+      items = all.number(area.anchor(), "", items, anchors);
+    }
+    all.range("items", "", 1, items);
     return Map.copyOf(all.places);
   }
 

@@ -1,0 +1,55 @@
+package assize.judge;
+
+import assize.date.DaySpan;
+import assize.evidence.Claim;
+import assize.judgment.AspectJudgment;
+import assize.record.VehicleRecord;
+import assize.ruleset.AspectRule;
+import assize.ruleset.RuleSet;
+import assize.text.SourceFile;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * What sources come to before any vehicle is looked at: weighed just as they are when one is
+ * judged.
+ */
+public final class WithoutVehicle {
+  private static final VehicleRecord NONE =
+      new VehicleRecord(
+          "",
+          "",
+          Optional.empty(),
+          "",
+          Optional.empty(),
+          Optional.empty(),
+          Map.of(),
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          Map.of(),
+          Optional.empty(),
+          Map.of(),
+          Map.of(),
+          List.of(),
+          Set.of(),
+          List.of(),
+          List.of(),
+          new SourceFile("", "").span(0, 0));
+
+  private WithoutVehicle() {}
+
+  /**
+   * Weighs what some claims say.
+   *
+   * @param claims of the rule, those that speak
+   * @return nothing where no position is named
+   */
+  public static Optional<AspectJudgment> weigh(
+      RuleSet rules, String item, AspectRule rule, List<Claim> claims) {
+    VehicleFacts facts = new VehicleFacts(rules, NONE, DaySpan.ALL);
+    return new AspectJudge(rules, NONE, facts, DaySpan.ALL, DaySpan.ALL).judge(item, rule, claims);
+  }
+}

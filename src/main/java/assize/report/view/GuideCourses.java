@@ -1,0 +1,192 @@
+package assize.report.view;
+
+import assize.aspect.Expectation;
+import assize.date.DaySpan;
+import assize.date.DayWords;
+import assize.evidence.DisputeState;
+import assize.judgment.AspectJudgment;
+import assize.judgment.PositionJudgment;
+import assize.report.drawing.Timeline;
+import assize.report.view.GuideItemView.CourseView;
+import assize.report.view.GuideItemView.Line;
+import assize.report.view.GuideItemView.PositionView;
+import assize.report.view.GuideItemView.StandView;
+import assize.ruleset.AspectRule;
+import assize.ruleset.Item;
+import assize.standing.Course;
+import assize.standing.Stand;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** How an aspect stands over the production of some vehicles. */
+final class GuideCourses {
+  private static final int WIDE = 640;
+  private static final int NARROW = 300;
+
+  private final GuideReading reading;
+
+  GuideCourses(GuideReading reading) {
+    this.reading = reading;
+  }
+
+  /** Returns how far sources agree, as the book says it. */
+  static String state(DisputeState state) {
+    return switch (state) {
+      case AGREED, SETTLED, DISPUTED -> state.word();
+      case UNSOURCED -> "no source named";
+    };
+  }
+
+  CourseView view(Item item, AspectRule rule, Course course, String anchor) {
+    return new CourseView(
+        reading.scopes().of(course.vehicles()),
+        line(item, rule, course, anchor),
+        course.stands().stream().map(stand -> stand(item, rule, course, stand)).toList());
+  }
+
+  private StandView stand(Item item, AspectRule rule, Course course, Stand stand) {
+    String days = stand.days().equals(course.window()) ? "" : DayWords.of(stand.days());
+    if (stand.outcome().isEmpty()) {
+      return new StandView(days, "", "no source speaks; not judged", List.of(), "");
+    }
+    AspectJudgment outcome = stand.outcome().get();
+    String right =
+        outcome.positions().stream()
+            .filter(PositionJudgment::judged)
+            .map(position -> words(item, rule, position))
+            .collect(Collectors.joining("; or else "));
+    boolean differ =
+        outcome.dispute() == DisputeState.DISPUTED || outcome.dispute() == DisputeState.SETTLED;
+    return new StandView(
+        days,
+        right,
+        state(outcome.dispute()),
+        differ
+            ? outcome.positions().stream().map(it -> position(item, rule, stand, it)).toList()
+            : List.of(),
+        outcome.conflict() > 0 ? "Conflict K " + Numbers.mass(outcome.conflict()) + "." : "");
+  }
+
+  private String words(Item item, AspectRule rule, PositionJudgment position) {
+    return reading.words().any(item, rule.aspect(), position.accepts());
+  }
+
+  private PositionView position(Item item, AspectRule rule, Stand stand, PositionJudgment one) {
+    List<CiteView> by = new ArrayList<>();
+    one.sources().forEach(source -> by.add(reading.cite(source, "")));
+    for (String echo : one.echoes()) {
+      CiteView cite = reading.cite(echo, "");
+      by.add(new CiteView(cite.anchor(), cite.title(), cite.grade(), "", copied(echo)));
+    }
+    return new PositionView(
+        words(item, rule, one),
+        Numbers.mass(one.belief()),
+        Numbers.mass(one.plausibility()),
+        one.judged(),
+        by);
+  }
+
+  private String copied(String source) {
+    return Stream.ofNullable(reading.rules().sources().get(source))
+        .flatMap(
+            it ->
+                reading.rules().sources().values().stream()
+                    .filter(other -> it.copies().contains(other.id())))
+        .map(other -> other.title())
+        .collect(Collectors.joining(" and "));
+  }
+
+  /** Draws what is right when; nothing where that never changes or production has no end. */
+  private Optional<Line> line(Item item, AspectRule rule, Course course, String anchor) {
+    DaySpan window = course.window();
+    if (course.stands().size() < 2 || window.openStart() || window.openEnd()) {
+      return Optional.empty();
+    }
+    Map<String, List<Timeline.Bar>> bars = new LinkedHashMap<>();
+    Map<String, Expectation> values = new LinkedHashMap<>();
+    List<Timeline.Bar> silent = new ArrayList<>();
+    for (Stand stand : course.stands()) {
+      if (stand.outcome().isEmpty()) {
+        silent.add(bar(stand, Timeline.Stand.SILENT));
+        continue;
+      }
+      Map<String, Timeline.Stand> now = new LinkedHashMap<>();
+      for (PositionJudgment position : stand.outcome().get().positions()) {
+        Timeline.Stand as = as(stand.outcome().get(), position);
+        for (Expectation value : position.accepts()) {
+          String key = reading.words().one(item, rule.aspect(), value);
+          values.putIfAbsent(key, value);
+          now.merge(key, as, (a, b) -> a.compareTo(b) <= 0 ? a : b);
+        }
+      }
+      now.forEach(
+          (key, as) -> add(bars.computeIfAbsent(key, it -> new ArrayList<>()), bar(stand, as)));
+    }
+    List<Timeline.Row> rows = new ArrayList<>();
+    bars.forEach((says, some) -> rows.add(new Timeline.Row(says, dates(some, window), some)));
+    if (!silent.isEmpty()) {
+      rows.add(new Timeline.Row("No source speaks", dates(silent, window), silent));
+    }
+    Timeline line = new Timeline(window.first(), window.last(), rows);
+    String title = "What is right when: " + item.title() + ", " + rule.aspect().spoken();
+    String description =
+        rows.stream().map(row -> row.says() + ": " + row.dates()).collect(Collectors.joining("; "));
+    return Optional.of(
+        new Line(
+            line.draw(anchor, title, description, WIDE),
+            line.draw(anchor + ".narrow", title, description, NARROW)));
+  }
+
+  private static Timeline.Stand as(AspectJudgment outcome, PositionJudgment position) {
+    if (!position.judged()) {
+      return Timeline.Stand.ASIDE;
+    }
+    return outcome.dispute() == DisputeState.DISPUTED ? Timeline.Stand.OPEN : Timeline.Stand.RIGHT;
+  }
+
+  private static Timeline.Bar bar(Stand stand, Timeline.Stand as) {
+    return new Timeline.Bar(stand.days().first(), stand.days().last(), as);
+  }
+
+  /** Adds a bar, as one with that before it where it goes on from there. */
+  private static void add(List<Timeline.Bar> bars, Timeline.Bar bar) {
+    int end = bars.size() - 1;
+    if (end >= 0
+        && bars.get(end).stand() == bar.stand()
+        && bars.get(end).last().plusDays(1).equals(bar.first())) {
+      bars.set(end, new Timeline.Bar(bars.get(end).first(), bar.last(), bar.stand()));
+    } else {
+      bars.add(bar);
+    }
+  }
+
+  /** Returns as in "until 31 August 1934; in dispute from 1 September 1934". */
+  private static String dates(List<Timeline.Bar> bars, DaySpan window) {
+    return bars.stream()
+        .map(
+            bar -> {
+              String as =
+                  switch (bar.stand()) {
+                    case RIGHT, SILENT -> "";
+                    case OPEN -> "disputed ";
+                    case ASIDE -> "not judged by ";
+                  };
+              boolean fromStart = bar.first().equals(window.first());
+              boolean toEnd = bar.last().equals(window.last());
+              return as
+                  + (fromStart && toEnd
+                      ? "throughout"
+                      : fromStart
+                          ? "until " + DayWords.of(bar.last())
+                          : toEnd
+                              ? "from " + DayWords.of(bar.first())
+                              : DayWords.of(new DaySpan(bar.first(), bar.last())));
+            })
+        .collect(Collectors.joining("; "));
+  }
+}

@@ -1,0 +1,170 @@
+package assize.report.view;
+
+import assize.aspect.Aspect;
+import assize.aspect.DateCodePattern;
+import assize.aspect.Expectation;
+import assize.date.CodeTables;
+import assize.evidence.Claim;
+import assize.evidence.DisputeState;
+import assize.report.view.GuideItemView.AspectView;
+import assize.report.view.GuideItemView.CourseView;
+import assize.report.view.GuideItemView.Saying;
+import assize.report.view.GuideItemView.Teller;
+import assize.report.view.GuideView.Fact;
+import assize.ruleset.AspectRule;
+import assize.ruleset.Item;
+import assize.standing.Course;
+import assize.standing.Standing;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** The items of the book. */
+final class GuideItemViews {
+  private final GuideReading reading;
+  private final GuideCourses courses;
+
+  GuideItemViews(GuideReading reading) {
+    this.reading = reading;
+    this.courses = new GuideCourses(reading);
+  }
+
+  GuideItemView view(Item item, int number) {
+    return new GuideItemView(
+        Anchors.item(item.id()),
+        number,
+        item.id(),
+        item.title(),
+        Numbers.points(item.points()),
+        reading.scopes().of(item.scope()),
+        item.look().orElse(""),
+        item.cautions().stream().map(it -> new Fact(it.word(), it.precaution())).toList(),
+        item.notes().orElse(""),
+        item.cause().orElse(""),
+        item.aspects().stream().map(rule -> aspect(item, rule)).toList());
+  }
+
+  private AspectView aspect(Item item, AspectRule rule) {
+    Standing standing = Standing.of(reading.rules(), item, rule);
+    List<Saying> sayings = sayings(item, rule);
+    Optional<String> plain = sayings.size() == 1 ? plain(standing) : Optional.empty();
+    List<CourseView> views = new ArrayList<>();
+    if (plain.isEmpty()) {
+      for (int i = 0; i < standing.courses().size(); i++) {
+        String anchor = Anchors.item(item.id()) + "." + rule.aspect().ordinal() + "." + (i + 1);
+        views.add(courses.view(item, rule, standing.courses().get(i), anchor));
+      }
+    }
+    return new AspectView(
+        rule.aspect().spoken(),
+        Numbers.points(rule.possible()),
+        rule.aspect() == Aspect.CHOICE
+            ? item.choices().entrySet().stream()
+                .map(one -> new Fact(one.getKey(), one.getValue()))
+                .toList()
+            : List.of(),
+        codes(rule),
+        sayings,
+        plain.orElse(""),
+        views,
+        standing.tooMany()
+            ? "The sources ask for so many facts together that how it stands is not laid out here;"
+                + " each says above of which vehicles it speaks."
+            : "");
+  }
+
+  /** Returns the state where one saying is all that is right, for every vehicle and day. */
+  private static Optional<String> plain(Standing standing) {
+    if (standing.courses().size() != 1 || standing.courses().get(0).stands().size() != 1) {
+      return Optional.empty();
+    }
+    Course course = standing.courses().get(0);
+    boolean whole =
+        course.vehicles().stream().anyMatch(one -> one.answers().isEmpty())
+            && course.stands().get(0).days().equals(course.window());
+    return course
+        .stands()
+        .get(0)
+        .outcome()
+        .map(outcome -> outcome.dispute())
+        .filter(it -> whole)
+        .filter(it -> it == DisputeState.AGREED || it == DisputeState.UNSOURCED)
+        .map(GuideCourses::state);
+  }
+
+  private List<Saying> sayings(Item item, AspectRule rule) {
+    Map<String, List<Claim>> alike = new LinkedHashMap<>();
+    for (Claim claim : rule.claims()) {
+      String says = manner(claim) + words(item, rule, claim);
+      alike.computeIfAbsent(says, it -> new ArrayList<>()).add(claim);
+    }
+    return alike.values().stream()
+        .map(
+            claims ->
+                new Saying(
+                    manner(claims.get(0)),
+                    words(item, rule, claims.get(0)),
+                    reading.words().swatches(claims.get(0).values()),
+                    claims.stream().map(this::teller).toList()))
+        .toList();
+  }
+
+  private String words(Item item, AspectRule rule, Claim claim) {
+    return reading.words().any(item, rule.aspect(), claim.values());
+  }
+
+  private static String manner(Claim claim) {
+    return switch (claim.manner()) {
+      case SAYS -> "";
+      case LEAVES_OPEN -> "leaves open";
+      case RULES_OUT -> "rules out";
+    };
+  }
+
+  private Teller teller(Claim claim) {
+    return new Teller(
+        claim.source().map(it -> reading.cite(it, claim.citation().orElse(""))),
+        reading.scopes().of(claim.scope()),
+        claim
+            .photo()
+            .map(
+                it -> it.caption().map(caption -> caption + " ").orElse("") + "(" + it.file() + ")")
+            .orElse(""));
+  }
+
+  /** Returns how date codes are written, and what their letters mean. */
+  private static List<Fact> codes(AspectRule rule) {
+    Map<String, DateCodePattern> codes = new LinkedHashMap<>();
+    rule.claims().stream()
+        .flatMap(claim -> claim.values().stream())
+        .forEach(
+            value -> {
+              if (value instanceof Expectation.MadeCode made) {
+                codes.put(made.code().text(), made.code());
+              }
+            });
+    return codes.values().stream()
+        .map(code -> new Fact(code.text(), MadeWords.of(code) + letters(code.tables())))
+        .toList();
+  }
+
+  private static String letters(CodeTables tables) {
+    return meant("; years: ", tables.years())
+        + meant("; months: ", tables.months())
+        + (tables.weeksFromJanuaryFirst() ? "; week 1 begins on 1 January" : "");
+  }
+
+  private static String meant(String head, Map<String, Integer> letters) {
+    return letters.isEmpty()
+        ? ""
+        : letters.entrySet().stream()
+            .sorted(
+                Map.Entry.<String, Integer>comparingByValue()
+                    .thenComparing(Map.Entry.comparingByKey()))
+            .map(one -> one.getKey() + " is " + one.getValue())
+            .collect(Collectors.joining(", ", head, ""));
+  }
+}

@@ -1,0 +1,132 @@
+package assize.report.view;
+
+import assize.aspect.Aspect;
+import assize.aspect.Expectation;
+import assize.date.DayWords;
+import assize.evidence.Scope;
+import assize.measure.Lab;
+import assize.measure.Swatch;
+import assize.report.view.GuideView.ColorEntry;
+import assize.report.view.GuideView.Fact;
+import assize.report.view.GuideView.WordEntry;
+import assize.ruleset.ColorChip;
+import assize.ruleset.Finish;
+import assize.ruleset.Item;
+import assize.ruleset.RuleSet;
+import assize.standing.Asking;
+import assize.standing.Question;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** The words of the rule set, and where each of them matters. */
+final class GuideWordViews {
+  private final GuideReading reading;
+  private final RuleSet rules;
+
+  GuideWordViews(GuideReading reading) {
+    this.reading = reading;
+    this.rules = reading.rules();
+  }
+
+  GuideView.Vehicles vehicles() {
+    return new GuideView.Vehicles(
+        rules.models().values().stream()
+            .map(
+                model ->
+                    new WordEntry(model.id(), model.name(), DayWords.of(model.built()), List.of()))
+            .toList(),
+        asked(rules.equipment(), Question.OfEquipment::new),
+        named(rules.plants()),
+        named(rules.markets()));
+  }
+
+  private static List<WordEntry> named(Map<String, String> names) {
+    return names.entrySet().stream()
+        .map(one -> new WordEntry(one.getKey(), one.getValue(), "", List.of()))
+        .toList();
+  }
+
+  private List<WordEntry> asked(
+      Map<String, String> names, java.util.function.Function<String, Question> question) {
+    return names.entrySet().stream()
+        .map(
+            one ->
+                new WordEntry(
+                    one.getKey(),
+                    one.getValue(),
+                    "",
+                    reading.items(
+                        item ->
+                            scopes(item)
+                                .anyMatch(
+                                    scope ->
+                                        Asking.by(scope).contains(question.apply(one.getKey()))))))
+        .toList();
+  }
+
+  private static Stream<Scope> scopes(Item item) {
+    return Stream.concat(
+        Stream.of(item.scope()), GuideReading.claims(item).stream().map(claim -> claim.scope()));
+  }
+
+  GuideView.Words words() {
+    return new GuideView.Words(
+        rules.colors().values().stream().map(this::color).toList(),
+        rules.finishes().values().stream().map(this::finish).toList(),
+        rules.materials().entrySet().stream()
+            .map(
+                one ->
+                    new WordEntry(
+                        one.getKey(), one.getValue(), "", worded(Aspect.MATERIAL, one.getKey())))
+            .toList(),
+        rules.origins().entrySet().stream()
+            .map(one -> new Fact(one.getKey().word(), Numbers.number(one.getValue())))
+            .toList(),
+        rules.conditions().entrySet().stream()
+            .map(one -> new Fact(one.getKey(), Numbers.number(one.getValue())))
+            .toList());
+  }
+
+  private List<ReportView.LinkView> worded(Aspect aspect, String id) {
+    return reading.items(
+        item ->
+            item.aspects().stream()
+                .filter(rule -> rule.aspect() == aspect)
+                .flatMap(rule -> rule.claims().stream())
+                .flatMap(claim -> claim.values().stream())
+                .anyMatch(value -> value.key().equals(id)));
+  }
+
+  private ColorEntry color(ColorChip color) {
+    return new ColorEntry(
+        color.id(),
+        color.name(),
+        color.lab().map(lab -> Swatch.of(lab).hex()).stream().toList(),
+        color.lab().map(GuideWordViews::lab).orElse(""),
+        color.lab().isPresent() ? Numbers.measure(color.tolerance()) : "",
+        reading.expecting(
+            value -> value instanceof Expectation.Chip chip && chip.chip().equals(color.id())));
+  }
+
+  private static String lab(Lab lab) {
+    return "L* "
+        + Numbers.measure(lab.l())
+        + ", a* "
+        + Numbers.measure(lab.a())
+        + ", b* "
+        + Numbers.measure(lab.b())
+        + (Swatch.of(lab).clipped() ? "; no screen can show it" : "");
+  }
+
+  private WordEntry finish(Finish finish) {
+    String kind =
+        finish
+            .kindOf()
+            .map(id -> Optional.ofNullable(rules.finishes().get(id)).map(Finish::name).orElse(id))
+            .map(name -> "a kind of " + name)
+            .orElse("");
+    return new WordEntry(finish.id(), finish.name(), kind, worded(Aspect.FINISH, finish.id()));
+  }
+}
