@@ -1,6 +1,7 @@
 package assize.shape;
 
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * What one kind of file holds.
@@ -13,5 +14,10 @@ import java.util.Map;
 public record Shape(String title, String about, Block root, Map<String, Block> shared) {
   public Shape {
     shared = Map.copyOf(shared);
+  }
+
+  /** Returns the group that a value stands for. */
+  public Block block(Value.Shared value) {
+    return Optional.ofNullable(shared.get(value.name())).orElseThrow();
   }
 }

@@ -42,7 +42,7 @@ final class Mutations {
         Object value = entries.get(i).getValue();
         int at = i;
         String here = path + "/" + name;
-        add(here + " left out", around.put(with(entries, at, null, value)), all);
+        add(here + " left out", around.put(without(entries, at)), all);
         add(here + " renamed", around.put(with(entries, at, name + "x", value)), all);
         Around deeper = changed -> around.put(with(entries, at, name, changed));
         INSTEAD.forEach(it -> add(here + " = " + it, deeper.put(new Raw(it)), all));
@@ -74,13 +74,20 @@ final class Mutations {
     for (int i = 0; i < entries.size(); i++) {
       if (i != at) {
         map.put(entries.get(i).getKey().toString(), entries.get(i).getValue());
-      } else if (name != null) {
+      } else {
         map.put(name, value);
       }
     }
     if (at == entries.size()) {
       map.put(name, value);
     }
+    return map;
+  }
+
+  private static Map<String, Object> without(List<Map.Entry<?, ?>> entries, int at) {
+    String name = entries.get(at).getKey().toString();
+    Map<String, Object> map = with(entries, at, name, "");
+    map.remove(name);
     return map;
   }
 

@@ -152,7 +152,7 @@ class MutationsTest {
 
             @Override
             public Void shared(Value.Shared shared) {
-              visit(new Value.Group(shape.shared().get(shared.name())), node);
+              visit(new Value.Group(shape.block(shared)), node);
               return null;
             }
           });
