@@ -95,6 +95,15 @@ public enum Code {
   // Photos
   PHOTO_CANNOT_BE_SHOWN("a photo can't be shown"),
 
+  // Tables
+  NOT_A_TABLE("a file is not a table that can be read"),
+  MISSING_COLUMN("a table lacks a column that is needed"),
+  ROW_WITHOUT_NAME("a row of a table does not say what it is about"),
+  FORMULA("a cell of a table holds a formula or a fault"),
+  CHANGED_CELL("a cell of a table holds something else than was typed"),
+  MERGED_CELLS("cells of a table are made one"),
+  OTHER_RULE_SET("a table was made for another rule set"),
+
   // Doubts
   OTHER_EDITION(Severity.DOUBT, "a record names another edition than the rule set's"),
   SOURCE_NOT_CITED(Severity.DOUBT, "no item cites a source"),
@@ -105,7 +114,12 @@ public enum Code {
   UNREACHABLE_ITEM(Severity.DOUBT, "an item applies to no vehicle"),
   POINTS_DO_NOT_ADD_UP(Severity.DOUBT, "an area's items do not add up to its points"),
   PHOTO_MISNAMED(Severity.DOUBT, "a photo is named as another kind of file than it is"),
-  PHOTO_LEFT_OUT(Severity.DOUBT, "a photo is left out of the report, since it can't be shown");
+  PHOTO_LEFT_OUT(Severity.DOUBT, "a photo is left out of the report, since it can't be shown"),
+  OTHER_RECORD(Severity.DOUBT, "a table was made for another record"),
+  RULES_CHANGED(Severity.DOUBT, "the rule set is another than when a table was made"),
+  COLUMN_NOT_READ(Severity.DOUBT, "a column of a table is not read"),
+  LOOKS_CHANGED(
+      Severity.DOUBT, "a cell of a table looks like what a spreadsheet made of another text");
 
   private final Severity severity;
   private final String meaning;

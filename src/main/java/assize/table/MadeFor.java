@@ -1,5 +1,10 @@
 package assize.table;
 
+import assize.ruleset.RuleSet;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -28,6 +33,30 @@ public record MadeFor(String ruleSet, String edition, String sha256, Optional<St
                 matcher.group(3),
                 Optional.ofNullable(matcher.group(4))))
         : Optional.empty();
+  }
+
+  /** Says what a table is made for. */
+  static MadeFor of(RuleSet rules, String record) {
+    return new MadeFor(
+        rules.id(),
+        rules.edition(),
+        digest(rules),
+        Optional.of(record).filter(it -> !it.isEmpty()));
+  }
+
+  /**
+   * Returns what tells whether a rule set is still the same: SHA-256 (FIPS 180-4) over a line for
+   * each of its files, as {@code sha256sum} prints it.
+   */
+  static String digest(RuleSet rules) {
+    StringBuilder lines = new StringBuilder();
+    rules.files().forEach(it -> lines.append(it.sha256() + "  " + it.path() + "\n"));
+    try {
+      byte[] bytes = lines.toString().getBytes(StandardCharsets.UTF_8);
+      return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException("every Java has SHA-256", e);
+    }
   }
 
   /** Returns the heading. */

@@ -31,14 +31,21 @@ import org.junit.jupiter.params.provider.MethodSource;
 class CorpusTest {
   private static final Path CORPUS = Path.of("src/test/corpus");
 
-  /** What takes a file too large to keep, or a picture: {@link BoundsTest} and others make them. */
+  /** What takes a large file, a picture or a table: {@link BoundsTest} and others make them. */
   private static final Set<Code> MADE_ELSEWHERE =
       EnumSet.of(
           Code.FILE_TOO_LARGE,
           Code.TOO_MANY_ENTRIES,
           Code.TEXT_TOO_LONG,
           Code.TOO_MANY_PROBLEMS,
-          Code.PHOTO_CANNOT_BE_SHOWN);
+          Code.PHOTO_CANNOT_BE_SHOWN,
+          Code.NOT_A_TABLE,
+          Code.MISSING_COLUMN,
+          Code.ROW_WITHOUT_NAME,
+          Code.FORMULA,
+          Code.CHANGED_CELL,
+          Code.MERGED_CELLS,
+          Code.OTHER_RULE_SET);
 
   static List<Path> cases() throws IOException {
     try (Stream<Path> folders = Files.list(CORPUS)) {
