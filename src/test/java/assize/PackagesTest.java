@@ -60,7 +60,7 @@ class PackagesTest {
             "share",
             "report.drawing"));
     MAY_IMPORT.put("table", and(facts, "ruleset", "record", "diagnostic", "yaml", "report.view"));
-    MAY_IMPORT.put("report.html", Set.of("report.view", "report.drawing"));
+    MAY_IMPORT.put("report.html", Set.of("text", "report.view", "report.drawing"));
     MAY_IMPORT.put("report.text", and(facts, "ruleset", "record", "judgment", "diagnostic"));
   }
 

@@ -25,6 +25,7 @@ import picocli.CommandLine.Spec;
       LintCommand.class,
       RosterCommand.class,
       DossierCommand.class,
+      SheetCommand.class,
       GuideCommand.class,
       DateCommand.class,
       ColorCommand.class,

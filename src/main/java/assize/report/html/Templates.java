@@ -100,7 +100,7 @@ final class Templates {
         + "; base-uri 'none'; form-action 'none'";
   }
 
-  private static TemplateHTMLOutputModel markup(String html) {
+  static TemplateHTMLOutputModel markup(String html) {
     try {
       return HTMLOutputFormat.INSTANCE.fromMarkup(html);
     } catch (TemplateModelException e) {

@@ -1,0 +1,141 @@
+package assize.report.html;
+
+import assize.report.view.SheetView;
+import assize.report.view.WalkView;
+import assize.text.Outline;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+
+/**
+ * What the script of a walk-round sheet reads, as JSON (RFC 8259) in ASCII and without what markup
+ * begins with, so that no browser changes it.
+ */
+final class SheetData {
+  private final SheetView sheet;
+  private final Map<List<WalkView.Choice>, Integer> lists = new LinkedHashMap<>();
+
+  SheetData(SheetView sheet) {
+    this.sheet = sheet;
+  }
+
+  String json() {
+    String items =
+        sheet.walk().areas().stream()
+            .flatMap(area -> area.items().stream())
+            .map(item -> text(item.id()) + ":" + aspects(item))
+            .collect(Collectors.joining(",", "{", "}"));
+    return "{\"key\":"
+        + text(sheet.key())
+        + ",\"record\":"
+        + text(sheet.walk().record())
+        + ",\"file\":"
+        + text(sheet.file())
+        + ",\"text\":"
+        + text(sheet.text())
+        + ",\"marked\":"
+        + sheet.marked()
+        + ",\"tree\":"
+        + outline(sheet.outline())
+        + ",\"reasons\":"
+        + list(sheet.reasons(), SheetData::text)
+        + ",\"bands\":"
+        + list(sheet.bands(), SheetData::text)
+        + ",\"order\":"
+        + list(sheet.order(), SheetData::text)
+        + ",\"items\":"
+        + items
+        + ",\"lists\":"
+        + list(lists.keySet(), SheetData::choices)
+        + "}";
+  }
+
+  private String aspects(WalkView.WalkItem item) {
+    return item.aspects().stream()
+        .map(it -> text(it.word()) + ":" + aspect(item, it))
+        .collect(Collectors.joining(",", "{", "}"));
+  }
+
+  private String aspect(WalkView.WalkItem item, WalkView.WalkAspect aspect) {
+    List<WalkView.Choice> choices = aspect.control().choices();
+    String words =
+        choices.isEmpty() ? "" : ",\"list\":" + lists.computeIfAbsent(choices, it -> lists.size());
+    List<String> named =
+        choices.stream()
+            .map(WalkView.Choice::id)
+            .filter(sheet.spokenOf(item, aspect)::contains)
+            .toList();
+    return "{\"kind\":"
+        + text(aspect.control().kind().name())
+        + words
+        + (named.isEmpty() ? "" : ",\"named\":" + list(named, SheetData::text))
+        + "}";
+  }
+
+  private static String choices(List<WalkView.Choice> choices) {
+    return list(choices, it -> list(List.of(it.id(), it.name(), it.swatch()), SheetData::text));
+  }
+
+  /**
+   * Returns places in a short form: a text as its bounds, with its value where that is not what
+   * stands there; nothing, a group and a list as objects.
+   */
+  private String outline(Outline outline) {
+    return outline.match(
+        text -> {
+          String written = sheet.text().substring(text.start(), text.end());
+          String bounds = "[" + text.start() + "," + text.end();
+          return bounds + (written.equals(text.value()) ? "]" : "," + text(text.value()) + "]");
+        },
+        nothing -> "{\"n\":" + nothing.end() + "}",
+        group ->
+            "{\"at\":["
+                + group.start()
+                + ","
+                + group.end()
+                + "],\"g\":"
+                + list(group.parts(), this::part)
+                + "}",
+        several ->
+            "{\"at\":["
+                + several.start()
+                + ","
+                + several.end()
+                + "],\"l\":"
+                + list(several.parts(), this::outline)
+                + "}");
+  }
+
+  private String part(Outline.Part part) {
+    return "["
+        + text(part.name())
+        + ","
+        + part.at()
+        + ","
+        + part.colon()
+        + ","
+        + outline(part.value())
+        + "]";
+  }
+
+  private static <T> String list(Collection<T> values, Function<? super T, String> each) {
+    return values.stream().map(each).collect(Collectors.joining(",", "[", "]"));
+  }
+
+  /** Returns a text in quotes; whatever is not plain ASCII, or begins markup, is escaped. */
+  private static String text(String text) {
+    StringBuilder quoted = new StringBuilder("\"");
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      if (c < ' ' || c > '~' || "\"\\<>&".indexOf(c) >= 0) {
+        quoted.append("\\u").append(Integer.toHexString(0x10000 | c), 1, 5);
+      } else {
+        quoted.append(c);
+      }
+    }
+    return quoted.append('"').toString();
+  }
+}

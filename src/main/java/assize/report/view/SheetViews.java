@@ -1,0 +1,77 @@
+package assize.report.view;
+
+import assize.aspect.Expectation;
+import assize.date.Edtf;
+import assize.judgment.Judgment;
+import assize.measure.GlossBand;
+import assize.record.VehicleRecord;
+import assize.ruleset.AspectRule;
+import assize.ruleset.Item;
+import assize.text.Fingerprint;
+import assize.text.Outline;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.Arrays;
+import java.util.HexFormat;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** Turns a judgment and the text of its record into a walk-round sheet. */
+public final class SheetViews {
+  private SheetViews() {}
+
+  /**
+   * Makes a sheet.
+   *
+   * @param file how the record is called where it is saved
+   * @param text the record's text, and {@code outline} where everything in it stands
+   * @param marked whether a byte order mark stands before it
+   */
+  public static SheetView of(
+      Judgment judgment, String file, String text, boolean marked, Outline.Group outline) {
+    VehicleRecord vehicle = judgment.vehicle();
+    Map<String, Map<String, Set<String>>> named = new LinkedHashMap<>();
+    judgment.rules().items().forEach(item -> named.put(item.id(), named(item)));
+    return new SheetView(
+        WalkViews.of(judgment),
+        "assize-sheet:" + digest(judgment) + ":" + vehicle.id(),
+        file,
+        text,
+        marked,
+        outline,
+        vehicle.judged().flatMap(VehicleRecord.Judged::by).orElse(""),
+        vehicle.judged().flatMap(VehicleRecord.Judged::on).map(Edtf::text).orElse(""),
+        judgment.rules().scale().allow().keySet().stream().sorted().toList(),
+        Arrays.stream(GlossBand.values()).map(GlossBand::spoken).toList(),
+        judgment.rules().items().map(Item::id).toList(),
+        named);
+  }
+
+  private static Map<String, Set<String>> named(Item item) {
+    return item.aspects().stream()
+        .collect(Collectors.toMap(rule -> rule.aspect().word(), SheetViews::keys));
+  }
+
+  private static Set<String> keys(AspectRule rule) {
+    return rule.claims().stream()
+        .flatMap(claim -> claim.values().stream())
+        .map(Expectation::key)
+        .collect(Collectors.toUnmodifiableSet());
+  }
+
+  /** Tells one state of a rule set from another. */
+  private static String digest(Judgment judgment) {
+    String files =
+        judgment.rules().files().stream().map(Fingerprint::sha256).collect(Collectors.joining());
+    try {
+      byte[] digest =
+          MessageDigest.getInstance("SHA-256").digest(files.getBytes(StandardCharsets.UTF_8));
+      return HexFormat.of().formatHex(digest);
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException("every Java has SHA-256", e);
+    }
+  }
+}
