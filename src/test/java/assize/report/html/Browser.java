@@ -19,7 +19,9 @@ import java.util.Optional;
 import java.util.logging.Level;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
+import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
 import org.openqa.selenium.chrome.ChromeOptions;
@@ -49,6 +51,15 @@ final class Browser implements AutoCloseable {
 
   /** Starts it; without one the tests are skipped, except where CI is true. */
   static Browser start(Path profile) {
+    return start(profile, Map.of());
+  }
+
+  /**
+   * Starts it with settings of its own.
+   *
+   * @param settings what a person may choose, by Chromium's names
+   */
+  static Browser start(Path profile, Map<String, Object> settings) {
     Optional<Path> chromium = needed("chromium");
     Optional<Path> chromedriver = needed("chromedriver");
     ChromeOptions options = new ChromeOptions();
@@ -64,6 +75,9 @@ final class Browser implements AutoCloseable {
         "--disable-sync",
         "--hide-scrollbars",
         "--user-data-dir=" + profile);
+    if (!settings.isEmpty()) {
+      options.setExperimentalOption("prefs", settings);
+    }
     LoggingPreferences logs = new LoggingPreferences();
     logs.enable(LogType.PERFORMANCE, Level.ALL);
     options.setCapability("goog:loggingPrefs", logs);
@@ -193,6 +207,30 @@ final class Browser implements AutoCloseable {
   /** Types into what has the focus. */
   void type(String text) {
     new Actions(driver).sendKeys(text).perform();
+  }
+
+  /** Loads the page anew. */
+  void reload() {
+    driver.navigate().refresh();
+  }
+
+  /** Lets the page save files into a folder. */
+  void saveInto(Path folder) {
+    cdp(
+        "Browser.setDownloadBehavior",
+        Map.of("behavior", "allow", "downloadPath", folder.toAbsolutePath().toString()));
+  }
+
+  /** Chooses a file in a field of the page. */
+  void choose(String selector, Path file) {
+    driver.findElement(By.cssSelector(selector)).sendKeys(file.toAbsolutePath().toString());
+  }
+
+  /** Presses a key or a button with the pointer. */
+  void click(String selector) {
+    WebElement element = driver.findElement(By.cssSelector(selector));
+    driver.executeScript("arguments[0].scrollIntoView({block: 'center'});", element);
+    element.click();
   }
 
   /** Returns what the page asked for since this was last called. */

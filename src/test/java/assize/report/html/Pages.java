@@ -25,6 +25,10 @@ final class Pages {
     pages.addAll(first(1, folder.resolve("dossier"), "dossier", record));
     pages.addAll(first(1, folder.resolve("roster"), "roster", folder.toString(), "--index-only"));
     pages.addAll(first(1, folder.resolve("shared"), "judge", "--share", record));
+    Path half = folder.resolve("l41-half-recorded.yaml");
+    Path sheet = folder.resolve("sheet").resolve("l41-sheet.html");
+    Sheets.run("sheet", half.toString(), "--out", sheet.toString());
+    pages.add(sheet);
     return List.copyOf(pages);
   }
 

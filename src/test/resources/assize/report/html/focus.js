@@ -1,8 +1,8 @@
 // What cannot be seen to have the focus, or has it behind the line that stays at the foot.
 const name = arguments[0], faults = [];
-const bar = document.querySelector('.shown');
+const bar = document.querySelector('.shown, .bar');
 let seen = 0;
-for (const el of document.querySelectorAll('a[href], summary, input:enabled, button')) {
+for (const el of document.querySelectorAll('a[href], summary, input:enabled, button:enabled, textarea')) {
   if (!el.checkVisibility({visibilityProperty: true})) continue;
   seen++;
   el.focus({focusVisible: true});

@@ -1,0 +1,349 @@
+package assize.report.html;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import assize.aspect.Aspect;
+import assize.aspect.Finding;
+import assize.record.Observation;
+import assize.record.VehicleRecord;
+import assize.ruleset.RuleSet;
+import assize.yaml.RecordReader;
+import assize.yaml.RuleSetReader;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.openqa.selenium.Keys;
+
+/** Walk-round sheets of the demonstration, filled in from a file, without a network. */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+class SheetBrowserTest {
+  private static final String LEFT = "return document.querySelector('.tally-left').textContent;";
+  private static final String TOLD = "return document.querySelector('.told').textContent;";
+
+  /** What the browser says when a page is about to go: whether it asks first (HTML, 7.4). */
+  private static final String WARNS =
+      "const leave = new Event('beforeunload', {cancelable: true});"
+          + "window.dispatchEvent(leave); return leave.defaultPrevented;";
+
+  private Browser browser;
+  private Path folder = Path.of("");
+  private Sheets sheets;
+
+  @BeforeAll
+  void start(@TempDir Path folder, @TempDir Path profile) throws IOException {
+    this.folder = folder;
+    browser = Browser.start(profile);
+    sheets = Sheets.in(folder.resolve("demo"));
+    browser.saveInto(sheets.folder());
+  }
+
+  @AfterAll
+  void stop() {
+    if (browser != null) {
+      browser.close();
+    }
+  }
+
+  @BeforeEach
+  void forget() {
+    browser.open(sheets.ofTruck());
+    browser.result("localStorage.clear(); return 0;");
+  }
+
+  private String told() {
+    return String.valueOf(browser.result(TOLD));
+  }
+
+  private String left() {
+    return String.valueOf(browser.result(LEFT));
+  }
+
+  @ParameterizedTest
+  @ValueSource(ints = {1280, 390})
+  void aSheetFilledInIsARecordThatIsJudged(int width) throws IOException, InterruptedException {
+    browser.show(width, "screen", "light");
+    browser.open(sheets.fresh());
+    browser.requests();
+    RuleSet rules = RuleSetReader.read(sheets.rules()).value().orElseThrow();
+    VehicleRecord known = RecordReader.read(sheets.truck(), rules).value().orElseThrow();
+    Map<String, Map<String, Object>> half = new LinkedHashMap<>();
+    Map<String, Map<String, Object>> rest = new LinkedHashMap<>();
+    known
+        .observations()
+        .forEach((id, one) -> (half.size() < 80 ? half : rest).put(id, Sheets.answers(one)));
+    assertThat(browser.faults("fill-in.js", half)).isEmpty();
+    String before = left();
+    browser.reload();
+    assertThat(left()).isEqualTo(before);
+    assertThat(told()).contains("here again");
+    assertThat(browser.faults("fill-in.js", rest)).isEmpty();
+    assertThat(browser.result(WARNS)).isEqualTo(true);
+    Path saved = sheets.save(browser);
+    assertThat(browser.result(WARNS)).isEqualTo(false);
+    assertThat(browser.requests()).allMatch(it -> it.startsWith("file:") || it.startsWith("blob:"));
+    assertThat(sheets.judge(saved)).isEqualTo("");
+    VehicleRecord written = RecordReader.read(saved, rules).value().orElseThrow();
+    assertThat(findings(written)).isEqualTo(findings(known));
+    assertThat(notes(written)).isEqualTo(notes(known));
+    Files.delete(saved);
+  }
+
+  private static Map<String, Map<Aspect, Finding>> findings(VehicleRecord record) {
+    Map<String, Map<Aspect, Finding>> found = new TreeMap<>();
+    record.observations().forEach((id, one) -> found.put(id, plain(one)));
+    return found;
+  }
+
+  /** A sheet has no field for the light in which a color was matched, nor for who did. */
+  private static Map<Aspect, Finding> plain(Observation one) {
+    Map<Aspect, Finding> found = new HashMap<>(one.findings());
+    found.computeIfPresent(
+        Aspect.COLOR,
+        (aspect, it) ->
+            it instanceof Finding.Color color
+                ? new Finding.Color(
+                    color.chip(),
+                    color.lab(),
+                    color.uncertainty(),
+                    Optional.empty(),
+                    Optional.empty())
+                : it);
+    return found;
+  }
+
+  private static Map<String, String> notes(VehicleRecord record) {
+    Map<String, String> notes = new TreeMap<>();
+    record.observations().forEach((id, one) -> one.note().ifPresent(it -> notes.put(id, it)));
+    return notes;
+  }
+
+  @Test
+  void aRecordThatNothingWasChangedInIsSavedAsItWas() throws IOException, InterruptedException {
+    for (Path record : sheets.records()) {
+      browser.open(sheets.of(record));
+      Path saved = sheets.save(browser);
+      assertThat(saved.getFileName()).isEqualTo(record.getFileName());
+      assertThat(saved).hasSameBinaryContentAs(sheets.original(record));
+    }
+  }
+
+  @Test
+  void aSavedRecordIsOpenedAgainAndOnlyWhatIsChangedChanges()
+      throws IOException, InterruptedException {
+    browser.open(sheets.fresh());
+    String note = "Two\nlines: #1";
+    browser.faults(
+        "fill-in.js",
+        Map.of("frame-rivets", Map.of("count", "30", "note", note), "spring-date", code("C3")));
+    Path saved = sheets.save(browser);
+    String text = Files.readString(saved).replace("\n", "\r\n");
+    String byHand = "\uFEFF# our own remark\r\n" + text.replace("count: 30", "count:   30 # twice");
+    Path changed = Files.writeString(folder.resolve("by-hand.yaml"), byHand);
+    browser.result("localStorage.clear(); return 0;");
+    browser.reload();
+    assertThat(left()).doesNotContain("in part");
+    browser.choose("#picker", changed);
+    assertThat(told()).startsWith("by-hand.yaml is open.");
+    assertThat(value("spring-date", "date_code")).isEqualTo("C3");
+    assertThat(value("frame-rivets", "count")).isEqualTo("30");
+    browser.faults("fill-in.js", Map.of("spring-date", code("0042")));
+    Path again = sheets.save(browser, "by-hand.yaml");
+    assertThat(Files.readString(again))
+        .isEqualTo(byHand.replace("date_code: C3", "date_code: \"0042\""));
+  }
+
+  private static Map<String, String> code(String typed) {
+    return Map.of("date_code", typed);
+  }
+
+  private String value(String item, String aspect) {
+    return String.valueOf(
+        browser.result(
+            "return document.querySelector('[data-item=\"' + arguments[0] + '\"] [data-aspect=\"'"
+                + " + arguments[1] + '\"] input').value;",
+            item,
+            aspect));
+  }
+
+  @Test
+  void whatTheSheetCannotReadIsRefusedWithItsLine() throws IOException {
+    browser.open(sheets.fresh());
+    browser.faults("fill-in.js", Map.of("spring-date", code("C3")));
+    Path odd = folder.resolve("odd.yaml");
+    Files.writeString(odd, "record: odd\nrules: x\nvehicle: &all {name: Odd}\n");
+    browser.choose("#picker", odd);
+    browser.click(".sure button:last-child");
+    assertThat(told())
+        .contains("odd.yaml was not opened and is unchanged. Line 3: an anchor stands here")
+        .endsWith("assize sheet odd.yaml");
+    assertThat(value("spring-date", "date_code")).isEqualTo("C3");
+    Files.write(odd, "record: r\u00e9cord\n".getBytes(StandardCharsets.ISO_8859_1));
+    browser.choose("#picker", odd);
+    browser.click(".sure button:last-child");
+    assertThat(told()).contains("not text in UTF-8");
+    assertThat(value("spring-date", "date_code")).isEqualTo("C3");
+  }
+
+  @Test
+  void nothingThatIsNotInAFileGoesWithoutAsking() throws IOException {
+    browser.open(sheets.fresh());
+    assertThat(browser.result(WARNS)).isEqualTo(false);
+    browser.faults("fill-in.js", Map.of("spring-date", code("C3")));
+    assertThat(browser.result(WARNS)).isEqualTo(true);
+    browser.choose("#picker", sheets.original(sheets.truck()));
+    browser.click(".sure button:nth-of-type(1)");
+    assertThat(value("spring-date", "date_code")).isEqualTo("C3");
+    browser.choose("#picker", sheets.original(sheets.truck()));
+    browser.click(".sure button:nth-of-type(2)");
+    assertThat(told()).startsWith("l45-4388.yaml is open.");
+    assertThat(browser.result(WARNS)).isEqualTo(false);
+  }
+
+  @Test
+  void whatIsKeptCanBeForgotten() throws IOException {
+    browser.open(sheets.fresh());
+    assertThat(kept()).contains("kept in this browser").contains("Forget");
+    browser.faults("fill-in.js", Map.of("spring-date", code("C3")));
+    browser.click("#forget");
+    browser.click(".sure button:last-child");
+    assertThat(value("spring-date", "date_code")).isEmpty();
+    browser.reload();
+    assertThat(value("spring-date", "date_code")).isEmpty();
+    assertThat(browser.result("return localStorage.length;")).isEqualTo(0L);
+  }
+
+  private String kept() {
+    return String.valueOf(browser.result("return document.querySelector('.kept').textContent;"));
+  }
+
+  @Test
+  void whereNothingMayBeKeptThePageSaysSoAndSavesAllTheSame(@TempDir Path profile)
+      throws IOException, InterruptedException {
+    Map<String, Object> strict = Map.of("profile.default_content_setting_values.cookies", 2);
+    try (Browser closed = Browser.start(profile, strict)) {
+      closed.saveInto(folder.resolve("demo"));
+      closed.open(sheets.fresh());
+      assertThat(closed.texts("return [document.querySelector('.kept').textContent];").get(0))
+          .startsWith("This browser does not let a page from a file keep anything.");
+      closed.faults("fill-in.js", Map.of("spring-date", code("C3")));
+      assertThat(closed.result(WARNS)).isEqualTo(true);
+      Path saved = sheets.save(closed);
+      assertThat(Files.readString(saved)).contains("  spring-date:\n    date_code: C3\n");
+      assertThat(sheets.judge(saved)).isEmpty();
+    }
+  }
+
+  @Test
+  void withoutAScriptTheSheetIsWhatPaperIs() {
+    browser.scripts(false);
+    try {
+      browser.open(sheets.ofTruck());
+      browser.show(390, "screen", "light");
+      assertThat(
+              browser.result(
+                  "return [...document.querySelectorAll('.paper, .still')].every(it =>"
+                      + " it.checkVisibility()) && document.querySelectorAll('.paper').length > 200"
+                      + " && document.querySelector('.bar') === null;"))
+          .isEqualTo(true);
+    } finally {
+      browser.scripts(true);
+    }
+  }
+
+  @Test
+  void noControlCouldSendAnything() {
+    browser.open(sheets.ofTruck());
+    assertThat(
+            browser.texts(
+                "document.querySelectorAll('details').forEach(it => it.open = true);"
+                    + "return [...new Set([...document.querySelectorAll("
+                    + "'form, input, button, textarea, select')].map(it => it.localName + ' ' +"
+                    + " it.type + (it.name && it.type !== 'radio' ? ' named' : '') +"
+                    + " (it.form ? ' in a form' : '')))].sort();"))
+        .containsExactly(
+            "button button", "input file", "input radio", "input text", "textarea textarea");
+  }
+
+  @Test
+  void theNextItemAndAnyNumberAreAJumpAway() throws IOException {
+    browser.open(sheets.fresh());
+    browser.show(390, "screen", "light");
+    int all =
+        ((Number) browser.result("return document.querySelectorAll('.item').length;")).intValue();
+    assertThat(left()).isEqualTo(all + " of " + all + " left");
+    browser.faults("fill-in.js", Map.of("frame-paint", Map.of("finish", "stove-enamel")));
+    assertThat(left()).isEqualTo(all - 1 + " of " + all + " left, 1 in part");
+    assertThat(browser.texts("return [document.querySelector('[data-area=chassis]').textContent];"))
+        .allMatch(it -> it.matches("15 of 16 left"));
+    browser.click(".keys button");
+    assertThat(focused()).startsWith("2 ");
+    browser.click("#where");
+    browser.type("12");
+    browser.press(Keys.ENTER, 1);
+    assertThat(focused()).startsWith("12 ");
+    assertThat(
+            browser.result(
+                "const box = document.activeElement.getBoundingClientRect();"
+                    + "return box.top >= 0 && box.bottom < innerHeight;"))
+        .isEqualTo(true);
+    browser.click("#where");
+    browser.type("999");
+    browser.press(Keys.ENTER, 1);
+    assertThat(told()).contains("no item 999");
+  }
+
+  private String focused() {
+    return String.valueOf(browser.result("return document.activeElement.textContent;"));
+  }
+
+  @Test
+  void onPaperEachItemHasItsNumberAndItsCautionsOnOnePage() throws Exception {
+    browser.open(sheets.fresh());
+    browser.show(1280, "", "light");
+    Paper paper = new Paper(folder, browser.print(210 / 25.4, 297 / 25.4));
+    List<String> pages = paper.pages();
+    List<String> items =
+        browser.texts(
+            "return [...document.querySelectorAll('.item')].map(item => [item.querySelector('h3'),"
+                + " ...item.querySelectorAll('.look, .caution, .aspect > legend')].map(it => it.textContent)"
+                + ".join('\\n--\\n'));");
+    assertThat(items).hasSizeGreaterThan(150);
+    assertThat(
+            items.stream()
+                .filter(item -> pages.stream().noneMatch(page -> holds(page, item)))
+                .map(item -> item.lines().findFirst().orElse("")))
+        .as("items that a page's end cuts in two")
+        .isEmpty();
+    for (int i = 0; i < pages.size(); i++) {
+      String page = Paper.letters(pages.get(i));
+      assertThat(page)
+          .contains(Paper.letters("Test truck"))
+          .contains(Paper.letters("Tarrowby Type L light truck"))
+          .contains(Paper.letters((i + 1) + " / " + pages.size()));
+    }
+    assertThat(String.join("", pages)).doesNotContain("Forget", "Next", "Clear");
+  }
+
+  /** Says whether a page has all parts of an item, in whatever order it is drawn. */
+  private static boolean holds(String page, String item) {
+    String letters = Paper.letters(page);
+    return item.lines()
+        .filter(part -> !part.equals("--"))
+        .allMatch(part -> letters.contains(Paper.letters(part)));
+  }
+}
