@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.function.Function;
 
 /** What a person wrote, as a tree: names with what belongs to them, lists, and texts as typed. */
-sealed interface Node {
+public sealed interface Node {
   Span at();
 
   /** Returns what it is, in words, for "a list is written where one word is wanted". */
@@ -63,19 +63,19 @@ sealed interface Node {
    */
   record Scalar(String text, Style style, Span at) implements Node {
     /** How it was written. */
-    enum Style {
+    public enum Style {
       PLAIN,
       QUOTED,
       BLOCK
     }
 
     /** Says whether nothing is written: a name, a colon, and the end of the line. */
-    boolean isNothing() {
+    public boolean isNothing() {
       return style == Style.PLAIN && (text.isEmpty() || text.equals("~"));
     }
 
     /** Returns where a part of the text stands: exactly where that can be told, else the whole. */
-    Span part(int offset, int length) {
+    public Span part(int offset, int length) {
       String written = at.text();
       if (written.equals(text)) {
         return at.part(offset, length);
@@ -103,7 +103,7 @@ sealed interface Node {
 
   /** A name and what belongs to it. */
   record Entry(Scalar key, Node value) {
-    String name() {
+    public String name() {
       return key.text();
     }
 
@@ -113,7 +113,7 @@ sealed interface Node {
     }
 
     /** Says whether it is a name without even a colon, as the second in {@code {a: b, c}}. */
-    boolean isBare() {
+    public boolean isBare() {
       String text = key.at().file().text();
       int next = key.at().end();
       return value instanceof Scalar scalar
@@ -122,7 +122,7 @@ sealed interface Node {
     }
 
     /** Returns where to point: at the value, or at the name if nothing is written. */
-    Span at() {
+    public Span at() {
       return value instanceof Scalar scalar && scalar.isNothing() ? key.at() : value.at();
     }
   }

@@ -85,6 +85,21 @@ public final class RecordReader {
     return read(InputFiles.Loaded.of(text), rules, Optional.empty(), new Problems());
   }
 
+  /** Reads a record from a text as if it stood in {@code folder}: files it names are looked for. */
+  public static Result<VehicleRecord> parse(SourceFile text, RuleSet rules, Path folder) {
+    InsideFolder inside = new InsideFolder(folder, InsideFolder.OF_RECORD);
+    return read(InputFiles.Loaded.of(text), rules, Optional.of(inside), new Problems());
+  }
+
+  /** Reads a record by its rule set; files that it names are not looked for. */
+  public static Result<VehicleRecord> readAlone(Path file, RuleSet rules) {
+    Problems problems = new Problems();
+    String shown = InputFiles.shown(file);
+    return InputFiles.load(file, shown, shown, problems)
+        .map(it -> read(it, rules, Optional.empty(), problems))
+        .orElseGet(() -> Result.failed(problems.all()));
+  }
+
   private static Result<VehicleRecord> read(
       InputFiles.Loaded loaded, RuleSet rules, Optional<InsideFolder> folder, Problems problems) {
     Values values = new Values(problems);

@@ -2,6 +2,7 @@ package assize.yaml;
 
 import assize.diagnostic.Code;
 import assize.diagnostic.Diagnostic;
+import assize.diagnostic.Result;
 import assize.text.SourceFile;
 import assize.text.Span;
 import assize.yaml.Node.Scalar.Style;
@@ -23,7 +24,7 @@ import tools.jackson.dataformat.yaml.YAMLFactory;
  * Builds the tree of one file from Jackson's tokens, taking every text as typed and refusing what
  * YAML does behind people's backs.
  */
-final class YamlTree {
+public final class YamlTree {
   static final int DEEPEST = 64;
   static final int MOST_NODES = 200_000;
   static final int LONGEST_TEXT = 65_536;
@@ -66,6 +67,13 @@ final class YamlTree {
     this.problems = problems;
     this.codePoints = new CodePoints(text);
     this.parser = FACTORY.createParser(ObjectReadContext.empty(), new StringReader(text));
+  }
+
+  /** Reads a text as a tree with places; what its names mean is not asked. */
+  public static Result<Node> read(SourceFile file) {
+    Problems problems = new Problems();
+    Optional<Node> root = parse(file, problems);
+    return new Result<>(root.filter(it -> !problems.hasErrors()), problems.all());
   }
 
   /** Reads a file; empty where it is no YAML, has nothing in it, or goes beyond the bounds. */

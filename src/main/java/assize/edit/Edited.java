@@ -1,0 +1,17 @@
+package assize.edit;
+
+import java.util.List;
+
+/**
+ * A text after changes, read again and found to say what was meant and nothing else.
+ *
+ * @param text the whole text
+ * @param pieces what was put in or replaced, in the order of the text before
+ * @param byHand what was left to the person
+ */
+public record Edited(String text, List<Piece> pieces, List<ByHand> byHand) {
+  public Edited {
+    pieces = List.copyOf(pieces);
+    byHand = List.copyOf(byHand);
+  }
+}

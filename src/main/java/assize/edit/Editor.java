@@ -1,0 +1,275 @@
+package assize.edit;
+
+import assize.text.SourceFile;
+import assize.text.Span;
+import assize.yaml.Node;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/**
+ * Finds the pieces of text that make one text say what another says. What stands in the text stays:
+ * names are put behind those that are there, entries behind those of their list.
+ */
+final class Editor {
+  private static final String ODD_LINE = "something else stands in this line";
+  private static final String REMARKS = "remarks stand in between";
+
+  private final Lines lines;
+  private final SourceFile file;
+  private final List<Piece> pieces = new ArrayList<>();
+  private final List<ByHand> byHand = new ArrayList<>();
+
+  Editor(SourceFile file) {
+    this.file = file;
+    this.lines = new Lines(file);
+  }
+
+  /** Returns the pieces, in the order of the text; those of one place, the innermost first. */
+  List<Piece> pieces() {
+    return pieces.stream().sorted(Comparator.comparingInt(it -> it.at().start())).toList();
+  }
+
+  List<ByHand> byHand() {
+    return byHand;
+  }
+
+  /** Gathers what makes {@code old} say {@code wanted}; returns what it will say. */
+  Content edit(Node.Mapping old, Content.Group wanted) {
+    return mapping(old, wanted, List.of());
+  }
+
+  private Content.Group mapping(Node.Mapping old, Content.Group wanted, List<String> path) {
+    List<Content.Field> achieved = new ArrayList<>();
+    for (int i = 0; i < old.entries().size(); i++) {
+      Node.Entry entry = old.entries().get(i);
+      Content value = value(entry, wanted.fields().get(i).value(), and(path, entry.name()), old);
+      achieved.add(new Content.Field(entry.name(), value));
+    }
+    List<Content.Field> added = wanted.fields().subList(achieved.size(), wanted.fields().size());
+    if (!added.isEmpty() && add(old, added, path)) {
+      achieved.addAll(added);
+    }
+    return new Content.Group(achieved);
+  }
+
+  private Content value(Node.Entry entry, Content wanted, List<String> path, Node.Mapping around) {
+    Content old = Content.of(entry.value());
+    if (old.equals(wanted)) {
+      return old;
+    }
+    if (entry.value() instanceof Node.Mapping mapping
+        && wanted instanceof Content.Group group
+        && old.asGroup().filter(group::goesOn).isPresent()) {
+      return mapping(mapping, group, path);
+    }
+    if (entry.value() instanceof Node.Sequence list
+        && wanted instanceof Content.Items items
+        && old.asItems().filter(items::goesOn).isPresent()) {
+      List<Content> more = items.all().subList(list.nodes().size(), items.all().size());
+      return append(list, more, path) ? wanted : old;
+    }
+    return replace(entry, wanted, path, around) ? wanted : old;
+  }
+
+  private boolean replace(
+      Node.Entry entry, Content wanted, List<String> path, Node.Mapping around) {
+    Node old = entry.value();
+    int start = old.at().start();
+    int end = end(old);
+    Layout layout = layout(around);
+    String inline = layout.inline(entry.name(), wanted, isBrackets(around));
+    if (old instanceof Node.Scalar nothing && nothing.isNothing()) {
+      return refuse(path, entry.key().at(), entry.name() + ": " + inline, "nothing stands here");
+    }
+    boolean block = old instanceof Node.Scalar text && text.style() == Node.Scalar.Style.BLOCK;
+    boolean inLines = !(old instanceof Node.Scalar) && !lines.isOneLine(start, end);
+    String head = file.text().substring(start, Math.min(lines.end(start), end));
+    String whole = file.text().substring(start, end);
+    if (block && head.contains("#") || inLines && whole.contains("#")) {
+      return refuse(path, entry.key().at(), entry.name() + ": " + inline, REMARKS);
+    }
+    Optional<Integer> indent = lines.indent(start);
+    if (inLines && !isBrackets(old) && indent.isPresent()) {
+      String lineEnd = lines.lineEnd(start);
+      Optional<Content.Group> group = wanted.asGroup();
+      String text =
+          group
+              .map(it -> below(layout, indent.get(), path.size() + 1, it.fields()))
+              .map(it -> String.join(lineEnd, it).substring(indent.get()))
+              .orElse(inline);
+      return put(start, end, text);
+    }
+    return put(start, end, inline);
+  }
+
+  private boolean add(Node.Mapping old, List<Content.Field> added, List<String> path) {
+    return isBrackets(old) ? addInBrackets(old, added, path) : addInLines(old, added, path);
+  }
+
+  private boolean addInLines(Node.Mapping old, List<Content.Field> added, List<String> path) {
+    Node.Entry last = old.entries().get(old.entries().size() - 1);
+    int first = old.entries().get(0).key().at().start();
+    int end = end(last);
+    Layout layout = layout(old);
+    Optional<Integer> indent = lines.indentInList(first);
+    int depth = path.size() + 1;
+    boolean brackets = last.value() instanceof Node.Mapping it && isBrackets(it);
+    List<String> written = new ArrayList<>();
+    for (Content.Field one : added) {
+      if (isApart(old)) {
+        written.add("");
+      }
+      written.addAll(layout.lines(indent.orElse(0), depth, one, brackets));
+    }
+    if (indent.isEmpty() || !lines.isLast(end)) {
+      Span at = indent.isEmpty() ? old.entries().get(0).key().at() : last.key().at();
+      return refuse(path, at, String.join("\n", written), ODD_LINE);
+    }
+    String lineEnd = lines.lineEnd(end);
+    return put(lines.end(end), written.stream().map(it -> lineEnd + it));
+  }
+
+  private boolean addInBrackets(Node.Mapping old, List<Content.Field> added, List<String> path) {
+    Layout layout = layout(old);
+    List<String> written =
+        added.stream()
+            .map(it -> layout.key(it.name()) + ": " + layout.inline(it.name(), it.value(), true))
+            .toList();
+    if (old.entries().isEmpty()) {
+      return put(old.at().start() + 1, Stream.of(String.join(", ", written)));
+    }
+    Node.Entry last = old.entries().get(old.entries().size() - 1);
+    return behind(last.key().at().start(), end(last), old.at(), written, path);
+  }
+
+  private boolean append(Node.Sequence old, List<Content> more, List<String> path) {
+    String name = path.get(path.size() - 1);
+    Layout layout = new Layout(2, false);
+    boolean brackets = isBrackets(old);
+    List<String> inline = more.stream().map(it -> layout.inline(name, it, brackets)).toList();
+    if (old.nodes().isEmpty()) {
+      return put(old.at().start() + 1, Stream.of(String.join(", ", inline)));
+    }
+    Node last = old.nodes().get(old.nodes().size() - 1);
+    if (brackets) {
+      return behind(last.at().start(), end(last), old.at(), inline, path);
+    }
+    int first = old.nodes().get(0).at().start();
+    String before = file.text().substring(lines.start(first), first);
+    int end = end(last);
+    List<String> written = new ArrayList<>();
+    int dash = before.indexOf('-');
+    more.forEach(it -> written.addAll(layout.item(Math.max(0, dash), path.size(), name, it)));
+    if (!before.matches(" *- +") || !lines.isLast(end)) {
+      return refuse(path, last.at().part(0, 1), String.join("\n", written), ODD_LINE);
+    }
+    String lineEnd = lines.lineEnd(end);
+    return put(lines.end(end), written.stream().map(it -> lineEnd + it));
+  }
+
+  /** Puts entries behind the last one in brackets: in its line, or each in a line of its own. */
+  private boolean behind(
+      int lastStart, int lastEnd, Span brackets, List<String> written, List<String> path) {
+    int comma = lines.afterBlanks(lastEnd);
+    boolean ends = lines.has(comma, ',');
+    int from = ends ? comma + 1 : lastEnd;
+    Optional<Integer> indent = lines.indent(lastStart);
+    int close = brackets.end() - 1;
+    if (indent.isPresent() && !lines.isOneLine(from, close) && lines.isLast(from)) {
+      String lineEnd = lines.lineEnd(from) + " ".repeat(indent.get());
+      if (!ends) {
+        put(from, Stream.of(","));
+      }
+      String text = String.join("," + lineEnd, written) + (ends ? "," : "");
+      return put(lines.end(from), Stream.of(lineEnd + text));
+    }
+    String between = file.text().substring(from, close);
+    if (!between.isBlank()) {
+      return refuse(path, brackets.part(0, 1), String.join(", ", written), REMARKS);
+    }
+    return put(from, Stream.of((ends ? " " : ", ") + String.join(", ", written)));
+  }
+
+  private boolean refuse(List<String> path, Span at, String write, String why) {
+    byHand.add(new ByHand(path, at, write, why));
+    return false;
+  }
+
+  private boolean put(int at, Stream<String> text) {
+    return put(at, at, text.collect(Collectors.joining()));
+  }
+
+  private boolean put(int start, int end, String text) {
+    return pieces.add(new Piece(file.span(start, end), text));
+  }
+
+  private static List<String> below(
+      Layout layout, int indent, int depth, List<Content.Field> fields) {
+    return fields.stream().flatMap(it -> layout.lines(indent, depth, it, false).stream()).toList();
+  }
+
+  /** Returns how what is written into a group is laid out, as its entries are. */
+  private Layout layout(Node.Mapping group) {
+    boolean quoted =
+        isBrackets(group)
+            && group.entries().stream().findFirst().filter(it -> isQuoted(it.key())).isPresent();
+    return new Layout(step(group), quoted);
+  }
+
+  private int step(Node.Mapping group) {
+    for (Node.Entry entry : group.entries()) {
+      if (entry.value() instanceof Node.Mapping below && !isBrackets(below)) {
+        Optional<Integer> inner = lines.indent(below.entries().get(0).key().at().start());
+        Optional<Integer> outer = lines.indent(entry.key().at().start());
+        if (inner.isPresent() && outer.isPresent() && inner.get() > outer.get()) {
+          return inner.get() - outer.get();
+        }
+      }
+    }
+    return 2;
+  }
+
+  private static boolean isQuoted(Node.Scalar key) {
+    return key.at().text().startsWith("\"");
+  }
+
+  /** Says whether entries are parted by empty lines. */
+  private boolean isApart(Node.Mapping group) {
+    int count = group.entries().size();
+    return count > 1
+        && lines.isApart(
+            end(group.entries().get(count - 2)), group.entries().get(count - 1).key().at().start());
+  }
+
+  private static boolean isBrackets(Node node) {
+    String text = node.at().text();
+    return !(node instanceof Node.Scalar) && (text.startsWith("{") || text.startsWith("["));
+  }
+
+  private int end(Node.Entry entry) {
+    if (!(entry.value() instanceof Node.Scalar nothing) || !nothing.isNothing()) {
+      return end(entry.value());
+    }
+    int colon = lines.afterBlanks(entry.key().at().end());
+    int behind = lines.has(colon, ':') ? colon + 1 : entry.key().at().end();
+    return Math.max(behind, nothing.at().end());
+  }
+
+  private int end(Node node) {
+    if (isBrackets(node)) {
+      return node.at().end();
+    }
+    return node.match(
+        mapping -> end(mapping.entries().get(mapping.entries().size() - 1)),
+        list -> end(list.nodes().get(list.nodes().size() - 1)),
+        text -> text.at().end());
+  }
+
+  private static List<String> and(List<String> path, String name) {
+    return Stream.concat(path.stream(), Stream.of(name)).toList();
+  }
+}

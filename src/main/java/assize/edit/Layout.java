@@ -1,0 +1,136 @@
+package assize.edit;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/**
+ * Lays out what is put into a file, as the text around it is laid out.
+ *
+ * @param step how many spaces each level is indented by
+ * @param quoted whether every name and text stands in double quotes, as in JSON
+ */
+record Layout(int step, boolean quoted) {
+  /** Longer lines are written in several. */
+  private static final int WIDEST = 96;
+
+  /** Observations and pieces of evidence stand two names deep; what is below them is small. */
+  private static final int SMALL_FROM = 3;
+
+  /** Writes a text, list or group on one line. */
+  String inline(String name, Content content, boolean inBrackets) {
+    return content.match(
+        text -> inline(name, text, inBrackets),
+        items ->
+            items.all().stream()
+                .map(it -> inline(name, it, true))
+                .collect(Collectors.joining(", ", "[", "]")),
+        group ->
+            group.fields().stream()
+                .map(it -> key(it.name()) + ": " + inline(it.name(), it.value(), true))
+                .collect(Collectors.joining(", ", "{", "}")));
+  }
+
+  private String inline(String name, Content.Text text, boolean inBrackets) {
+    if (text.isNothing()) {
+      return "~";
+    }
+    return quoted ? Quoting.doubleQuoted(text.text()) : Quoting.of(name, text.text(), inBrackets);
+  }
+
+  /** Writes a name. */
+  String key(String name) {
+    return quoted ? Quoting.doubleQuoted(name) : Quoting.of("", name, true);
+  }
+
+  /**
+   * Writes a name and what is under it in lines.
+   *
+   * @param indent spaces before the name
+   * @param depth how many names deep it stands, 1 for those of the file itself
+   * @param brackets whether a group goes into brackets wherever it fits, as its neighbors do
+   */
+  List<String> lines(int indent, int depth, Content.Field field, boolean brackets) {
+    String head = " ".repeat(indent) + key(field.name()) + ":";
+    String line = head + " " + inline(field.name(), field.value(), false);
+    boolean fits = line.length() <= WIDEST && isOneLine(field.value());
+    return field
+        .value()
+        .match(
+            text ->
+                block(text.text())
+                    .map(it -> under(head + " " + it.mark(), it.lines(), indent + step))
+                    .orElse(List.of(line)),
+            items ->
+                fits && items.all().stream().noneMatch(it -> it.asGroup().isPresent())
+                    ? List.of(line)
+                    : list(head, indent + step, depth, field.name(), items),
+            group -> {
+              boolean small =
+                  depth >= SMALL_FROM && group.fields().stream().noneMatch(Layout::isDeep);
+              if (fits && (brackets || small) || group.fields().isEmpty()) {
+                return List.of(line);
+              }
+              List<String> lines = new ArrayList<>(List.of(head));
+              group
+                  .fields()
+                  .forEach(it -> lines.addAll(lines(indent + step, depth + 1, it, false)));
+              return lines;
+            });
+  }
+
+  private static boolean isDeep(Content.Field field) {
+    return field.value().asGroup().isPresent();
+  }
+
+  private List<String> list(String head, int indent, int depth, String name, Content.Items items) {
+    List<String> lines = new ArrayList<>(List.of(head));
+    items.all().forEach(it -> lines.addAll(item(indent, depth, name, it)));
+    return lines;
+  }
+
+  /** Writes one entry of a list in lines. */
+  List<String> item(int indent, int depth, String name, Content content) {
+    String line = " ".repeat(indent) + "- " + inline(name, content, false);
+    Optional<Content.Group> group = content.asGroup().filter(it -> !it.fields().isEmpty());
+    boolean small = name.equals("cover") && line.length() <= WIDEST;
+    if (group.isEmpty() || small) {
+      return List.of(line);
+    }
+    List<String> lines = new ArrayList<>();
+    group.get().fields().forEach(it -> lines.addAll(lines(indent + 2, SMALL_FROM, it, false)));
+    lines.set(0, " ".repeat(indent) + "- " + lines.get(0).substring(indent + 2));
+    return lines;
+  }
+
+  private boolean isOneLine(Content content) {
+    return content.match(
+        text -> text.text().indexOf('\n') < 0,
+        items -> items.all().stream().allMatch(this::isOneLine),
+        group -> group.fields().stream().allMatch(it -> isOneLine(it.value())));
+  }
+
+  private record Block(String mark, List<String> lines) {}
+
+  /** Returns the lines of a text of several, if each can stand as it is. */
+  private Optional<Block> block(String text) {
+    boolean ends = text.endsWith("\n");
+    String body = ends ? text.substring(0, text.length() - 1) : text;
+    boolean safe =
+        !quoted
+            && body.indexOf('\n') > 0
+            && !body.endsWith("\n")
+            && !body.startsWith(" ")
+            && body.codePoints().allMatch(c -> c == '\n' || Quoting.isSeen(c));
+    return safe
+        ? Optional.of(new Block(ends ? "|" : "|-", List.of(body.split("\n", -1))))
+        : Optional.empty();
+  }
+
+  private static List<String> under(String head, List<String> below, int indent) {
+    List<String> lines = new ArrayList<>(List.of(head));
+    below.forEach(it -> lines.add(it.isEmpty() ? "" : " ".repeat(indent) + it));
+    return lines;
+  }
+}
