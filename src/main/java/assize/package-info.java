@@ -14,6 +14,7 @@
  *   <li>{@code judgment}: what judging gave
  *   <li>{@code shape}: which names rule sets and records have, and what is written under each
  *   <li>{@code yaml}: reads rule sets and records
+ *   <li>{@code edit}: changes a record's text and keeps every other letter
  *   <li>{@code lint}: doubts about rule sets
  *   <li>{@code judge}: judges
  *   <li>{@code standing}: what sources come to over the whole production

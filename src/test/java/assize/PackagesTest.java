@@ -42,6 +42,8 @@ class PackagesTest {
     MAY_IMPORT.put("judgment", and(facts, "ruleset", "record"));
     MAY_IMPORT.put("shape", and(facts, "ruleset", "record"));
     MAY_IMPORT.put("yaml", and(facts, "ruleset", "record", "shape", "diagnostic"));
+    MAY_IMPORT.put("yaml", and(facts, "ruleset", "record", "diagnostic"));
+    MAY_IMPORT.put("edit", and(facts, "ruleset", "record", "yaml"));
     MAY_IMPORT.put("lint", and(facts, "ruleset", "record", "diagnostic"));
     MAY_IMPORT.put("judge", and(facts, "ruleset", "record", "judgment"));
     MAY_IMPORT.put("standing", and(facts, "ruleset", "record", "judgment", "judge"));

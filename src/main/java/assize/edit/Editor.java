@@ -117,7 +117,7 @@ final class Editor {
     Layout layout = layout(old);
     Optional<Integer> indent = lines.indentInList(first);
     int depth = path.size() + 1;
-    boolean brackets = last.value() instanceof Node.Mapping it && isBrackets(it);
+    boolean brackets = depth > 1 && last.value() instanceof Node.Mapping it && isBrackets(it);
     List<String> written = new ArrayList<>();
     for (Content.Field one : added) {
       if (isApart(old)) {

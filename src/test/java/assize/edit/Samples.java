@@ -1,0 +1,80 @@
+package assize.edit;
+
+import assize.ruleset.RuleSet;
+import assize.text.SourceFile;
+import assize.yaml.Node;
+import assize.yaml.RuleSetReader;
+import assize.yaml.YamlTree;
+import java.util.List;
+
+/** A rule set with an item for each kind of aspect, and records by it. */
+final class Samples {
+  static final String RULES_TEXT =
+      """
+      rule_set: small
+      name: A small standard
+      edition: "1"
+      finishes:
+        nickel: {name: nickel plate}
+        chrome: {name: chromium plate}
+      colors:
+        works-green: {name: Works green}
+        black: {name: Black}
+      materials:
+        ash: Ash
+      conditions:
+        sound: 1
+      sources:
+        parts-list-4: {kind: parts list, grade: A, title: List of parts}
+      models:
+        X1: {name: Dropside, built: 1932-03/1936-08}
+      areas:
+        cab:
+          name: Cab
+          items:
+            horn-button:
+              title: Horn button
+              points: 2
+              expect: {finish: nickel, part_number: A-41207, condition: graded}
+              source: parts-list-4
+            pinstripe:
+              title: Pinstripe
+              points: 2
+              expect: {size: 3/32 in ± 1/64 in, color: works-green}
+              source: parts-list-4
+            rear-lamp:
+              title: Rear lamp
+              points: 2
+              choices: {left: Left, right: Right}
+              expect: {choice: left, present: yes, works: yes, count: 1}
+              source: parts-list-4
+            bed:
+              title: Bed
+              points: 2
+              expect: {material: ash, gloss: satin, color: works-green}
+              source: parts-list-4
+      """;
+
+  static final RuleSet RULES = rules();
+
+  private Samples() {}
+
+  private static RuleSet rules() {
+    var read = RuleSetReader.parse(List.of(new SourceFile("rules.yaml", RULES_TEXT)));
+    return read.value().orElseThrow(() -> new AssertionError(read.diagnostics()));
+  }
+
+  /** Returns what a text says. */
+  static Content.Group content(String text) {
+    Node root = YamlTree.read(new SourceFile("record.yaml", text)).value().orElseThrow();
+    return Content.of(root).asGroup().orElseThrow();
+  }
+
+  static Content.Group group(String... namesAndTexts) {
+    Content.Group group = new Content.Group(List.of());
+    for (int i = 0; i < namesAndTexts.length; i += 2) {
+      group = group.with(namesAndTexts[i], Content.text(namesAndTexts[i + 1]));
+    }
+    return group;
+  }
+}
