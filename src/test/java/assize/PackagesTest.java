@@ -42,8 +42,8 @@ class PackagesTest {
     MAY_IMPORT.put("judgment", and(facts, "ruleset", "record"));
     MAY_IMPORT.put("shape", and(facts, "ruleset", "record"));
     MAY_IMPORT.put("yaml", and(facts, "ruleset", "record", "shape", "diagnostic"));
-    MAY_IMPORT.put("yaml", and(facts, "ruleset", "record", "diagnostic"));
-    MAY_IMPORT.put("edit", and(facts, "ruleset", "record", "yaml"));
+    MAY_IMPORT.put("edit", and(facts, "ruleset", "record", "yaml", "diagnostic"));
+    MAY_IMPORT.put("merge", and(facts, "ruleset", "record", "yaml", "edit", "diagnostic"));
     MAY_IMPORT.put("lint", and(facts, "ruleset", "record", "diagnostic"));
     MAY_IMPORT.put("judge", and(facts, "ruleset", "record", "judgment"));
     MAY_IMPORT.put("standing", and(facts, "ruleset", "record", "judgment", "judge"));
@@ -63,7 +63,9 @@ class PackagesTest {
             "report.drawing"));
     MAY_IMPORT.put("table", and(facts, "ruleset", "record", "diagnostic", "yaml", "report.view"));
     MAY_IMPORT.put("report.html", Set.of("text", "report.view", "report.drawing"));
-    MAY_IMPORT.put("report.text", and(facts, "ruleset", "record", "judgment", "diagnostic"));
+    MAY_IMPORT.put(
+        "report.text",
+        and(facts, "ruleset", "record", "judgment", "diagnostic", "edit", "merge"));
   }
 
   private static final Map<String, String> LIBRARY_IN =

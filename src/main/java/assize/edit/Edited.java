@@ -8,8 +8,10 @@ import java.util.List;
  * @param text the whole text
  * @param pieces what was put in or replaced, in the order of the text before
  * @param byHand what was left to the person
+ * @param says what the text says
  */
-public record Edited(String text, List<Piece> pieces, List<ByHand> byHand) {
+public record Edited(
+    String text, List<Piece> pieces, List<ByHand> byHand, Content.Group says) {
   public Edited {
     pieces = List.copyOf(pieces);
     byHand = List.copyOf(byHand);

@@ -16,6 +16,8 @@ import java.util.Optional;
 public final class Editing {
   private static final Layout AS_JSON = new Layout(0, true);
 
+  private static final Layout IN_LINE = new Layout(2, false);
+
   private Editing() {}
 
   /**
@@ -32,11 +34,16 @@ public final class Editing {
       return Optional.empty();
     }
     Editor editor = new Editor(file);
-    Content meant = editor.edit(root.get(), wanted);
+    Content.Group meant = editor.edit(root.get(), wanted);
     String text = changed(file, editor.pieces());
     return says(new SourceFile(file.path(), text), meant, rules)
-        ? Optional.of(new Edited(text, editor.pieces(), editor.byHand()))
+        ? Optional.of(new Edited(text, editor.pieces(), editor.byHand(), meant))
         : Optional.empty();
+  }
+
+  /** Returns how something is written on one line behind its name. */
+  public static String written(String name, Content content) {
+    return IN_LINE.inline(name, content, false);
   }
 
   private static Optional<Node.Mapping> tree(SourceFile file) {

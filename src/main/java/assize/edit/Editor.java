@@ -38,7 +38,7 @@ final class Editor {
   }
 
   /** Gathers what makes {@code old} say {@code wanted}; returns what it will say. */
-  Content edit(Node.Mapping old, Content.Group wanted) {
+  Content.Group edit(Node.Mapping old, Content.Group wanted) {
     return mapping(old, wanted, List.of());
   }
 

@@ -1,0 +1,308 @@
+package assize.merge;
+
+import assize.edit.Content;
+import assize.record.Evidence;
+import assize.record.Trace;
+import assize.ruleset.Item;
+import assize.ruleset.RuleSet;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Predicate;
+
+/** Holds friends' records of a vehicle against the record of its owner. */
+public final class Merger {
+  private final WrittenRecord mine;
+  private final List<WrittenRecord> theirs;
+  private final Taken taken;
+  private final Predicate<String> hasFile;
+  private final List<Merge.Step> steps = new ArrayList<>();
+  private final List<Merge.Conflict> conflicts = new ArrayList<>();
+  private final List<Merge.Waiting> waiting = new ArrayList<>();
+  private final Map<WrittenRecord, Set<String>> shown = new HashMap<>();
+  private boolean judgedIsTaken;
+  private int same;
+
+  private Merger(
+      WrittenRecord mine, List<WrittenRecord> theirs, Taken taken, Predicate<String> hasFile) {
+    this.mine = mine;
+    this.theirs = theirs;
+    this.taken = taken;
+    this.hasFile = hasFile;
+  }
+
+  /**
+   * Finds what friends' records have that a record has not, and where they differ.
+   *
+   * @param theirs read by the same rules, of the same vehicle
+   * @param hasFile whether a file, named as records name it, lies beside the record or below
+   */
+  public static Merge merge(
+      RuleSet rules,
+      WrittenRecord mine,
+      List<WrittenRecord> theirs,
+      Taken taken,
+      Predicate<String> hasFile) {
+    Merger merger = new Merger(mine, theirs, taken, hasFile);
+    merger.judged();
+    merger.evidence();
+    merger.traces();
+    rules.items().map(Item::id).forEach(merger::item);
+    List<Merge.Aside> asides =
+        theirs.stream().flatMap(it -> Asides.of(mine, it).stream()).toList();
+    return new Merge(merger.steps, merger.conflicts, merger.waiting, asides, merger.same);
+  }
+
+  /** Takes over who judged, where the record has nothing yet that somebody else has looked at. */
+  private void judged() {
+    List<String> path = List.of(WrittenRecord.JUDGED);
+    List<Side> told = theirs.stream().flatMap(it -> side(it, path).stream()).toList();
+    boolean one = told.stream().map(Side::value).distinct().count() == 1;
+    if (one
+        && told.size() == theirs.size()
+        && mine.record().observations().isEmpty()
+        && mine.record().judged().isEmpty()) {
+      judgedIsTaken = true;
+      add(path, told.get(0).value(), told);
+    }
+  }
+
+  private static Optional<Side> side(WrittenRecord record, List<String> path) {
+    return record.content().at(path).map(it -> new Side(record.name(), record.at(path), it));
+  }
+
+  private void add(List<String> path, Content value, List<Side> from) {
+    steps.add(new Merge.Step(path, value, value, Optional.empty(), from));
+  }
+
+  private void evidence() {
+    Set<String> names = new LinkedHashSet<>();
+    theirs.forEach(it -> names.addAll(it.record().evidence().keySet()));
+    names.forEach(this::evidence);
+  }
+
+  private void evidence(String id) {
+    List<String> path = List.of(WrittenRecord.EVIDENCE, id);
+    Optional<Evidence> own = Optional.ofNullable(mine.record().evidence().get(id));
+    Optional<Evidence> first = own;
+    List<Side> from = new ArrayList<>();
+    boolean clash = false;
+    for (WrittenRecord one : theirs) {
+      Optional<Evidence> told = Optional.ofNullable(one.record().evidence().get(id));
+      if (told.isPresent()) {
+        first = first.or(() -> told);
+        boolean isSame = Sameness.ofEvidence(first.get(), told.get());
+        clash |= !isSame && own.isEmpty();
+        side(one, path).ifPresent(from::add);
+        if (isSame) {
+          shown(one).add(id);
+        } else {
+          wait(path, side(one, path), "another piece of evidence has this name");
+        }
+      }
+    }
+    if (own.isPresent()) {
+      same += from.isEmpty() ? 0 : 1;
+      return;
+    }
+    Evidence piece = first.orElseThrow();
+    boolean missing = piece.kind() != Evidence.Kind.MEASUREMENT && !hasFile.test(piece.what());
+    if (clash || missing) {
+      theirs.forEach(it -> shown(it).remove(id));
+      if (clash) {
+        wait(path, Optional.of(from.get(0)), "another piece of evidence has this name");
+      } else {
+        waiting.add(
+            new Merge.Waiting(
+                path, from.get(0), Optional.of(piece.what()), "its file is missing",
+                Optional.empty()));
+      }
+      return;
+    }
+    add(path, from.get(0).value(), from);
+  }
+
+  private Set<String> shown(WrittenRecord record) {
+    return shown.computeIfAbsent(record, it -> new HashSet<>());
+  }
+
+  private void wait(List<String> path, Optional<Side> side, String why) {
+    side.ifPresent(
+        it -> waiting.add(new Merge.Waiting(path, it, Optional.empty(), why, side(mine, path))));
+  }
+
+  private void traces() {
+    List<Trace> known = new ArrayList<>(mine.record().traces());
+    List<Content> all = new ArrayList<>();
+    mine.content()
+        .get(WrittenRecord.TRACES)
+        .flatMap(Content::asItems)
+        .ifPresent(it -> all.addAll(it.all()));
+    List<String> path = List.of(WrittenRecord.TRACES);
+    for (WrittenRecord one : theirs) {
+      for (int i = 0; i < one.record().traces().size(); i++) {
+        Trace trace = one.record().traces().get(i);
+        Optional<Content.Items> written =
+            one.content().get(WrittenRecord.TRACES).flatMap(Content::asItems);
+        List<String> place = List.of(WrittenRecord.TRACES, "" + i);
+        Side side = new Side(one.name(), one.at(place), written.orElseThrow().all().get(i));
+        if (known.stream().anyMatch(it -> Sameness.ofTraces(it, trace))) {
+          same++;
+        } else if (!shown(one).containsAll(trace.evidence())) {
+          wait(place, Optional.of(side), "what it cites is not taken yet");
+        } else {
+          known.add(trace);
+          all.add(side.value());
+          steps.add(
+              new Merge.Step(
+                  path, new Content.Items(all), side.value(), Optional.empty(), List.of(side)));
+        }
+      }
+    }
+  }
+
+  private void item(String item) {
+    List<WrittenRecord> telling =
+        theirs.stream().filter(it -> Offer.observation(it, item).isPresent()).toList();
+    if (telling.isEmpty()) {
+      return;
+    }
+    int before = steps.size();
+    Secrets secrets = new Secrets(mine, item);
+    Offer.KEYS.forEach(key -> part(telling, new Part(item, key), secrets));
+    cited(telling, item, secrets);
+    if (steps.size() > before && Offer.observation(mine, item).isEmpty()) {
+      List<Merge.Step> added = List.copyOf(steps.subList(before, steps.size()));
+      List<WrittenRecord> helped =
+          telling.stream()
+              .filter(
+                  it ->
+                      added.stream()
+                          .flatMap(step -> step.from().stream())
+                          .anyMatch(side -> side.from().equals(it.name())))
+              .toList();
+      Witness witness = new Witness(mine, judgedIsTaken);
+      List.of(Offer.BY, Offer.ON).forEach(key -> witness(witness, helped, new Part(item, key), secrets));
+    }
+    secrets
+        .missing()
+        .ifPresent(
+            value ->
+                add(
+                    List.of(WrittenRecord.OBSERVATIONS, item, WrittenRecord.PRIVATE),
+                    value,
+                    secrets.from()));
+  }
+
+  private void part(List<WrittenRecord> telling, Part part, Secrets secrets) {
+    List<Offer> offers = telling.stream().flatMap(it -> Offer.of(it, part).stream()).toList();
+    if (offers.isEmpty()) {
+      return;
+    }
+    Optional<Offer> own = Offer.of(mine, part);
+    List<Offer> other =
+        offers.stream().filter(it -> own.filter(it::saysWhat).isEmpty()).toList();
+    List<Offer> different = Offer.different(other);
+    if (different.isEmpty()) {
+      same++;
+      return;
+    }
+    Optional<Offer> chosen =
+        own.isEmpty() && different.size() == 1
+            ? Optional.of(different.get(0))
+            : taken
+                .of(part, other.size() == different.size() ? sides(other) : sides(different, other, part))
+                .flatMap(side -> find(other, side))
+                .filter(it -> canReplace(own, it));
+    if (chosen.isEmpty()) {
+      conflicts.add(new Merge.Conflict(part, own.map(Offer::side), sides(other)));
+      return;
+    }
+    Offer offer = chosen.get();
+    List<Offer> agreeing = other.stream().filter(offer::saysWhat).toList();
+    offer
+        .fields()
+        .forEach(
+            (key, value) -> {
+              List<String> path = new Part(part.item(), key).path();
+              Optional<Side> before = own.isEmpty() ? Optional.empty() : side(mine, path);
+              steps.add(new Merge.Step(path, value, value, before, sides(agreeing)));
+            });
+    agreeing.forEach(it -> secrets.keep(it.from(), it.part().key()));
+  }
+
+  /** Returns one of each where nobody has to be named, all of them where somebody is. */
+  private List<Side> sides(List<Offer> different, List<Offer> all, Part part) {
+    boolean named = taken.parts().getOrDefault(part, Optional.empty()).isPresent();
+    return sides(named ? all : different);
+  }
+
+  private static Optional<Offer> find(List<Offer> offers, Side side) {
+    return offers.stream().filter(it -> it.side().equals(side)).findFirst();
+  }
+
+  /** Says whether nothing of the old is left that only made sense with it. */
+  private boolean canReplace(Optional<Offer> own, Offer by) {
+    return own.isEmpty() || by.fields().keySet().containsAll(own.get().fields().keySet());
+  }
+
+  private static List<Side> sides(List<Offer> offers) {
+    return offers.stream().map(Offer::side).toList();
+  }
+
+  private void cited(List<WrittenRecord> telling, String item, Secrets secrets) {
+    Part part = new Part(item, WrittenRecord.EVIDENCE);
+    List<String> all =
+        new ArrayList<>(
+            Offer.observation(mine, item).map(it -> it.evidence()).orElse(List.of()));
+    for (WrittenRecord one : telling) {
+      List<String> cited = Offer.observation(one, item).orElseThrow().evidence();
+      List<Content> added = new ArrayList<>();
+      for (String id : cited) {
+        if (!shown(one).contains(id)) {
+          wait(
+              part.path(),
+              Optional.of(new Side(one.name(), one.at(part.path()), Content.text(id))),
+              "what it cites is not taken yet");
+        } else if (all.contains(id)) {
+          same++;
+        } else {
+          all.add(id);
+          added.add(Content.text(id));
+        }
+      }
+      if (!added.isEmpty()) {
+        Content value = new Content.Items(all.stream().map(Content::text).toList());
+        Side side = new Side(one.name(), one.at(part.path()), new Content.Items(added));
+        steps.add(
+            new Merge.Step(
+                part.path(), value, new Content.Items(added), Optional.empty(), List.of(side)));
+        secrets.keep(one, WrittenRecord.EVIDENCE);
+      }
+    }
+  }
+
+  /** Adds who looked, and when, to an observation that is new, if all who helped agree. */
+  private void witness(Witness witness, List<WrittenRecord> helped, Part part, Secrets secrets) {
+    List<Side> told = helped.stream().flatMap(it -> witness.told(it, part).stream()).toList();
+    if (told.isEmpty()) {
+      return;
+    }
+    List<Content> values = told.stream().map(Side::value).distinct().toList();
+    boolean agreed = values.size() == 1 && told.size() == helped.size();
+    Optional<Side> chosen = agreed ? Optional.of(told.get(0)) : taken.of(part, told);
+    if (chosen.isEmpty()) {
+      conflicts.add(new Merge.Conflict(part, Optional.empty(), told));
+      return;
+    }
+    List<Side> agreeing =
+        told.stream().filter(it -> it.value().equals(chosen.get().value())).toList();
+    add(part.path(), chosen.get().value(), agreeing);
+    helped.forEach(it -> secrets.keep(it, part.key()));
+  }
+}

@@ -1,0 +1,12 @@
+package assize.merge;
+
+import assize.edit.Content;
+import assize.text.Span;
+
+/**
+ * What one record says of one thing.
+ *
+ * @param from how messages name its file
+ * @param at where it is written
+ */
+public record Side(String from, Span at, Content value) {}

@@ -1,0 +1,28 @@
+package assize.merge;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * What the owner takes from friends where they say something else.
+ *
+ * @param parts for each the friend whose word is taken; empty where there is but one
+ */
+public record Taken(Map<Part, Optional<String>> parts) {
+  public Taken {
+    parts = Map.copyOf(new LinkedHashMap<>(parts));
+  }
+
+  /** Returns which side is taken, if one is and it can be told which. */
+  Optional<Side> of(Part part, List<Side> different) {
+    Optional<String> from = parts.getOrDefault(part, Optional.empty());
+    if (!parts.containsKey(part)) {
+      return Optional.empty();
+    }
+    return from.isEmpty() && different.size() == 1
+        ? Optional.of(different.get(0))
+        : different.stream().filter(it -> from.filter(it.from()::equals).isPresent()).findFirst();
+  }
+}

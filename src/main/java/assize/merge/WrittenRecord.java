@@ -1,0 +1,86 @@
+package assize.merge;
+
+import assize.diagnostic.Result;
+import assize.edit.Content;
+import assize.record.VehicleRecord;
+import assize.text.SourceFile;
+import assize.text.Span;
+import assize.yaml.Node;
+import assize.yaml.YamlTree;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * A record with where each thing in it is written.
+ *
+ * @param name how messages name its file
+ * @param content what is written under each name
+ * @param places where the names stand that lead to a thing, the outermost first
+ */
+public record WrittenRecord(
+    String name, VehicleRecord record, Content.Group content, Map<List<String>, Span> places) {
+  static final String OBSERVATIONS = "observations";
+  static final String EVIDENCE = "evidence";
+  static final String TRACES = "traces";
+  static final String JUDGED = "judged";
+  static final String PRIVATE = "private";
+
+  public WrittenRecord {
+    places = Collections.unmodifiableMap(new HashMap<>(places));
+  }
+
+  /** Keeps a record that was read from a text; empty only where the text is no record. */
+  public static Optional<WrittenRecord> of(SourceFile text, VehicleRecord record) {
+    Result<Node> tree = YamlTree.read(text);
+    Map<List<String>, Span> places = new HashMap<>();
+    tree.value().ifPresent(root -> note(root, List.of(), places));
+    return tree.value()
+        .map(Content::of)
+        .flatMap(Content::asGroup)
+        .map(content -> new WrittenRecord(text.path(), record, content, places));
+  }
+
+  private static void note(Node node, List<String> path, Map<List<String>, Span> places) {
+    if (node instanceof Node.Mapping mapping) {
+      for (Node.Entry entry : mapping.entries()) {
+        List<String> below = Stream.concat(path.stream(), Stream.of(entry.name())).toList();
+        places.put(below, entry.key().at());
+        note(entry.value(), below, places);
+      }
+    } else if (node instanceof Node.Sequence list) {
+      for (int i = 0; i < list.nodes().size(); i++) {
+        List<String> below = Stream.concat(path.stream(), Stream.of("" + i)).toList();
+        places.put(below, list.nodes().get(i).at().part(0, 1));
+        note(list.nodes().get(i), below, places);
+      }
+    }
+  }
+
+  /** Returns where a thing is written, or what it belongs to. */
+  public Span at(List<String> path) {
+    for (int length = path.size(); length > 0; length--) {
+      Span at = places.get(path.subList(0, length));
+      if (at != null) {
+        return at;
+      }
+    }
+    return record.at();
+  }
+
+  /** Returns what is written of an item. */
+  Content.Group observation(String item) {
+    return content
+        .at(List.of(OBSERVATIONS, item))
+        .flatMap(Content::asGroup)
+        .orElse(new Content.Group(List.of()));
+  }
+
+  @Override
+  public String toString() {
+    return name;
+  }
+}
