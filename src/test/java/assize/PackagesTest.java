@@ -64,8 +64,7 @@ class PackagesTest {
     MAY_IMPORT.put("table", and(facts, "ruleset", "record", "diagnostic", "yaml", "report.view"));
     MAY_IMPORT.put("report.html", Set.of("text", "report.view", "report.drawing"));
     MAY_IMPORT.put(
-        "report.text",
-        and(facts, "ruleset", "record", "judgment", "diagnostic", "edit", "merge"));
+        "report.text", and(facts, "ruleset", "record", "judgment", "diagnostic", "edit", "merge"));
   }
 
   private static final Map<String, String> LIBRARY_IN =

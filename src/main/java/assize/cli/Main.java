@@ -29,6 +29,7 @@ import picocli.CommandLine.Spec;
       GuideCommand.class,
       DateCommand.class,
       ColorCommand.class,
+      MergeCommand.class,
       NumberCommand.class,
       VouchCommand.class
     })

@@ -92,6 +92,11 @@ public enum Code {
   BAD_COVER("a part of a photo that is to be covered can't be read"),
   PRIVATE_WORD_TOO_SHORT("a private word is too short to be masked"),
 
+  // Merging
+  MERGED_OTHER_VEHICLE("a file to merge is about another vehicle"),
+  MERGED_OTHER_RULES("a file to merge was filled in for another rule set or edition"),
+  CHANGED_MEANWHILE("a file was changed while it was being merged"),
+
   // Photos
   PHOTO_CANNOT_BE_SHOWN("a photo can't be shown"),
 

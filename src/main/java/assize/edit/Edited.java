@@ -10,8 +10,7 @@ import java.util.List;
  * @param byHand what was left to the person
  * @param says what the text says
  */
-public record Edited(
-    String text, List<Piece> pieces, List<ByHand> byHand, Content.Group says) {
+public record Edited(String text, List<Piece> pieces, List<ByHand> byHand, Content.Group says) {
   public Edited {
     pieces = List.copyOf(pieces);
     byHand = List.copyOf(byHand);

@@ -51,7 +51,8 @@ public final class Applying {
             && says.asItems()
                 .get()
                 .all()
-                .containsAll(step.value().asItems().map(Content.Items::all).orElse(List.of(step.value())));
+                .containsAll(
+                    step.value().asItems().map(Content.Items::all).orElse(List.of(step.value())));
   }
 
   private static Edited oneByOne(WrittenRecord mine, RuleSet rules, Merge merge) {

@@ -33,7 +33,8 @@ final class Asides {
     for (String table : other.numbers().keySet()) {
       Optional<String> number = Optional.ofNullable(own.numbers().get(table));
       String told = NumberPattern.fold(other.numbers().getOrDefault(table, ""));
-      unless(it -> number.map(NumberPattern::fold).filter(told::equals).isPresent(), "numbers", table);
+      unless(
+          it -> number.map(NumberPattern::fold).filter(told::equals).isPresent(), "numbers", table);
     }
     unless(it -> own.built().equals(other.built()), "built");
     unless(it -> own.plant().equals(other.plant()), "plant");

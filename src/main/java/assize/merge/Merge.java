@@ -14,7 +14,11 @@ import java.util.Optional;
  * @param same how many things the record says already
  */
 public record Merge(
-    List<Step> steps, List<Conflict> conflicts, List<Waiting> waiting, List<Aside> asides, int same) {
+    List<Step> steps,
+    List<Conflict> conflicts,
+    List<Waiting> waiting,
+    List<Aside> asides,
+    int same) {
   public Merge {
     steps = List.copyOf(steps);
     conflicts = List.copyOf(conflicts);

@@ -53,8 +53,7 @@ public final class Merger {
     merger.evidence();
     merger.traces();
     rules.items().map(Item::id).forEach(merger::item);
-    List<Merge.Aside> asides =
-        theirs.stream().flatMap(it -> Asides.of(mine, it).stream()).toList();
+    List<Merge.Aside> asides = theirs.stream().flatMap(it -> Asides.of(mine, it).stream()).toList();
     return new Merge(merger.steps, merger.conflicts, merger.waiting, asides, merger.same);
   }
 
@@ -119,7 +118,10 @@ public final class Merger {
       } else {
         waiting.add(
             new Merge.Waiting(
-                path, from.get(0), Optional.of(piece.what()), "its file is missing",
+                path,
+                from.get(0),
+                Optional.of(piece.what()),
+                "its file is missing",
                 Optional.empty()));
       }
       return;
@@ -187,7 +189,8 @@ public final class Merger {
                           .anyMatch(side -> side.from().equals(it.name())))
               .toList();
       Witness witness = new Witness(mine, judgedIsTaken);
-      List.of(Offer.BY, Offer.ON).forEach(key -> witness(witness, helped, new Part(item, key), secrets));
+      List.of(Offer.BY, Offer.ON)
+          .forEach(key -> witness(witness, helped, new Part(item, key), secrets));
     }
     secrets
         .missing()
@@ -205,8 +208,7 @@ public final class Merger {
       return;
     }
     Optional<Offer> own = Offer.of(mine, part);
-    List<Offer> other =
-        offers.stream().filter(it -> own.filter(it::saysWhat).isEmpty()).toList();
+    List<Offer> other = offers.stream().filter(it -> own.filter(it::saysWhat).isEmpty()).toList();
     List<Offer> different = Offer.different(other);
     if (different.isEmpty()) {
       same++;
@@ -216,7 +218,9 @@ public final class Merger {
         own.isEmpty() && different.size() == 1
             ? Optional.of(different.get(0))
             : taken
-                .of(part, other.size() == different.size() ? sides(other) : sides(different, other, part))
+                .of(
+                    part,
+                    other.size() == different.size() ? sides(other) : sides(different, other, part))
                 .flatMap(side -> find(other, side))
                 .filter(it -> canReplace(own, it));
     if (chosen.isEmpty()) {
@@ -258,8 +262,7 @@ public final class Merger {
   private void cited(List<WrittenRecord> telling, String item, Secrets secrets) {
     Part part = new Part(item, WrittenRecord.EVIDENCE);
     List<String> all =
-        new ArrayList<>(
-            Offer.observation(mine, item).map(it -> it.evidence()).orElse(List.of()));
+        new ArrayList<>(Offer.observation(mine, item).map(it -> it.evidence()).orElse(List.of()));
     for (WrittenRecord one : telling) {
       List<String> cited = Offer.observation(one, item).orElseThrow().evidence();
       List<Content> added = new ArrayList<>();

@@ -29,8 +29,7 @@ record Offer(WrittenRecord from, Part part, Observation observation, Content val
   /** What is said once: the aspects, and what else has one value that can be another's. */
   static final List<String> KEYS =
       Stream.concat(
-              Arrays.stream(Aspect.values()).map(Aspect::word),
-              Stream.of(NOTE, DEPARTURE, HOLDS))
+              Arrays.stream(Aspect.values()).map(Aspect::word), Stream.of(NOTE, DEPARTURE, HOLDS))
           .toList();
 
   /** Returns what a record says under a key, if it says something. */
@@ -60,16 +59,13 @@ record Offer(WrittenRecord from, Part part, Observation observation, Content val
     return switch (part.key()) {
       case NOTE -> Sameness.ofTexts(observation.note(), other.observation.note());
       case DEPARTURE ->
-          both(
-              observation.departure(), other.observation.departure(), Sameness::ofDepartures);
-      case HOLDS ->
-          both(observation.opinion(), other.observation.opinion(), Sameness::ofOpinions);
+          both(observation.departure(), other.observation.departure(), Sameness::ofDepartures);
+      case HOLDS -> both(observation.opinion(), other.observation.opinion(), Sameness::ofOpinions);
       default -> value.equals(other.value);
     };
   }
 
-  private static <T> boolean both(
-      Optional<T> one, Optional<T> other, BiPredicate<T, T> same) {
+  private static <T> boolean both(Optional<T> one, Optional<T> other, BiPredicate<T, T> same) {
     return one.isPresent() && other.isPresent() && same.test(one.get(), other.get());
   }
 

@@ -37,8 +37,7 @@ final class Secrets {
     boolean isWord = key.equals(Offer.NOTE) || word != Unshared.NOTE;
     boolean witness = word == Unshared.BY || word == Unshared.ON;
     boolean hidden =
-        unshared.contains(word)
-            || witness && theirs.record().unshared().contains(Unshared.JUDGED);
+        unshared.contains(word) || witness && theirs.record().unshared().contains(Unshared.JUDGED);
     if (isWord && hidden && needed.add(word)) {
       List<String> path = new Part(item, WrittenRecord.PRIVATE).path();
       from.add(new Side(theirs.name(), theirs.at(path), Content.text(word.word())));
@@ -51,8 +50,7 @@ final class Secrets {
 
   /** Returns what `private` has to say in the record, if it does not say it yet. */
   Optional<Content> missing() {
-    Set<Unshared> own =
-        Offer.observation(mine, item).map(Observation::unshared).orElse(Set.of());
+    Set<Unshared> own = Offer.observation(mine, item).map(Observation::unshared).orElse(Set.of());
     List<Content> words = new ArrayList<>();
     Optional<Content> written =
         own.isEmpty() ? Optional.empty() : mine.observation(item).get(WrittenRecord.PRIVATE);

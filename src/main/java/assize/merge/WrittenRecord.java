@@ -71,6 +71,13 @@ public record WrittenRecord(
     return record.at();
   }
 
+  /** Says whether something is written under a key of an item, or holds for all of them. */
+  public boolean says(Part part) {
+    boolean forAll = List.of(Offer.BY, Offer.ON).contains(part.key());
+    return observation(part.item()).get(part.key()).isPresent()
+        || forAll && content.at(List.of(JUDGED, part.key())).isPresent();
+  }
+
   /** Returns what is written of an item. */
   Content.Group observation(String item) {
     return content

@@ -1,0 +1,162 @@
+package assize.cli;
+
+import assize.diagnostic.Code;
+import assize.diagnostic.Diagnostic;
+import assize.diagnostic.Result;
+import assize.merge.Applying;
+import assize.merge.Merge;
+import assize.merge.Merged;
+import assize.merge.Merger;
+import assize.merge.Part;
+import assize.merge.Taken;
+import assize.merge.Vehicles;
+import assize.merge.WrittenRecord;
+import assize.record.VehicleRecord;
+import assize.ruleset.RuleSet;
+import assize.text.SourceFile;
+import assize.yaml.RecordReader;
+import assize.yaml.RuleSetReader;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/** Reads a record and what friends filled in, all by the record's rule set. */
+final class MergeInputs {
+  /** What is wrong with files that a friend's record names, seen from the owner's folder. */
+  private static final Set<Code> OF_FILES = EnumSet.of(Code.PATH_OUTSIDE, Code.NOT_READABLE);
+
+  private final Inputs inputs;
+  private final Wanted wanted;
+  private final List<Diagnostic> found = new ArrayList<>();
+
+  MergeInputs(Inputs inputs, Wanted wanted) {
+    this.inputs = inputs;
+    this.wanted = wanted;
+  }
+
+  /**
+   * What is asked for.
+   *
+   * @param rules the rule set to read by, whatever the record names
+   */
+  record Wanted(Optional<Path> rules, boolean otherVehicle, boolean otherEdition) {}
+
+  /** A record and what is to be held against it. */
+  record Read(RuleSet rules, WrittenRecord mine, List<WrittenRecord> theirs, Path folder) {
+
+    Merged merge(Taken taken) {
+      Merge merge = Merger.merge(rules, mine, theirs, taken, this::hasFile);
+      Applying.Applied applied = Applying.apply(mine, rules, merge);
+      List<String> names = theirs.stream().map(WrittenRecord::name).toList();
+      return new Merged(rules, mine, names, merge, applied, false);
+    }
+
+    private boolean hasFile(String name) {
+      return Files.isRegularFile(folder.resolve(name));
+    }
+
+    boolean says(Part part) {
+      return theirs.stream().anyMatch(it -> it.says(part));
+    }
+
+    List<String> items() {
+      return theirs.stream()
+          .flatMap(it -> it.record().observations().keySet().stream())
+          .distinct()
+          .toList();
+    }
+  }
+
+  /** Reads all; where anything is wrong with one it is printed and nothing is given. */
+  Optional<Read> read(Path record, List<Path> files) {
+    Result<Inputs.Read> own = inputs.vehicle(record, wanted.rules());
+    found.addAll(own.diagnostics());
+    Path folder = OutputFile.folderOf(record);
+    Optional<Read> read =
+        own.value()
+            .flatMap(
+                it ->
+                    WrittenRecord.of(it.vehicle().at().file(), it.vehicle())
+                        .map(mine -> new Read(it.rules(), mine, List.of(), folder)));
+    List<WrittenRecord> theirs = new ArrayList<>();
+    for (Path file : files) {
+      read.flatMap(it -> theirs(file, record, it)).ifPresent(theirs::add);
+    }
+    boolean good = inputs.report(found.stream().distinct().toList(), false);
+    return read.filter(it -> good).map(it -> new Read(it.rules(), it.mine(), theirs, folder));
+  }
+
+  private Optional<WrittenRecord> theirs(Path file, Path record, Read read) {
+    if (isSame(file, record)) {
+      return refuse(file, Code.WRONG_SHAPE, "this is the record itself; name a friend's file here");
+    }
+    Optional<RuleSet> named = rulesOf(file);
+    if (named.isPresent() && !named.get().id().equals(read.rules().id())) {
+      return refuse(
+          file,
+          Code.MERGED_OTHER_RULES,
+          "this was filled in for rule set \""
+              + named.get().id()
+              + "\"; the record's is \""
+              + read.rules().id()
+              + "\"");
+    }
+    Result<VehicleRecord> told = RecordReader.readAlone(file, read.rules());
+    if (told.value().isEmpty() && !RecordReader.isRecord(file) && isRuleSet(file)) {
+      return refuse(file, Code.WRONG_SHAPE, "this is a rule set; name a friend's record here");
+    }
+    told.diagnostics().stream()
+        .filter(it -> it.code() != Code.OTHER_EDITION || wanted.otherEdition())
+        .forEach(found::add);
+    return told.value().flatMap(it -> accepted(it, read));
+  }
+
+  private Optional<WrittenRecord> accepted(VehicleRecord told, Read read) {
+    SourceFile text = told.at().file();
+    List<Diagnostic> faults = new ArrayList<>();
+    RecordReader.parse(text, read.rules(), read.folder()).diagnostics().stream()
+        .filter(it -> OF_FILES.contains(it.code()))
+        .forEach(faults::add);
+    Optional<WrittenRecord> theirs = WrittenRecord.of(text, told);
+    theirs.ifPresent(
+        it -> {
+          Vehicles vehicles = new Vehicles(read.rules(), read.mine(), it);
+          if (!wanted.otherVehicle()) {
+            vehicles.otherVehicle().ifPresent(faults::add);
+          }
+          if (!wanted.otherEdition()) {
+            vehicles.otherEdition().ifPresent(faults::add);
+          }
+        });
+    found.addAll(faults);
+    return theirs.filter(it -> faults.isEmpty());
+  }
+
+  /** Returns the rule set that a friend's record names, if it lies beside it. */
+  private Optional<RuleSet> rulesOf(Path file) {
+    return RecordReader.rulesOf(file).value().flatMap(it -> inputs.rules(it).value());
+  }
+
+  private static boolean isRuleSet(Path file) {
+    return RuleSetReader.read(file).value().isPresent();
+  }
+
+  private static boolean isSame(Path one, Path other) {
+    try {
+      return Files.exists(one) && Files.exists(other) && Files.isSameFile(one, other);
+    } catch (IOException e) {
+      return false;
+    }
+  }
+
+  private <T> Optional<T> refuse(Path file, Code code, String message) {
+    SourceFile shown = new SourceFile(RecordFiles.shown(file), "");
+    found.add(Diagnostic.of(code, shown.span(0, 0), message));
+    return Optional.empty();
+  }
+}

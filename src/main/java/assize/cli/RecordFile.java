@@ -1,0 +1,94 @@
+package assize.cli;
+
+import assize.diagnostic.Code;
+import assize.diagnostic.Diagnostic;
+import assize.merge.Merged;
+import assize.text.Fingerprint;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermission;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/** The file of a person's record, which is replaced only while it is what was read. */
+final class RecordFile {
+  private static final byte[] MARK = {(byte) 0xEF, (byte) 0xBB, (byte) 0xBF};
+
+  private final Path path;
+
+  RecordFile(Path path) {
+    this.path = path;
+  }
+
+  /**
+   * Writes a record's changed text, whole or not at all.
+   *
+   * @return whether it was written; it is not where the file is no longer what was read
+   * @throws OutputFile.CannotWrite if the disk does not allow it
+   */
+  boolean replace(Merged merged, Inputs inputs) {
+    try (Outputs outputs = new Outputs()) {
+      Path real = path.toRealPath();
+      byte[] before = Files.readAllBytes(real);
+      byte[] text = merged.applied().edited().text().getBytes(StandardCharsets.UTF_8);
+      boolean marked = before.length >= MARK.length && startsWithMark(before);
+      outputs.stage(
+          real,
+          out -> {
+            if (marked) {
+              out.write(MARK);
+            }
+            out.write(text);
+          });
+      if (!isWhatWasRead(Files.readAllBytes(real), merged)) {
+        inputs.report(List.of(changed(merged)), false);
+        return false;
+      }
+      Optional<Set<PosixFilePermission>> permissions = permissions(real);
+      outputs.place();
+      if (permissions.isPresent()) {
+        Files.setPosixFilePermissions(real, permissions.get());
+      }
+      return true;
+    } catch (IOException e) {
+      throw OutputFile.cannotWrite(path, e);
+    }
+  }
+
+  private static boolean startsWithMark(byte[] bytes) {
+    return bytes[0] == MARK[0] && bytes[1] == MARK[1] && bytes[2] == MARK[2];
+  }
+
+  private static boolean isWhatWasRead(byte[] now, Merged merged) {
+    Fingerprint read = merged.mine().record().files().get(0);
+    return read.bytes() == now.length && read.sha256().equals(sha256(now));
+  }
+
+  private static Diagnostic changed(Merged merged) {
+    return Diagnostic.of(
+        Code.CHANGED_MEANWHILE,
+        merged.mine().record().at(),
+        "this file was changed while it was being merged; nothing is written",
+        "merge again");
+  }
+
+  private static Optional<Set<PosixFilePermission>> permissions(Path file) throws IOException {
+    return file.getFileSystem().supportedFileAttributeViews().contains("posix")
+        ? Optional.of(Files.getPosixFilePermissions(file))
+        : Optional.empty();
+  }
+
+  private static String sha256(byte[] bytes) {
+    try {
+      return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException("every Java has SHA-256", e);
+    }
+  }
+}

@@ -1,0 +1,76 @@
+package assize.report.text;
+
+import assize.edit.ByHand;
+import assize.edit.Editing;
+import assize.merge.Merge;
+import assize.merge.Merged;
+import assize.merge.Side;
+import java.util.List;
+
+/** Writes what came of merging for other programs, as one object. */
+public final class MergeJson {
+  private MergeJson() {}
+
+  /** Returns one line. */
+  public static String of(Merged merged) {
+    Merge merge = merged.merge();
+    return Json.object()
+        .text("record", merged.mine().name())
+        .text("vehicle", merged.mine().record().id())
+        .texts("files", merged.theirs())
+        .flag("written", merged.isWritten())
+        .whole("same", merge.same())
+        .objects("steps", "", merged.applied().done(), MergeJson::step)
+        .objects("conflicts", "", merge.conflicts(), MergeJson::conflict)
+        .objects("waiting", "", merge.waiting(), MergeJson::waiting)
+        .objects("asides", "", merge.asides(), MergeJson::aside)
+        .objects("by_hand", "", merged.applied().edited().byHand(), MergeJson::byHand)
+        .toString();
+  }
+
+  private static void step(Json json, Merge.Step step) {
+    String key = key(step.path());
+    json.texts("path", step.path())
+        .text("value", Editing.written(key, step.shown()))
+        .orNull("before", step.before().map(it -> Editing.written(key, it.value())))
+        .texts("places", step.from().stream().map(it -> it.at().toString()).toList());
+  }
+
+  private static void conflict(Json json, Merge.Conflict one) {
+    String key = one.part().key();
+    json.text("item", one.part().item())
+        .text("key", key)
+        .orNull("mine", one.mine().map(it -> Editing.written(key, it.value())))
+        .orNull("place", one.mine().map(it -> it.at().toString()))
+        .objects("theirs", "", one.theirs(), (theirs, side) -> side(theirs, key, side));
+  }
+
+  private static void side(Json json, String key, Side side) {
+    json.text("file", side.from())
+        .text("place", side.at().toString())
+        .text("value", Editing.written(key, side.value()));
+  }
+
+  private static void waiting(Json json, Merge.Waiting one) {
+    json.texts("path", one.path()).text("why", one.why()).orNull("missing", one.file());
+    side(json, key(one.path()), one.theirs());
+  }
+
+  private static void aside(Json json, Merge.Aside one) {
+    String key = key(one.path());
+    json.texts("path", one.path())
+        .orNull("mine", one.mine().map(it -> Editing.written(key, it.value())));
+    side(json, key, one.theirs());
+  }
+
+  private static void byHand(Json json, ByHand one) {
+    json.texts("path", one.path())
+        .text("place", one.at().toString())
+        .text("write", one.write())
+        .text("why", one.why());
+  }
+
+  private static String key(List<String> path) {
+    return path.get(path.size() - 1);
+  }
+}
