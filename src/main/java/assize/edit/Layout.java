@@ -41,7 +41,7 @@ record Layout(int step, boolean quoted) {
 
   /** Writes a name. */
   String key(String name) {
-    return quoted ? Quoting.doubleQuoted(name) : Quoting.of("", name, true);
+    return quoted ? Quoting.doubleQuoted(name) : Quoting.name(name);
   }
 
   /**

@@ -56,6 +56,11 @@ final class Quoting {
     return plain ? text : quoted(text);
   }
 
+  /** Writes what stands before a colon; {@code on} stands there in every record. */
+  static String name(String name) {
+    return name.equals("on") ? name : of("", name, true);
+  }
+
   /** Writes a text in the quotes that change least of it. */
   private static String quoted(String text) {
     boolean simple = text.codePoints().allMatch(Quoting::isSeen);

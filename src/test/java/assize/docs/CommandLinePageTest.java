@@ -54,6 +54,33 @@ class CommandLinePageTest {
         + out("vouch", "--json", reports + "/q-1xxx-shared.html", "D 1187", told);
   }
 
+  /** Merges a record by which something of everything comes about. */
+  private String merged() throws IOException {
+    Path record = folder.resolve("our.yaml");
+    Path friend = folder.resolve("friend.yaml");
+    Files.copy(Path.of("src/test/corpus/fine/rules.yaml"), folder.resolve("rules.yaml"));
+    Files.writeString(
+        record,
+        """
+        record: our-x1
+        rules: rules.yaml
+        vehicle: {name: Ours}
+        observations:
+          ? horn-button
+          : finish: nickel
+        """);
+    Files.writeString(
+        friend,
+        """
+        record: our-x1
+        rules: rules.yaml
+        vehicle: {name: Ours, model: X1}
+        evidence: {lamp: {photo: lamp.png}, rule: {measurement: steel rule}}
+        observations: {horn-button: {finish: chrome, note: Rubbed.}}
+        """);
+    return out("merge", "--json", record.toString(), friend.toString());
+  }
+
   @Test
   void namesAllThatIsPrintedAndNothingElse() throws IOException {
     String bad = folder.resolve("nothing.yaml").toString();
@@ -64,6 +91,7 @@ class CommandLinePageTest {
             + out("number", "--json", "rules/quillhurst-q.yaml", "D 1187")
             + out("color", "--json", "50,2.6772,-79.7751", "50,0,-82.7485")
             + out("lint", "--json", bad)
+            + merged()
             + shared(folder.resolve("demo"));
     StringBuilder page = new StringBuilder();
     Matcher blocks = BLOCK.matcher(Files.readString(Path.of("docs/command-line.md")));

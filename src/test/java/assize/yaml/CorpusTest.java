@@ -31,13 +31,19 @@ import org.junit.jupiter.params.provider.MethodSource;
 class CorpusTest {
   private static final Path CORPUS = Path.of("src/test/corpus");
 
-  /** What takes a large file, a picture or a table: {@link BoundsTest} and others make them. */
+  /**
+   * What takes a large file, a picture, a table or several records: {@link BoundsTest} and others
+   * make them.
+   */
   private static final Set<Code> MADE_ELSEWHERE =
       EnumSet.of(
           Code.FILE_TOO_LARGE,
           Code.TOO_MANY_ENTRIES,
           Code.TEXT_TOO_LONG,
           Code.TOO_MANY_PROBLEMS,
+          Code.MERGED_OTHER_VEHICLE,
+          Code.MERGED_OTHER_RULES,
+          Code.CHANGED_MEANWHILE,
           Code.PHOTO_CANNOT_BE_SHOWN,
           Code.NOT_A_TABLE,
           Code.MISSING_COLUMN,

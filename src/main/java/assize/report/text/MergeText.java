@@ -7,7 +7,6 @@ import assize.merge.Merge;
 import assize.merge.Merged;
 import assize.merge.Part;
 import assize.merge.Side;
-import assize.ruleset.Item;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -27,11 +26,7 @@ public final class MergeText {
 
   private MergeText(Merged merged) {
     this.merged = merged;
-    merged.rules().items().forEach(item -> titles.put(item.id(), title(item)));
-  }
-
-  private static String title(Item item) {
-    return item.title();
+    merged.rules().items().forEach(item -> titles.put(item.id(), item.title()));
   }
 
   /** Returns all of it, in lines. */
@@ -90,7 +85,7 @@ public final class MergeText {
       String from =
           step.from().stream().map(it -> it.at().toString()).collect(Collectors.joining(", "));
       String key = key(step.path());
-      row(key, written(key, step.shown()), from);
+      row(step.path().size() > 1 ? key : "", written(key, step.shown()), places(step.from()));
       step.before().ifPresent(it -> row("", "not " + written(key, it.value()), it.at().toString()));
     }
   }
@@ -107,9 +102,7 @@ public final class MergeText {
   /** Returns what a thing belongs to: an item with its title, or the section of the record. */
   private String owner(List<String> path) {
     String first = path.get(0);
-    return first.equals("observations") && path.size() > 1
-        ? item(path.get(1))
-        : path.size() > 1 ? first : "the record";
+    return first.equals("observations") && path.size() > 1 ? item(path.get(1)) : first;
   }
 
   private String item(String id) {
@@ -149,9 +142,16 @@ public final class MergeText {
     for (Merge.Conflict one : merged.merge().conflicts()) {
       Part part = one.part();
       line("  " + item(part.item()) + ": " + part.key());
-      one.mine().ifPresent(it -> side(part, it));
-      one.theirs().forEach(it -> side(part, it));
-      boolean several = one.theirs().size() > 1;
+      one.mine().ifPresent(it -> row("", written(part.key(), it.value()), it.at().toString()));
+      Map<String, List<Side>> theirs =
+          one.theirs().stream()
+              .collect(
+                  Collectors.groupingBy(
+                      it -> written(part.key(), it.value()),
+                      LinkedHashMap::new,
+                      Collectors.toList()));
+      theirs.forEach((value, sides) -> row("", value, places(sides)));
+      boolean several = theirs.size() > 1;
       line(
           "    to take "
               + (several ? "one" : "it")
@@ -161,8 +161,8 @@ public final class MergeText {
     }
   }
 
-  private void side(Part part, Side side) {
-    row("", written(part.key(), side.value()), side.at().toString());
+  private static String places(List<Side> sides) {
+    return sides.stream().map(it -> it.at().toString()).collect(Collectors.joining(", "));
   }
 
   private void waiting() {
