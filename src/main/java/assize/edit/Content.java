@@ -122,6 +122,18 @@ public sealed interface Content {
   /** A name and what is written under it. */
   record Field(String name, Content value) {}
 
+  /** Returns the same without white space behind its texts, which records never mean. */
+  default Content tidy() {
+    return match(
+        text -> new Text(text.text().stripTrailing(), text.isNothing()),
+        items -> new Items(items.all().stream().map(Content::tidy).toList()),
+        group ->
+            new Group(
+                group.fields().stream()
+                    .map(it -> new Field(it.name(), it.value().tidy()))
+                    .toList()));
+  }
+
   /** Returns it as a group, if it is one. */
   default Optional<Group> asGroup() {
     return match(text -> Optional.empty(), items -> Optional.empty(), Optional::of);

@@ -60,7 +60,7 @@ record Layout(int step, boolean quoted) {
         .match(
             text ->
                 block(text.text())
-                    .map(it -> under(head + " " + it.mark(), it.lines(), indent + step))
+                    .map(it -> under(head + " |-", it, indent + step))
                     .orElse(List.of(line)),
             items ->
                 fits && items.all().stream().noneMatch(it -> it.asGroup().isPresent())
@@ -111,21 +111,15 @@ record Layout(int step, boolean quoted) {
         group -> group.fields().stream().allMatch(it -> isOneLine(it.value())));
   }
 
-  private record Block(String mark, List<String> lines) {}
-
   /** Returns the lines of a text of several, if each can stand as it is. */
-  private Optional<Block> block(String text) {
-    boolean ends = text.endsWith("\n");
-    String body = ends ? text.substring(0, text.length() - 1) : text;
+  private Optional<List<String>> block(String text) {
     boolean safe =
         !quoted
-            && body.indexOf('\n') > 0
-            && !body.endsWith("\n")
-            && !body.startsWith(" ")
-            && body.codePoints().allMatch(c -> c == '\n' || Quoting.isSeen(c));
-    return safe
-        ? Optional.of(new Block(ends ? "|" : "|-", List.of(body.split("\n", -1))))
-        : Optional.empty();
+            && text.indexOf('\n') > 0
+            && !text.endsWith("\n")
+            && !text.startsWith(" ")
+            && text.codePoints().allMatch(c -> c == '\n' || Quoting.isSeen(c));
+    return safe ? Optional.of(List.of(text.split("\n", -1))) : Optional.empty();
   }
 
   private static List<String> under(String head, List<String> below, int indent) {

@@ -48,7 +48,8 @@ public final class Merger {
       List<WrittenRecord> theirs,
       Taken taken,
       Predicate<String> hasFile) {
-    Merger merger = new Merger(mine, theirs, taken, hasFile);
+    List<WrittenRecord> tidy = theirs.stream().map(WrittenRecord::tidy).toList();
+    Merger merger = new Merger(mine, tidy, taken, hasFile);
     merger.judged();
     merger.evidence();
     merger.traces();

@@ -60,6 +60,15 @@ public record WrittenRecord(
     }
   }
 
+  /** Returns the same without white space behind its texts, fit to be written elsewhere. */
+  WrittenRecord tidy() {
+    return content
+        .tidy()
+        .asGroup()
+        .map(it -> new WrittenRecord(name, record, it, places))
+        .orElse(this);
+  }
+
   /** Returns where a thing is written, or what it belongs to. */
   public Span at(List<String> path) {
     for (int length = path.size(); length > 0; length--) {

@@ -13,7 +13,7 @@ import java.util.stream.Stream;
  * Makes records by {@link Samples}, written in every way that people write YAML in: lines and
  * brackets, all quotes, remarks everywhere, any line ends, with a last one or without.
  */
-final class RandomRecords {
+public final class RandomRecords {
   static final Map<String, Map<String, List<String>>> ITEMS = new LinkedHashMap<>();
 
   static {
@@ -54,13 +54,14 @@ final class RandomRecords {
   private final List<String> lines = new ArrayList<>();
   private final int step;
 
-  RandomRecords(long seed) {
+  /** Begins a record of its own for each seed. */
+  public RandomRecords(long seed) {
     this.random = new Random(seed);
     this.step = 1 + random.nextInt(4);
   }
 
   /** Returns a record's text. */
-  String text() {
+  public String text() {
     if (random.nextInt(4) == 0) {
       lines.add("# A record\tof one vehicle");
     }

@@ -8,7 +8,7 @@ import assize.yaml.YamlTree;
 import java.util.List;
 
 /** A rule set with an item for each kind of aspect, and records by it. */
-final class Samples {
+public final class Samples {
   static final String RULES_TEXT =
       """
       rule_set: small
@@ -55,7 +55,8 @@ final class Samples {
               source: parts-list-4
       """;
 
-  static final RuleSet RULES = rules();
+  /** The rule set. */
+  public static final RuleSet RULES = rules();
 
   private Samples() {}
 
