@@ -45,7 +45,6 @@ final class Asides {
       unless(it -> has.equals(told), "equipment", one);
     }
     unless(it -> own.unshared().containsAll(other.unshared()), WrittenRecord.PRIVATE);
-    unless(it -> own.unsharedWords().containsAll(other.unsharedWords()), "private_words");
   }
 
   private void unless(Predicate<Content> same, String... names) {

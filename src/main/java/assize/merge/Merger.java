@@ -3,6 +3,7 @@ package assize.merge;
 import assize.edit.Content;
 import assize.record.Evidence;
 import assize.record.Trace;
+import assize.record.Unshared;
 import assize.ruleset.Item;
 import assize.ruleset.RuleSet;
 import java.util.ArrayList;
@@ -51,6 +52,7 @@ public final class Merger {
     List<WrittenRecord> tidy = theirs.stream().map(WrittenRecord::tidy).toList();
     Merger merger = new Merger(mine, tidy, taken, hasFile);
     merger.judged();
+    merger.privateWords();
     merger.evidence();
     merger.traces();
     rules.items().map(Item::id).forEach(merger::item);
@@ -69,7 +71,57 @@ public final class Merger {
         && mine.record().judged().isEmpty()) {
       judgedIsTaken = true;
       add(path, told.get(0).value(), told);
+      keepJudged();
     }
+  }
+
+  /** Keeps from others who judged, where a friend keeps it from them. */
+  private void keepJudged() {
+    List<Side> from =
+        theirs.stream()
+            .filter(it -> it.record().unshared().contains(Unshared.JUDGED))
+            .flatMap(it -> side(it, List.of(WrittenRecord.PRIVATE)).stream())
+            .toList();
+    if (!from.isEmpty() && !mine.record().unshared().contains(Unshared.JUDGED)) {
+      boolean none = mine.record().unshared().isEmpty();
+      goOn(WrittenRecord.PRIVATE, none, List.of(Unshared.JUDGED.word()), from);
+    }
+  }
+
+  /** Keeps from others what friends keep from them, since it may stand in what is taken. */
+  private void privateWords() {
+    Set<String> known = new HashSet<>(mine.record().unsharedWords());
+    List<String> added = new ArrayList<>();
+    List<Side> from = new ArrayList<>();
+    for (WrittenRecord one : theirs) {
+      List<String> more =
+          one.record().unsharedWords().stream().filter(known::add).distinct().toList();
+      if (!more.isEmpty()) {
+        added.addAll(more);
+        side(one, List.of(WrittenRecord.PRIVATE_WORDS)).ifPresent(from::add);
+      }
+    }
+    if (!added.isEmpty()) {
+      goOn(WrittenRecord.PRIVATE_WORDS, false, added, from);
+    }
+  }
+
+  /** Adds words to one word or a list of them. */
+  private void goOn(String name, boolean anew, List<String> words, List<Side> from) {
+    Optional<Content> own = anew ? Optional.empty() : mine.content().get(name);
+    List<Content> added = words.stream().map(Content::text).toList();
+    List<Content> all =
+        new ArrayList<>(
+            own.map(it -> it.asItems().map(Content.Items::all).orElse(List.of(it)))
+                .orElse(List.of()));
+    all.addAll(added);
+    steps.add(
+        new Merge.Step(
+            List.of(name),
+            new Content.Items(all),
+            new Content.Items(added),
+            Optional.empty(),
+            from));
   }
 
   private static Optional<Side> side(WrittenRecord record, List<String> path) {
@@ -211,7 +263,8 @@ public final class Merger {
     Optional<Offer> own = Offer.of(mine, part);
     List<Offer> other = offers.stream().filter(it -> own.filter(it::saysWhat).isEmpty()).toList();
     List<Offer> different = Offer.different(other);
-    if (different.isEmpty()) {
+    boolean settled = offers.stream().anyMatch(it -> taken.names(it) && !other.contains(it));
+    if (different.isEmpty() || settled) {
       same++;
       return;
     }
@@ -219,9 +272,7 @@ public final class Merger {
         own.isEmpty() && different.size() == 1
             ? Optional.of(different.get(0))
             : taken
-                .of(
-                    part,
-                    other.size() == different.size() ? sides(other) : sides(different, other, part))
+                .of(part, sides(different, other, part))
                 .flatMap(side -> find(other, side))
                 .filter(it -> canReplace(own, it));
     if (chosen.isEmpty()) {

@@ -15,6 +15,14 @@ public record Taken(Map<Part, Optional<String>> parts) {
     parts = Map.copyOf(new LinkedHashMap<>(parts));
   }
 
+  /** Says whether it is a named friend's word that is taken. */
+  boolean names(Offer offer) {
+    return parts
+        .getOrDefault(offer.part(), Optional.empty())
+        .filter(offer.from().name()::equals)
+        .isPresent();
+  }
+
   /** Returns which side is taken, if one is and it can be told which. */
   Optional<Side> of(Part part, List<Side> different) {
     Optional<String> from = parts.getOrDefault(part, Optional.empty());

@@ -28,6 +28,7 @@ public record WrittenRecord(
   static final String TRACES = "traces";
   static final String JUDGED = "judged";
   static final String PRIVATE = "private";
+  static final String PRIVATE_WORDS = "private_words";
 
   public WrittenRecord {
     places = Collections.unmodifiableMap(new HashMap<>(places));

@@ -57,7 +57,7 @@ public final class MergeJson {
   }
 
   private static void aside(Json json, Merge.Aside one) {
-    String key = key(one.path());
+    String key = MergeText.meaning(one.path());
     json.texts("path", one.path())
         .orNull("mine", one.mine().map(it -> Editing.written(key, it.value())));
     side(json, key, one.theirs());

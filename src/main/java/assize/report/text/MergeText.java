@@ -18,7 +18,7 @@ import java.util.stream.Collectors;
 /** Says in a restorer's words what merging adds to a record, and what it leaves to its owner. */
 public final class MergeText {
   private static final int WIDEST_VALUE = 60;
-  private static final int NARROWEST_KEY = 8;
+  private static final int NARROWEST_KEY = 11;
 
   private final Merged merged;
   private final Map<String, String> titles = new LinkedHashMap<>();
@@ -61,6 +61,9 @@ public final class MergeText {
     }
     parts.add(merged.merge().conflicts().size() + " said differently");
     parts.add(merged.merge().same() + " the same");
+    if (!merged.applied().undone().isEmpty()) {
+      parts.add(merged.applied().undone().size() + " to be written by hand");
+    }
     line(
         String.join(", ", merged.theirs())
             + " into "
@@ -111,6 +114,11 @@ public final class MergeText {
 
   private static String key(List<String> path) {
     return path.get(path.size() - 1);
+  }
+
+  /** Returns the name by which it is known how a value is meant: equipment is there or not. */
+  static String meaning(List<String> path) {
+    return path.get(0).equals("equipment") ? "present" : key(path);
   }
 
   private static String written(String key, Content value) {
@@ -199,7 +207,7 @@ public final class MergeText {
     }
     heading("Said of the vehicle; write it yourself if it is right:");
     for (Merge.Aside one : merged.merge().asides()) {
-      String key = key(one.path());
+      String key = meaning(one.path());
       line("  " + String.join(" ", one.path()));
       Optional<Side> mine = one.mine();
       mine.ifPresent(it -> row("", written(key, it.value()), it.at().toString()));
@@ -214,7 +222,7 @@ public final class MergeText {
     }
     heading("To be written by hand:");
     for (ByHand one : all) {
-      String place = one.path().isEmpty() ? "" : " at " + String.join(", ", one.path());
+      String place = one.path().isEmpty() ? "" : ", under " + key(one.path());
       line("  " + one.at() + place + ", since " + one.why() + ":");
       one.write().lines().forEach(it -> line("    | " + it));
     }
