@@ -46,6 +46,11 @@ public final class Editing {
     return IN_LINE.inline(name, content, false);
   }
 
+  /** Returns something as JSON, which YAML reads as well. */
+  public static String json(Content content) {
+    return AS_JSON.inline("", content, true);
+  }
+
   private static Optional<Node.Mapping> tree(SourceFile file) {
     return YamlTree.read(file)
         .value()
@@ -68,7 +73,7 @@ public final class Editing {
    */
   private static boolean says(SourceFile text, Content meant, RuleSet rules) {
     Optional<Content> said = YamlTree.read(text).value().map(Content::of);
-    SourceFile simple = new SourceFile(text.path(), AS_JSON.inline("", meant, true));
+    SourceFile simple = new SourceFile(text.path(), json(meant));
     Optional<VehicleRecord> read = RecordReader.parse(text, rules).value();
     Optional<VehicleRecord> expected = RecordReader.parse(simple, rules).value();
     return said.filter(meant::equals).isPresent()

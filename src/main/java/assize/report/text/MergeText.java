@@ -198,7 +198,7 @@ public final class MergeText {
   private static String waitingOwner(List<String> path) {
     return path.get(0).equals("traces")
         ? "trace"
-        : path.get(0).equals("evidence") ? "evidence " + path.get(1) : path.get(1) + ": evidence";
+        : path.get(0).equals("evidence") ? "evidence " + path.get(1) : path.get(1) + ", evidence";
   }
 
   private void asides() {
