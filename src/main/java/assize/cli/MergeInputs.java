@@ -4,6 +4,7 @@ import assize.diagnostic.Code;
 import assize.diagnostic.Diagnostic;
 import assize.diagnostic.Result;
 import assize.merge.Applying;
+import assize.merge.Cells;
 import assize.merge.Merge;
 import assize.merge.Merged;
 import assize.merge.Merger;
@@ -13,6 +14,8 @@ import assize.merge.Vehicles;
 import assize.merge.WrittenRecord;
 import assize.record.VehicleRecord;
 import assize.ruleset.RuleSet;
+import assize.table.Filled;
+import assize.table.TableReader;
 import assize.text.SourceFile;
 import assize.yaml.RecordReader;
 import assize.yaml.RuleSetReader;
@@ -95,6 +98,9 @@ final class MergeInputs {
     if (isSame(file, record)) {
       return refuse(file, Code.WRONG_SHAPE, "this is the record itself; name a friend's file here");
     }
+    if (TableReader.isTable(file)) {
+      return table(file, read);
+    }
     Optional<RuleSet> named = rulesOf(file);
     if (named.isPresent() && !named.get().id().equals(read.rules().id())) {
       return refuse(
@@ -114,6 +120,37 @@ final class MergeInputs {
         .filter(it -> it.code() != Code.OTHER_EDITION || wanted.otherEdition())
         .forEach(found::add);
     return told.value().flatMap(it -> accepted(it, read));
+  }
+
+  private Optional<WrittenRecord> table(Path file, Read read) {
+    String shown = RecordFiles.shown(file);
+    Result<Filled> filled = TableReader.read(file, shown, read.rules(), read.mine().record());
+    List<Diagnostic> said = filled.diagnostics().stream().map(this::asWanted).toList();
+    found.addAll(said);
+    if (filled.value().isEmpty() || said.stream().anyMatch(Diagnostic::isError)) {
+      return Optional.empty();
+    }
+    List<Cells.Cell> cells =
+        filled.value().get().entries().stream()
+            .map(it -> new Cells.Cell(it.item(), it.key(), it.yaml(), it.at()))
+            .toList();
+    Result<WrittenRecord> told = Cells.read(shown, read.mine(), read.rules(), cells);
+    found.addAll(told.diagnostics());
+    return told.value();
+  }
+
+  /** Refuses a table that was made for something else, unless it is to be taken all the same. */
+  private Diagnostic asWanted(Diagnostic it) {
+    if (it.code() == Code.OTHER_RECORD && !wanted.otherVehicle()) {
+      return as(Code.MERGED_OTHER_VEHICLE, it, Vehicles.OTHER_VEHICLE);
+    }
+    return it.code() == Code.OTHER_EDITION && !wanted.otherEdition()
+        ? as(Code.MERGED_OTHER_RULES, it, Vehicles.OTHER_EDITION)
+        : it;
+  }
+
+  private static Diagnostic as(Code code, Diagnostic it, String hint) {
+    return new Diagnostic(code, it.at(), it.message(), Optional.of(hint), it.related());
   }
 
   private Optional<WrittenRecord> accepted(VehicleRecord told, Read read) {

@@ -11,8 +11,11 @@ import java.util.Optional;
 
 /** Says whether a friend's record is about the same vehicle, by the same edition. */
 public record Vehicles(RuleSet rules, WrittenRecord mine, WrittenRecord theirs) {
-  private static final String VEHICLE = "with --other-vehicle it is taken all the same";
-  private static final String EDITION =
+  /** The next step for what seems to be about another vehicle. */
+  public static final String OTHER_VEHICLE = "with --other-vehicle it is taken all the same";
+
+  /** The next step for what was filled in for another edition. */
+  public static final String OTHER_EDITION =
       "look it through again and change its edition, or take it all the same with --other-edition";
 
   /**
@@ -62,7 +65,7 @@ public record Vehicles(RuleSet rules, WrittenRecord mine, WrittenRecord theirs) 
             Code.MERGED_OTHER_VEHICLE,
             theirs.at(List.of(path)),
             "this is a record of another vehicle: " + why,
-            VEHICLE)
+            OTHER_VEHICLE)
         .with(mine.at(List.of(path)), "the record's own");
   }
 
@@ -87,6 +90,6 @@ public record Vehicles(RuleSet rules, WrittenRecord mine, WrittenRecord theirs) 
                         + "\", the record for \""
                         + edition
                         + "\"",
-                    EDITION));
+                    OTHER_EDITION));
   }
 }

@@ -30,7 +30,7 @@ class MergeCorpusTest {
   private static final Set<String> OURS =
       Set.of("record.yaml", "after.yaml", "expected.txt", "options.txt");
 
-  @TempDir private Path folder;
+  @TempDir private Path folder = Path.of("");
 
   static List<Path> cases() throws IOException {
     try (Stream<Path> all = Files.list(CORPUS)) {
