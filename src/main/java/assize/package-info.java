@@ -22,6 +22,7 @@
  *   <li>{@code photo}: pictures of evidence
  *   <li>{@code report.view}, {@code report.drawing}, {@code report.html}, {@code report.text}: says
  *       it
+ *   <li>{@code shell}: completions for shells, and the manual
  *   <li>{@code cli}: the command line
  * </ul>
  */

@@ -48,6 +48,7 @@ class PackagesTest {
     MAY_IMPORT.put("judge", and(facts, "ruleset", "record", "judgment"));
     MAY_IMPORT.put("standing", and(facts, "ruleset", "record", "judgment", "judge"));
     MAY_IMPORT.put("photo", Set.of("text", "diagnostic"));
+    MAY_IMPORT.put("shell", Set.of());
     MAY_IMPORT.put("share", and(facts, "ruleset", "record", "judgment"));
     MAY_IMPORT.put("report.drawing", and(facts));
     MAY_IMPORT.put(

@@ -31,7 +31,10 @@ import picocli.CommandLine.Spec;
       ColorCommand.class,
       MergeCommand.class,
       NumberCommand.class,
-      VouchCommand.class
+      VouchCommand.class,
+      SchemaCommand.class,
+      CompletionCommand.class,
+      ManualCommand.class
     })
 public final class Main implements Runnable {
   @Spec private CommandSpec spec = CommandSpec.create();

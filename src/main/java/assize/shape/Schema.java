@@ -18,15 +18,26 @@ public final class Schema {
 
   /** Returns the schema as JSON, with a line break at its end. */
   public static String of(Shape shape) {
-    Map<String, Object> root = new LinkedHashMap<>();
-    root.put("$schema", "http://json-schema.org/draft-07/schema#");
-    root.put("title", shape.title());
-    root.put("description", shape.about());
+    Map<String, Object> root = top(shape);
     root.putAll(group(shape.root()));
     Map<String, Object> shared = new TreeMap<>();
     shape.shared().forEach((name, block) -> shared.put(name, group(block)));
     root.put("definitions", shared);
     return JsonText.of(root);
+  }
+
+  private static Map<String, Object> top(Shape shape) {
+    Map<String, Object> root = new LinkedHashMap<>();
+    root.put("$schema", "http://json-schema.org/draft-07/schema#");
+    root.put("title", shape.title());
+    root.put("description", shape.about());
+    return root;
+  }
+
+  /** Says whether a text is such a schema, of this edition of the program or another. */
+  public static boolean isOne(Shape shape, String json) {
+    String top = JsonText.of(Map.of("title", shape.title()));
+    return json.contains("json-schema.org") && json.contains(top.strip().replaceAll("[{}]", ""));
   }
 
   private static Map<String, Object> schema(Value value) {

@@ -1,0 +1,67 @@
+package assize.shell;
+
+import java.util.stream.Collectors;
+
+/** Completion for fish. */
+public final class Fish {
+  private Fish() {}
+
+  public static String completion(Program program) {
+    String name = program.name();
+    String verbs = program.verbs().stream().map(Verb::name).collect(Collectors.joining(" "));
+    StringBuilder out = new StringBuilder();
+    out.append("# Completes " + name + " in fish. Made by: " + name + " completion fish\n");
+    out.append("complete -c " + name + " -e\n");
+    String none = "complete -c " + name + " -n 'not __fish_seen_subcommand_from " + verbs + "'";
+    out.append(none + " -f\n");
+    program.switches().forEach(it -> out.append(none + names(it) + about(it.about())));
+    program.verbs().forEach(it -> out.append(none + " -a " + it.name() + about(it.about())));
+    for (Verb verb : program.verbs()) {
+      String behind =
+          "complete -c " + name + " -n '__fish_seen_subcommand_from " + verb.name() + "'";
+      out.append(behind + offer(verb.values().isEmpty() ? Verb.Kind.TEXT : verb.first(), verb));
+      for (Verb.Switch one : verb.switches()) {
+        out.append(behind + names(one) + value(one) + about(one.about()));
+      }
+    }
+    return out.toString();
+  }
+
+  private static String names(Verb.Switch one) {
+    return one.names().stream()
+        .map(it -> it.startsWith("--") ? " -l " + it.substring(2) : " -s " + it.substring(1))
+        .collect(Collectors.joining());
+  }
+
+  private static String about(String about) {
+    return " -d " + quoted(about) + "\n";
+  }
+
+  private static String offer(Verb.Kind kind, Verb verb) {
+    return switch (kind) {
+      case NOTHING, TEXT -> " -f\n";
+      case WORDS -> " -f -a " + quoted(String.join(" ", verb.words())) + "\n";
+      case YAML -> " -f -k -a '(__fish_complete_suffix .yaml)'\n";
+      case FILE -> " -F\n";
+      case FOLDER -> " -f -a '(__fish_complete_directories)'\n";
+    };
+  }
+
+  private static String value(Verb.Switch one) {
+    if (!one.takesNext()) {
+      return "";
+    }
+    return switch (one.value().kind()) {
+      case NOTHING -> "";
+      case TEXT -> " -x";
+      case WORDS -> " -x -a " + quoted(String.join(" ", one.value().words()));
+      case YAML -> " -x -k -a '(__fish_complete_suffix .yaml)'";
+      case FILE -> " -r -F";
+      case FOLDER -> " -x -a '(__fish_complete_directories)'";
+    };
+  }
+
+  private static String quoted(String text) {
+    return "'" + text.replace("\\", "\\\\").replace("'", "\\'") + "'";
+  }
+}
