@@ -19,7 +19,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** What the shells themselves make of the completions. */
 class CompletionCommandTest {
-  @TempDir private Path folder;
+  @TempDir private Path folder = Path.of("");
 
   @BeforeEach
   void fill() throws IOException {

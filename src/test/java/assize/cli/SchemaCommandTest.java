@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 class SchemaCommandTest {
-  @TempDir private Path folder;
+  @TempDir private Path folder = Path.of("");
 
   @Test
   void writesBothBesideTheFilesAndSaysWhatToPutOnTop() throws IOException {
