@@ -159,7 +159,8 @@ public final class Merger {
       }
     }
     if (own.isPresent()) {
-      same += from.isEmpty() ? 0 : 1;
+      boolean isSame = theirs.stream().anyMatch(it -> shown(it).contains(id) && it.writes(path));
+      same += isSame ? 1 : 0;
       return;
     }
     Evidence piece = first.orElseThrow();
@@ -229,7 +230,12 @@ public final class Merger {
     }
     int before = steps.size();
     Secrets secrets = new Secrets(mine, item);
-    Offer.KEYS.forEach(key -> part(telling, new Part(item, key), secrets));
+    telling.stream()
+        .flatMap(it -> it.observation(item).fields().stream())
+        .map(Content.Field::name)
+        .distinct()
+        .filter(Offer.KEYS::contains)
+        .forEach(key -> part(telling, new Part(item, key), secrets));
     cited(telling, item, secrets);
     if (steps.size() > before && Offer.observation(mine, item).isEmpty()) {
       List<Merge.Step> added = List.copyOf(steps.subList(before, steps.size()));

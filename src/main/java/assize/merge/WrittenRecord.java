@@ -70,6 +70,11 @@ public record WrittenRecord(
         .orElse(this);
   }
 
+  /** Says whether a thing is written in its file: a table leaves out what it only cites. */
+  boolean writes(List<String> path) {
+    return places.containsKey(path);
+  }
+
   /** Returns where a thing is written, or what it belongs to. */
   public Span at(List<String> path) {
     for (int length = path.size(); length > 0; length--) {
