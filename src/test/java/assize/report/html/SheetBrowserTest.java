@@ -266,8 +266,31 @@ class SheetBrowserTest {
   }
 
   @Test
-  void noControlCouldSendAnything() {
-    browser.open(sheets.ofTruck());
+  void aPhotoIsNotedByItsFileAndADepartureByItsReason() throws IOException, InterruptedException {
+    browser.open(sheets.fresh());
+    Map<String, Object> told =
+        Map.of(
+            "photo", Map.of("file", "photos/horn-button.png", "caption", "Left: \"C3\""),
+            "departure", Map.of("reason", "safety", "why", "So it is safe."));
+    assertThat(browser.faults("fill-in.js", Map.of("spring-date", told))).isEmpty();
+    Path saved = sheets.save(browser);
+    assertThat(Files.readString(saved))
+        .contains(
+            "evidence:\n  photo-1:\n    photo: photos/horn-button.png\n"
+                + "    caption: \"Left: \\\"C3\\\"\"\n")
+        .contains(
+            "  spring-date:\n    evidence: [photo-1]\n    departure:\n      reason: safety\n"
+                + "      why: So it is safe.\n");
+    assertThat(sheets.judge(saved)).isEmpty();
+  }
+
+  @Test
+  void noControlCouldSendAnything() throws IOException {
+    Path page = sheets.ofTruck();
+    assertThat(Files.readString(page))
+        .doesNotContain("innerHTML", "outerHTML", "insertAdjacentHTML", "document.write")
+        .doesNotContain("eval(", "Function(", "fetch(", "XMLHttpRequest", "sendBeacon");
+    browser.open(page);
     assertThat(
             browser.texts(
                 "document.querySelectorAll('details').forEach(it => it.open = true);"
