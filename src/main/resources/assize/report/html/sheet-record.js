@@ -124,7 +124,8 @@ const recordOf = (base, page) => {
       const fields = answers.items[id];
       if (fields) {
         const map = new Map();
-        Object.entries(fields).forEach(([field, value]) => {
+        const place = ([field]) => fieldOrder.indexOf(field === 'photos' ? 'evidence' : field);
+        Object.entries(fields).sort((a, b) => place(a) - place(b)).forEach(([field, value]) => {
           if (field === 'photos') {
             const cited = new Set(cites(id).map(({name}) => name));
             const more = [...new Set(namesOf(value.filter(({file}) => file !== ''), fresh))].filter((name) => !cited.has(name));
