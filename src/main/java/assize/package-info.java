@@ -23,6 +23,7 @@
  *   <li>{@code report.view}, {@code report.drawing}, {@code report.html}, {@code report.text}: says
  *       it
  *   <li>{@code shell}: completions for shells, and the manual
+ *   <li>{@code start}: a record to fill in
  *   <li>{@code cli}: the command line
  * </ul>
  */

@@ -66,6 +66,7 @@ class PackagesTest {
     MAY_IMPORT.put("report.html", Set.of("text", "report.view", "report.drawing"));
     MAY_IMPORT.put(
         "report.text", and(facts, "ruleset", "record", "judgment", "diagnostic", "edit", "merge"));
+    MAY_IMPORT.put("start", and(facts, "ruleset", "record", "report.view"));
   }
 
   private static final Map<String, String> LIBRARY_IN =

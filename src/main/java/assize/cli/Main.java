@@ -23,6 +23,7 @@ import picocli.CommandLine.Spec;
       DemoCommand.class,
       JudgeCommand.class,
       LintCommand.class,
+      StartCommand.class,
       RosterCommand.class,
       DossierCommand.class,
       SheetCommand.class,
@@ -85,7 +86,7 @@ public final class Main implements Runnable {
             .registerConverter(LocalDate.class, Typed::day)
             .setParameterExceptionHandler(
                 (problem, arguments) -> {
-                  terminal.error(Mistakes.words(problem));
+                  Mistakes.words(problem).forEach(terminal::error);
                   String verb = problem.getCommandLine().getCommandSpec().qualifiedName();
                   terminal.error("Try: " + verb + " --help");
                   return Exit.BAD_COMMAND_LINE;

@@ -2,6 +2,7 @@ package assize.cli;
 
 import assize.diagnostic.NearNames;
 import java.util.Collection;
+import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine;
 import picocli.CommandLine.Model.ArgSpec;
@@ -14,7 +15,25 @@ import picocli.CommandLine.UnmatchedArgumentException;
 final class Mistakes {
   private Mistakes() {}
 
-  static String words(ParameterException problem) {
+  /** More than one thing that is wrong with a command line. */
+  static final class Several extends ParameterException {
+    private static final long serialVersionUID = 1L;
+
+    @SuppressWarnings("serial") // a list of texts, unmodifiable
+    private final List<String> each;
+
+    Several(CommandLine line, List<String> each) {
+      super(line, String.join("; ", each));
+      this.each = List.copyOf(each);
+    }
+  }
+
+  /** Returns what is wrong, each in a line. */
+  static List<String> words(ParameterException problem) {
+    return problem instanceof Several several ? several.each : List.of(single(problem));
+  }
+
+  private static String single(ParameterException problem) {
     if (problem instanceof UnmatchedArgumentException unmatched
         && !unmatched.getUnmatched().isEmpty()) {
       return unmatched(problem.getCommandLine(), unmatched.getUnmatched().get(0));

@@ -17,7 +17,6 @@ import java.util.Optional;
 import java.util.Set;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
 /** What is known of a vehicle, as it is typed; what is not known is left out. */
@@ -71,7 +70,7 @@ final class VehicleOptions {
    *
    * @param id the record's name
    * @param named the rule set's file or folder, as the record names it
-   * @throws ParameterException with everything that is wrong, one in each line
+   * @throws Mistakes.Several with everything that is wrong
    */
   VehicleRecord vehicle(RuleSet rules, String id, String named) {
     Checked checked = new Checked(rules);
@@ -83,7 +82,7 @@ final class VehicleOptions {
     Map<String, String> stamped = checked.numbers(numbers);
     name.ifPresent(it -> checked.isLine("--name", it));
     if (!checked.wrong.isEmpty()) {
-      throw new ParameterException(spec.commandLine(), String.join("\n", checked.wrong));
+      throw new Mistakes.Several(spec.commandLine(), checked.wrong);
     }
     return new VehicleRecord(
         id,

@@ -10,14 +10,18 @@ import assize.record.Opinion;
 import assize.ruleset.AspectRule;
 import assize.ruleset.Item;
 import assize.shape.RecordShapes;
+import assize.text.SourceFile;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /** Reads what was found at each item. */
 final class ObservationReader {
+  private static final Pattern LINE_END = Pattern.compile("[ \\t]*:[ \\t]*(?:\\R|\\z)");
+
   private final Map<String, Item> items;
   private final Vocabulary names;
   private final Names evidence;
@@ -50,7 +54,9 @@ final class ObservationReader {
     FindingReader reader = new FindingReader(names, values);
     for (Aspect aspect : Aspect.values()) {
       Optional<Node.Entry> found = fields.get(aspect.word());
-      if (found.isPresent() && isAsked(item, aspect, found.get(), values.problems())) {
+      if (found.isPresent()
+          && isAsked(item, aspect, found.get(), values.problems())
+          && !isLeftBlank(found.get())) {
         reader.read(aspect, found.get(), choices(item)).ifPresent(it -> findings.put(aspect, it));
       }
     }
@@ -69,6 +75,16 @@ final class ObservationReader {
             entry.key().at());
     fields.done();
     return observation;
+  }
+
+  /** Says whether a name ends its line with its colon: not looked at yet. */
+  private static boolean isLeftBlank(Node.Entry entry) {
+    if (!(entry.value() instanceof Node.Scalar text) || !text.isNothing()) {
+      return false;
+    }
+    SourceFile file = entry.key().at().file();
+    String behind = file.text().substring(entry.key().at().end());
+    return text.text().isEmpty() && LINE_END.matcher(behind).lookingAt();
   }
 
   /** Returns the words that an item lets one choose from. */

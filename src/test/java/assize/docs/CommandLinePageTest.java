@@ -81,6 +81,11 @@ class CommandLinePageTest {
     return out("merge", "--json", record.toString(), friend.toString());
   }
 
+  private static String started(Path demo) {
+    String rules = demo.resolve("tarrowby-type-l").toString();
+    return out("start", "--json", rules, demo.resolve("new.yaml").toString());
+  }
+
   @Test
   void namesAllThatIsPrintedAndNothingElse() throws IOException {
     String bad = folder.resolve("nothing.yaml").toString();
@@ -92,6 +97,7 @@ class CommandLinePageTest {
             + out("color", "--json", "50,2.6772,-79.7751", "50,0,-82.7485")
             + out("lint", "--json", bad)
             + merged()
+            + started(folder.resolve("demo"))
             + shared(folder.resolve("demo"));
     StringBuilder page = new StringBuilder();
     Matcher blocks = BLOCK.matcher(Files.readString(Path.of("docs/command-line.md")));

@@ -18,6 +18,8 @@ import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class RecordReaderTest {
   private static final Path TRUCK = Path.of("rules/tarrowby-type-l");
@@ -47,6 +49,23 @@ class RecordReaderTest {
         small("observations:\n  horn-button:\n    finish: other\n").orElseThrow();
     assertThat(at(record, "horn-button").findings())
         .isEqualTo(Map.of(Aspect.FINISH, new Finding.Word(Finding.OTHER)));
+  }
+
+  /** Nothing behind a colon at the end of its line is an aspect that nobody looked at yet. */
+  @ParameterizedTest
+  @ValueSource(strings = {"finish:", "finish: ", "finish:\r", "finish :"})
+  void anAspectMayBeLeftBlank(String line) {
+    VehicleRecord record = small("observations:\n  horn-button:\n    " + line + "\n").orElseThrow();
+    assertThat(at(record, "horn-button").findings()).isEmpty();
+    assertThat(small("observations:\n  horn-button:\n    finish:")).isPresent();
+  }
+
+  /** What may be lost without anybody noticing is not taken for a blank. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {"finish: # nickel", "finish: ~", "note:", "{finish: , note: x}", "{finish}"})
+  void whatMayBeLostIsNoBlank(String line) {
+    assertThat(small("observations:\n  horn-button:\n    " + line + "\n")).isEmpty();
   }
 
   @Test

@@ -17,10 +17,9 @@ final class WalkTime {
 
   private WalkTime() {}
 
-  /** Returns as in "about 25 minutes" or "about 3 1/2 hours". */
-  static String of(List<WalkArea> areas) {
-    return words(
-        areas.stream().flatMap(area -> area.items().stream()).mapToInt(WalkTime::seconds).sum());
+  /** Returns how many seconds it comes to. */
+  static int seconds(List<WalkArea> areas) {
+    return areas.stream().flatMap(area -> area.items().stream()).mapToInt(WalkTime::seconds).sum();
   }
 
   private static int seconds(WalkItem item) {
@@ -35,13 +34,18 @@ final class WalkTime {
     };
   }
 
-  /** Rounds up: to 5 minutes up to an hour and a half, then to half hours. */
+  /** Returns whole minutes, rounded up: to 5 up to an hour and a half, then to half hours. */
+  static int minutes(int seconds) {
+    int step = seconds <= HOUR * 3 / 2 ? 300 : HOUR / 2;
+    return Math.max(1, (seconds + step - 1) / step) * step / 60;
+  }
+
+  /** Returns as in "about 25 minutes" or "about 3 1/2 hours". */
   static String words(int seconds) {
-    if (seconds <= HOUR * 3 / 2) {
-      int minutes = Math.max(5, (seconds + 299) / 300 * 5);
+    int minutes = minutes(seconds);
+    if (minutes <= 90) {
       return "about " + minutes + " minutes";
     }
-    int halves = (seconds + HOUR / 2 - 1) / (HOUR / 2);
-    return "about " + halves / 2 + (halves % 2 == 0 ? "" : " 1/2") + " hours";
+    return "about " + minutes / 60 + (minutes % 60 == 0 ? "" : " 1/2") + " hours";
   }
 }

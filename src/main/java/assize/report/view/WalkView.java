@@ -18,6 +18,7 @@ import java.util.List;
  * @param items how many there are to look at
  * @param aspects how many things there are to look at on them
  * @param time roughly how long that takes, as in "about 3 hours"
+ * @param minutes the same in minutes
  */
 public record WalkView(
     String vehicle,
@@ -31,7 +32,8 @@ public record WalkView(
     String afterCautions,
     int items,
     int aspects,
-    String time) {
+    String time,
+    int minutes) {
   public WalkView {
     facts = List.copyOf(facts);
     areas = List.copyOf(areas);

@@ -66,7 +66,8 @@ public final class WalkViews {
         Caution.THEN,
         items.size(),
         items.stream().mapToInt(item -> item.aspects().size()).sum(),
-        WalkTime.of(areas));
+        WalkTime.words(WalkTime.seconds(areas)),
+        WalkTime.minutes(WalkTime.seconds(areas)));
   }
 
   private List<HeadView.Named> facts() {
