@@ -9,6 +9,7 @@ import assize.text.SourceFile;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -44,11 +45,19 @@ class DocsExamplesTest {
       """;
 
   static List<MarkdownBlocks.Block> rules() throws IOException {
-    return MarkdownBlocks.of("docs/rule-sets.md");
+    List<MarkdownBlocks.Block> blocks = new ArrayList<>(MarkdownBlocks.of("docs/rule-sets.md"));
+    weighing().filter(block -> !block.hasKey("traces")).forEach(blocks::add);
+    return blocks;
   }
 
   static List<MarkdownBlocks.Block> records() throws IOException {
-    return MarkdownBlocks.of("docs/records.md");
+    List<MarkdownBlocks.Block> blocks = new ArrayList<>(MarkdownBlocks.of("docs/records.md"));
+    weighing().filter(block -> block.hasKey("traces")).forEach(blocks::add);
+    return blocks;
+  }
+
+  private static Stream<MarkdownBlocks.Block> weighing() throws IOException {
+    return MarkdownBlocks.of("docs/weighing-sources.md").stream();
   }
 
   @ParameterizedTest
