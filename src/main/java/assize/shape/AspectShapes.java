@@ -113,7 +113,7 @@ public final class AspectShapes {
 
   /** Returns what is written of an aspect that was looked at. */
   static Key found(Aspect aspect) {
-    return may(aspect.word(), seen(aspect), aboutFound(aspect));
+    return may(aspect.word(), either(seen(aspect), new Value.Blank()), aboutFound(aspect));
   }
 
   /** Returns the three ways in which a claim or a trace speaks, of which it has one. */

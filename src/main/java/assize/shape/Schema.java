@@ -94,6 +94,11 @@ public final class Schema {
 
   private static final class Words implements Value.Cases<Map<String, Object>> {
     @Override
+    public Map<String, Object> blank(Value.Blank blank) {
+      return Map.of("type", "null");
+    }
+
+    @Override
     public Map<String, Object> scalar(Value.Scalar scalar) {
       Form form = scalar.form();
       Map<String, Object> schema = new LinkedHashMap<>();

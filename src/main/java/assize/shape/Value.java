@@ -16,6 +16,14 @@ public sealed interface Value {
     }
   }
 
+  /** Nothing behind the colon: not looked at yet. */
+  record Blank() implements Value {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.blank(this);
+    }
+  }
+
   /** One of a few words that no rule set can add to. */
   record Word(List<String> words) implements Value {
     public Word {
@@ -90,6 +98,8 @@ public sealed interface Value {
 
   /** An answer for each kind of value. */
   interface Cases<R> {
+    R blank(Blank blank);
+
     R scalar(Scalar scalar);
 
     R word(Word word);

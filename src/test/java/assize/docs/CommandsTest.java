@@ -61,6 +61,8 @@ class CommandsTest {
   void everyCommandRuns() throws Exception {
     Program program = new Program(folder);
     assertThat(program.run("assize demo .").exit()).isZero();
+    // what can be vouched for was shared before
+    assertThat(program.run("assize judge l45-4388.yaml --share").exit()).isZero();
     Matcher files = README_FILE.matcher(Files.readString(Path.of("README.md")));
     List<String> names = List.of("our-standard.yaml", "our-truck.yaml");
     Set<String> run = new TreeSet<>();

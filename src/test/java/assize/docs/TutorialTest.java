@@ -15,9 +15,9 @@ import org.junit.jupiter.api.io.TempDir;
 /**
  * Follows the tutorial to the letter, in an empty folder.
  *
- * <p>What a block is for stands behind its first fence: {@code yaml new FILE} is a file, {@code yaml
- * add FILE} goes to its end, {@code yaml fill FILE} puts values behind the names of items, {@code
- * diff FILE} changes lines, {@code console} is a command and what it says.
+ * <p>What a block is for stands behind its first fence: {@code yaml new FILE} is a file, {@code
+ * yaml add FILE} goes to its end, {@code yaml fill FILE} puts values behind the names of items,
+ * {@code diff FILE} changes lines, {@code console} is a command and what it says.
  */
 class TutorialTest {
   private static final Path PAGE = Path.of("docs/tutorial.md");

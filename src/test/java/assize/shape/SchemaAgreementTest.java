@@ -4,7 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import assize.diagnostic.Code;
 import assize.diagnostic.Diagnostic;
+import assize.judge.Judge;
+import assize.record.VehicleRecord;
+import assize.report.view.WalkView;
+import assize.report.view.WalkViews;
 import assize.ruleset.RuleSet;
+import assize.start.RecordToFill;
+import assize.text.SourceFile;
 import assize.yaml.RecordReader;
 import assize.yaml.RuleSetReader;
 import java.io.IOException;
@@ -13,6 +19,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -90,6 +97,19 @@ class SchemaAgreementTest {
     } else if (codes.isEmpty()) {
       assertThat(refused).as("%s", files).isEmpty();
     }
+  }
+
+  /** An editor finds no fault in a record that is not filled in yet. */
+  @Test
+  void readsARecordToFillIn() {
+    RuleSet rules = RuleSetReader.read(Path.of("rules/tarrowby-type-l")).value().orElseThrow();
+    String known = "record: r\nrules: r\nvehicle: {name: Ours, model: L45}\n";
+    VehicleRecord vehicle =
+        RecordReader.parse(new SourceFile("r.yaml", known), rules).value().orElseThrow();
+    WalkView view = WalkViews.of(Judge.judge(rules, vehicle, Optional.empty()));
+    String text = RecordToFill.text(view, vehicle, rules, "r.yaml");
+    assertThat(EditorYaml.refused(EditorYaml.RECORD, text)).isEmpty();
+    assertThat(EditorYaml.refused(EditorYaml.RECORD, text + "traces:\n")).isNotEmpty();
   }
 
   @Test
