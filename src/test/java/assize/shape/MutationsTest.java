@@ -61,7 +61,8 @@ class MutationsTest {
       it -> it.matches("/(rule_set|name|edition) left out");
 
   /** An aspect may be left blank; editors can't tell a blank from a word that means the same. */
-  private static final Predicate<String> BLANK = it -> it.matches("/observations/[^/]+/[a-z_]+ = ~");
+  private static final Predicate<String> BLANK =
+      it -> it.matches("/observations/[^/]+/[a-z_]+ = ~");
 
   private static void hold(
       String yaml,
