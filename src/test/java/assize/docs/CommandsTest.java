@@ -48,7 +48,7 @@ class CommandsTest {
       fenced
           .group(1)
           .lines()
-          .map(line -> line.strip().replaceFirst("^\\$ ", ""))
+          .map(line -> line.strip().replaceFirst("^\\$ ", "").replaceFirst(" > .*", ""))
           .filter(line -> line.startsWith("assize "))
           .forEach(commands::add);
     }
