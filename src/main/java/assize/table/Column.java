@@ -7,17 +7,17 @@ import java.util.Optional;
 /** The columns of the walk-round table, in their order. */
 enum Column {
   NUMBER("No.", 6, false),
-  AREA("Area", 18, false),
-  TITLE("Title", 26, false),
-  ASPECT("Aspect", 13, true),
-  LOOK("What to look at", 44, false),
-  CAUTION("Caution", 30, false),
-  RIGHT("Right", 36, false),
-  FOUND("Found", 26, true),
+  AREA("Area", 14, false),
+  TITLE("Title", 22, false),
+  ASPECT("Aspect", 12, true),
+  LOOK("What to look at", 40, false),
+  CAUTION("Caution", 26, false),
+  RIGHT("Right", 32, false),
+  FOUND("Found", 24, true),
   NOTE("Note", 34, true),
-  EVIDENCE("Evidence", 20, true),
-  HOW("How to write it", 34, false),
-  ITEM("Item", 26, true);
+  EVIDENCE("Evidence", 18, true),
+  HOW("How to write it", 32, false),
+  ITEM("Item", 24, true);
 
   private final String heading;
   private final int width;

@@ -53,6 +53,7 @@ final class CsvTable {
             CsvReader.builder()
                 .fieldSeparator(separator)
                 .skipEmptyLines(false)
+                .allowUnclosedQuote(false)
                 .extraFieldStrategy(FieldMismatchStrategy.IGNORE)
                 .missingFieldStrategy(FieldMismatchStrategy.IGNORE)
                 .ofCsvRecord(text);

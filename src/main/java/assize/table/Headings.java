@@ -17,6 +17,9 @@ final class Headings {
   private static final int LOOKED_AT = 30;
   private static final int KNOWN_LEAST = 2;
 
+  /** The mark of UTF-8 as Windows-1252 reads it. */
+  private static final String MISREAD = "\u00EF\u00BB\u00BF";
+
   private Headings() {}
 
   /**
@@ -62,6 +65,7 @@ final class Headings {
     Map<Column, Cell> columns = row.columns();
     List<Cell> unknown =
         row.cells().stream()
+            .filter(it -> !it.text().startsWith(MISREAD))
             .filter(it -> Column.of(it.text()).isEmpty() && MadeFor.of(it.text()).isEmpty())
             .toList();
     List<Column> missing =
@@ -79,6 +83,9 @@ final class Headings {
                 .with(texts.at(first.get()), "the first of them"));
       }
     }
+    row.cells().stream()
+        .filter(it -> it.text().startsWith(MISREAD))
+        .forEach(it -> found.add(misread(texts.at(it))));
     if (missing.isEmpty()) {
       unknown.forEach(it -> found.add(notRead(it, texts.at(it))));
     }
@@ -101,6 +108,15 @@ final class Headings {
         near.isPresent()
             ? "write \"" + column.heading() + "\" here"
             : "write \"" + column.heading() + "\" above the column that is meant");
+  }
+
+  private static Diagnostic misread(Span at) {
+    return Diagnostic.of(
+        Code.NOT_UTF8,
+        at,
+        "this table was opened as Windows-1252 though it is UTF-8, so that letters such as ± went"
+            + " wrong",
+        "open the CSV file again, choose UTF-8 there, and fill in that");
   }
 
   private static Diagnostic notRead(Cell cell, Span at) {

@@ -28,6 +28,11 @@ final class WorkbookWriter {
   private static final String LINE = "B8C0C8";
   private static final String QUIET = "6B7580";
   private static final String ALARM = "8A1C1C";
+  private static final int FONT = 10;
+
+  /** In points, of ten-point letters. */
+  private static final double LINE_HEIGHT = 12.75;
+
   private static final int NAME_WIDTH = 26;
   private static final int TEXT_WIDTH = 90;
   private static final int MADE_FOR_WIDTH = 10;
@@ -66,7 +71,12 @@ final class WorkbookWriter {
     }
     head(walk, columns.length);
     put(walk, 0, columns.length, table.madeFor().heading());
-    walk.style(0, columns.length).fontColor(QUIET).format(TEXT).set();
+    font(walk.style(0, columns.length))
+        .fontColor(QUIET)
+        .format(TEXT)
+        .verticalAlignment("top")
+        .horizontalAlignment("fill")
+        .set();
     walk.width(columns.length, MADE_FOR_WIDTH);
     for (int i = 0; i < table.rows().size(); i++) {
       row(i + 1, table.rows().get(i), lists);
@@ -96,6 +106,7 @@ final class WorkbookWriter {
       }
       style.set();
     }
+    walk.rowHeight(number, height(row.cells()));
     row.list()
         .map(lists::get)
         .ifPresent(
@@ -143,15 +154,14 @@ final class WorkbookWriter {
       List<String> fact = table.facts().get(row);
       put(vehicle, row, 0, fact.get(0));
       put(vehicle, row, 1, fact.get(1));
-      vehicle.style(row, 0).bold().verticalAlignment("top").wrapText(true).format(TEXT).set();
-      vehicle.style(row, 1).verticalAlignment("top").wrapText(true).format(TEXT).set();
+      vehicle.rowHeight(row, height(lines(fact.get(1), TEXT_WIDTH)));
+      font(vehicle.style(row, 0)).bold().verticalAlignment("top").wrapText(true).format(TEXT).set();
+      font(vehicle.style(row, 1)).verticalAlignment("top").wrapText(true).format(TEXT).set();
     }
   }
 
   private static void head(Worksheet sheet, int columns) {
-    sheet
-        .range(0, 0, 0, columns - 1)
-        .style()
+    font(sheet.range(0, 0, 0, columns - 1).style())
         .bold()
         .fillColor(HEAD)
         .borderStyle(BorderStyle.THIN)
@@ -163,13 +173,35 @@ final class WorkbookWriter {
   }
 
   private static StyleSetter cellStyle(Worksheet sheet, int row, int column) {
-    return sheet
-        .style(row, column)
+    return font(sheet.style(row, column))
         .format(TEXT)
         .verticalAlignment("top")
         .wrapText(true)
         .borderStyle(BorderStyle.THIN)
         .borderColor(LINE);
+  }
+
+  private static StyleSetter font(StyleSetter style) {
+    return style.fontName("Arial").fontSize(FONT);
+  }
+
+  /** Returns the height at which a row shows all of its cells: not every spreadsheet finds it. */
+  private static double height(List<String> cells) {
+    int lines = 1;
+    for (Column column : Column.values()) {
+      lines = Math.max(lines, lines(cells.get(column.ordinal()), column.width()));
+    }
+    return height(lines);
+  }
+
+  private static double height(int lines) {
+    return Math.min(Worksheet.MAX_ROW_HEIGHT, lines * LINE_HEIGHT + LINE_HEIGHT / 3);
+  }
+
+  /** Returns about how many lines a text takes: most letters are narrower than a digit. */
+  private static int lines(String text, int width) {
+    int letters = Math.max(1, width * 5 / 4);
+    return text.lines().mapToInt(it -> 1 + Math.max(0, it.length() - 1) / letters).sum();
   }
 
   private static void put(Worksheet sheet, int row, int column, String text) {
