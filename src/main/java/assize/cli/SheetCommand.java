@@ -6,7 +6,10 @@ import assize.judgment.Judgment;
 import assize.record.VehicleRecord;
 import assize.report.html.HtmlSheet;
 import assize.report.view.SheetViews;
+import assize.report.view.WalkView;
+import assize.report.view.WalkViews;
 import assize.ruleset.RuleSet;
+import assize.table.TableWriter;
 import assize.text.SourceFile;
 import assize.yaml.RecordReader;
 import assize.yaml.RecordText;
@@ -29,7 +32,7 @@ import picocli.CommandLine.Spec;
 /** Writes what there is to look at on one vehicle, to be filled in where it stands. */
 @Command(
     name = "sheet",
-    description = "Writes a walk-round sheet to fill in on paper or on a phone.",
+    description = "Writes a walk-round sheet to fill in on paper, a phone or in a spreadsheet.",
     mixinStandardHelpOptions = true)
 final class SheetCommand implements Callable<Integer> {
   private final Terminal terminal;
@@ -45,7 +48,9 @@ final class SheetCommand implements Callable<Integer> {
   @Option(
       names = "--out",
       paramLabel = "FILE",
-      description = "The file to write; default: reports/NAME-sheet.html.")
+      description =
+          "The file to write, by its ending a page, a workbook or CSV: .html, .xlsx, .csv;"
+              + " default: reports/NAME-sheet.html.")
   private Optional<Path> out = Optional.empty();
 
   @Spec private CommandSpec spec = CommandSpec.create();
@@ -59,7 +64,9 @@ final class SheetCommand implements Callable<Integer> {
 
   /** What a sheet is written as: said by the ending of its file. */
   private enum Form {
-    HTML;
+    HTML,
+    XLSX,
+    CSV;
 
     static Optional<Form> of(Path file) {
       String name = nameOf(file).toLowerCase(Locale.ROOT);
@@ -96,8 +103,21 @@ final class SheetCommand implements Callable<Integer> {
     Path file = out.orElseGet(() -> Path.of("reports", name));
     switch (form) {
       case HTML -> OutputFile.write(file, page(sheet));
+      case XLSX -> OutputFile.write(file, table(sheet, TableWriter::xlsx));
+      case CSV -> OutputFile.write(file, table(sheet, TableWriter::csv));
     }
     terminal.result("wrote " + RecordFiles.shown(file));
+  }
+
+  /** How a table is written. */
+  @FunctionalInterface
+  private interface Table {
+    byte[] of(WalkView view, RuleSet rules, VehicleRecord record);
+  }
+
+  private static byte[] table(Sheet sheet, Table table) {
+    Judgment judgment = sheet.judgment();
+    return table.of(WalkViews.of(judgment), judgment.rules(), judgment.vehicle());
   }
 
   private static String page(Sheet sheet) {
