@@ -88,7 +88,9 @@ final class StartCommand implements Callable<Integer> {
     }
     Judgment judgment = Judge.judge(ruleSet, vehicle, Optional.empty());
     WalkView view = WalkViews.of(judgment);
-    String text = RecordToFill.text(view, vehicle, ruleSet, record.toString().replace('\\', '/'));
+    String text =
+        Modeline.of(record, Modeline.RECORD).map(it -> it + "\n").orElse("")
+            + RecordToFill.text(view, vehicle, ruleSet, record.toString().replace('\\', '/'));
     check(text, ruleSet);
     OutputFile.write(record, text);
     judgment.remarks().stream().map(Remark::words).forEach(terminal::error);

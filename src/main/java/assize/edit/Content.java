@@ -22,6 +22,11 @@ public sealed interface Content {
         text -> new Text(text.isNothing() ? "" : text.text(), text.isNothing()));
   }
 
+  /** Says whether nothing is written, not even an empty text in quotes. */
+  default boolean isBlank() {
+    return match(Text::isNothing, items -> false, group -> false);
+  }
+
   /** Returns a text. */
   static Content text(String text) {
     return new Text(text, false);

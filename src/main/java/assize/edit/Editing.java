@@ -1,5 +1,6 @@
 package assize.edit;
 
+import assize.aspect.Aspect;
 import assize.record.VehicleRecord;
 import assize.ruleset.RuleSet;
 import assize.text.SourceFile;
@@ -8,12 +9,14 @@ import assize.yaml.RecordReader;
 import assize.yaml.YamlTree;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 
 /**
  * Changes the text of a record. The changed text is read again, and a text is given only if it says
  * exactly what was meant, in the record's words and in the tree of its names.
  */
 public final class Editing {
+  private static final String OBSERVATIONS = "observations";
   private static final Layout AS_JSON = new Layout(0, true);
 
   private static final Layout IN_LINE = new Layout(2, false);
@@ -68,12 +71,43 @@ public final class Editing {
     return out.append(file.text().substring(at)).toString();
   }
 
+  /** Returns the same without aspects that are left blank, which say nothing. */
+  private static Content said(Content record) {
+    return record
+        .asGroup()
+        .flatMap(
+            whole ->
+                whole
+                    .get(OBSERVATIONS)
+                    .flatMap(Content::asGroup)
+                    .<Content>map(it -> whole.with(OBSERVATIONS, each(it, Editing::saidOfItem))))
+        .orElse(record);
+  }
+
+  private static Content saidOfItem(Content item) {
+    return item.asGroup()
+        .<Content>map(
+            group ->
+                new Content.Group(
+                    group.fields().stream()
+                        .filter(it -> !it.value().isBlank() || Aspect.of(it.name()).isEmpty())
+                        .toList()))
+        .orElse(item);
+  }
+
+  private static Content.Group each(Content.Group group, UnaryOperator<Content> change) {
+    return new Content.Group(
+        group.fields().stream()
+            .map(it -> new Content.Field(it.name(), change.apply(it.value())))
+            .toList());
+  }
+
   /**
    * Reads a text, and what it is meant to say written in the simplest way, and compares the two.
    */
   private static boolean says(SourceFile text, Content meant, RuleSet rules) {
     Optional<Content> said = YamlTree.read(text).value().map(Content::of);
-    SourceFile simple = new SourceFile(text.path(), json(meant));
+    SourceFile simple = new SourceFile(text.path(), json(said(meant)));
     Optional<VehicleRecord> read = RecordReader.parse(text, rules).value();
     Optional<VehicleRecord> expected = RecordReader.parse(simple, rules).value();
     return said.filter(meant::equals).isPresent()

@@ -83,6 +83,10 @@ final class Editor {
     Layout layout = layout(around);
     String inline = layout.inline(entry.name(), wanted, isBrackets(around));
     if (old instanceof Node.Scalar nothing && nothing.isNothing()) {
+      int colon = end(entry);
+      if (nothing.text().isEmpty() && !isBrackets(around) && lines.isLast(colon)) {
+        return put(colon, Stream.of(" " + inline));
+      }
       return refuse(path, entry.key().at(), entry.name() + ": " + inline, "nothing stands here");
     }
     boolean block = old instanceof Node.Scalar text && text.style() == Node.Scalar.Style.BLOCK;

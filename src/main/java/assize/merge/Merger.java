@@ -67,7 +67,7 @@ public final class Merger {
     boolean one = told.stream().map(Side::value).distinct().count() == 1;
     if (one
         && told.size() == theirs.size()
-        && mine.record().observations().isEmpty()
+        && mine.record().observations().keySet().stream().allMatch(mine::saysNothingOf)
         && mine.record().judged().isEmpty()) {
       judgedIsTaken = true;
       add(path, told.get(0).value(), told);
@@ -237,7 +237,7 @@ public final class Merger {
         .filter(Offer.KEYS::contains)
         .forEach(key -> part(telling, new Part(item, key), secrets));
     cited(telling, item, secrets);
-    if (steps.size() > before && Offer.observation(mine, item).isEmpty()) {
+    if (steps.size() > before && mine.saysNothingOf(item)) {
       List<Merge.Step> added = List.copyOf(steps.subList(before, steps.size()));
       List<WrittenRecord> helped =
           telling.stream()

@@ -40,6 +40,7 @@ record Offer(WrittenRecord from, Part part, Observation observation, Content val
                 record
                     .observation(part.item())
                     .get(part.key())
+                    .filter(value -> !WrittenRecord.isBlank(part.key(), value))
                     .map(value -> new Offer(record, part, it, value)));
   }
 

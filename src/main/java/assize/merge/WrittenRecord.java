@@ -1,6 +1,7 @@
 package assize.merge;
 
 import assize.diagnostic.Result;
+import assize.aspect.Aspect;
 import assize.edit.Content;
 import assize.record.VehicleRecord;
 import assize.text.SourceFile;
@@ -89,7 +90,10 @@ public record WrittenRecord(
   /** Says whether something is written under a key of an item, or holds for all of them. */
   public boolean says(Part part) {
     boolean forAll = List.of(Offer.BY, Offer.ON).contains(part.key());
-    return observation(part.item()).get(part.key()).isPresent()
+    return observation(part.item())
+            .get(part.key())
+            .filter(it -> !isBlank(part.key(), it))
+            .isPresent()
         || forAll && content.at(List.of(JUDGED, part.key())).isPresent();
   }
 
@@ -99,6 +103,16 @@ public record WrittenRecord(
         .at(List.of(OBSERVATIONS, item))
         .flatMap(Content::asGroup)
         .orElse(new Content.Group(List.of()));
+  }
+
+  /** Says whether an aspect waits for what will be found. */
+  static boolean isBlank(String key, Content value) {
+    return value.isBlank() && Aspect.of(key).isPresent();
+  }
+
+  /** Says whether nothing was found of an item yet; a record to fill in names it all the same. */
+  boolean saysNothingOf(String item) {
+    return observation(item).fields().stream().allMatch(it -> isBlank(it.name(), it.value()));
   }
 
   @Override

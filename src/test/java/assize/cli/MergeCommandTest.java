@@ -10,6 +10,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -198,5 +199,38 @@ class MergeCommandTest {
         .isEqualTo(Ran.of("judge", "--json", whole).out())
         .contains("\"score\"");
     assertThat(Ran.of("merge", "--write", empty, whole).out()).contains(": 0 added,");
+  }
+
+  /** The same, merged into one that {@code start} wrote: what is blank there waits to be filled. */
+  @ParameterizedTest
+  @CsvSource({"l45-4388,tarrowby-type-l", "q-1187,quillhurst-q.yaml"})
+  void aRecordMergedIntoOneToFillInIsJudgedAlike(String name, String rules) throws IOException {
+    Path demo = folder.resolve("demo");
+    assertThat(Ran.of("demo", demo).exit()).isEqualTo(Exit.DONE);
+    Path whole = Files.move(demo.resolve(name + ".yaml"), demo.resolve("whole.yaml"));
+    Path blank = demo.resolve(name + ".yaml");
+    var set = RuleSetReader.read(demo.resolve(rules)).value().orElseThrow();
+    var known = RecordReader.read(whole, set).value().orElseThrow();
+    List<Object> words = new ArrayList<>(List.of("start", demo.resolve(rules), blank));
+    known.model().ifPresent(it -> words.addAll(List.of("--model", it)));
+    known.built().ifPresent(it -> words.addAll(List.of("--built", it.date().text())));
+    known.plant().ifPresent(it -> words.addAll(List.of("--plant", it)));
+    known.market().ifPresent(it -> words.addAll(List.of("--market", it)));
+    known.equipment().forEach((it, yes) -> words.add("--equipment=" + it + (yes ? "" : "=no")));
+    known.numbers().forEach((it, number) -> words.add("--number=" + it + "=" + number));
+    words.addAll(List.of("--name", known.name()));
+    Ran start = Ran.of(words.toArray());
+    assertThat(start.exit()).as(start.err()).isEqualTo(Exit.DONE);
+    List<String> before = Files.readAllLines(blank);
+    Ran ran = Ran.of("merge", "--write", blank, whole);
+    assertThat(ran.exit()).as(ran.err()).isEqualTo(Exit.DONE);
+    assertThat(ran.out()).contains(" 0 said differently", "is written.");
+    assertThat(Files.readAllLines(blank))
+        .as("lines are filled in and added, none goes")
+        .hasSizeGreaterThan(before.size())
+        .containsSubsequence(before.stream().filter(it -> it.contains("#")).toList());
+    assertThat(Ran.of("judge", "--json", blank).json().get("items"))
+        .isEqualTo(Ran.of("judge", "--json", whole).json().get("items"));
+    assertThat(Ran.of("merge", "--write", blank, whole).out()).contains(": 0 added,");
   }
 }

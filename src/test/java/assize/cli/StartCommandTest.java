@@ -153,6 +153,18 @@ class StartCommandTest {
   }
 
   @Test
+  void leadsAnEditorToTheSchemaThatLiesThere() throws IOException {
+    assertThat(start("without.yaml", "--model", "X1").exit()).isZero();
+    assertThat(text("without.yaml")).doesNotContain("yaml-language-server");
+    assertThat(Ran.of("schema", folder).exit()).isZero();
+    assertThat(start("with.yaml", "--model", "X1").exit()).isZero();
+    assertThat(text("with.yaml"))
+        .startsWith("# yaml-language-server: $schema=assize-record.json\n")
+        .endsWith(text("without.yaml").substring(400).replace("without", "with"));
+    assertThat(Ran.of("lint", at("with.yaml")).exit()).isZero();
+  }
+
+  @Test
   void neverWritesOverARecord() throws IOException {
     Files.writeString(at("t.yaml"), "mine");
     Ran ran = start("t.yaml", "--model", "X1");
