@@ -1,7 +1,7 @@
 package assize.merge;
 
-import assize.diagnostic.Result;
 import assize.aspect.Aspect;
+import assize.diagnostic.Result;
 import assize.edit.Content;
 import assize.record.VehicleRecord;
 import assize.text.SourceFile;

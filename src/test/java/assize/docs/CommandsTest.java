@@ -104,6 +104,11 @@ class CommandsTest {
     // ReadmeTest, MergingPageTest, DocsExamplesTest (three pages), TutorialTest
     assertThat(pages)
         .containsExactly(
-            "README.md", "merging.md", "records.md", "rule-sets.md", "tutorial.md", "weighing-sources.md");
+            "README.md",
+            "merging.md",
+            "records.md",
+            "rule-sets.md",
+            "tutorial.md",
+            "weighing-sources.md");
   }
 }
