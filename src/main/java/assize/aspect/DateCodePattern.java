@@ -69,6 +69,16 @@ public final class DateCodePattern {
     return made;
   }
 
+  /** Says whether there is no code of this form. */
+  public boolean fitsNothing() {
+    return Emptiness.of(text, c -> true);
+  }
+
+  /** Says whether some code of this form, whichever, can mean a day of these. */
+  public boolean canMean(DaySpan days) {
+    return new CodesOfForm(text, tables).canMean(days);
+  }
+
   /**
    * Returns the days on which a part with this code may have been made.
    *

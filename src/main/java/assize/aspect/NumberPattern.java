@@ -47,6 +47,11 @@ public final class NumberPattern {
     return fitsFolded(fold(stamped));
   }
 
+  /** Says whether there is no number that fits. */
+  public boolean fitsNothing() {
+    return pattern.isPresent() && Emptiness.of(withoutDashes(text), c -> !isSpace(c) && !isDash(c));
+  }
+
   /** Says by what single slip a number that does not fit fails to, where there is one. */
   public Optional<String> nearMiss(String stamped) {
     String number = fold(stamped);
