@@ -37,14 +37,14 @@ class PackagesTest {
     MAY_IMPORT.put("diagnostic", Set.of("text"));
     MAY_IMPORT.put("aspect", Set.of("text", "date", "measure"));
     MAY_IMPORT.put("evidence", Set.of("text", "date", "measure", "aspect"));
-    MAY_IMPORT.put("ruleset", facts);
-    MAY_IMPORT.put("record", facts);
+    MAY_IMPORT.put("ruleset", and(facts, "diagnostic"));
+    MAY_IMPORT.put("record", and(facts, "diagnostic"));
     MAY_IMPORT.put("judgment", and(facts, "ruleset", "record"));
-    MAY_IMPORT.put("shape", and(facts, "ruleset", "record"));
+    MAY_IMPORT.put("shape", and(facts, "ruleset", "record", "diagnostic"));
     MAY_IMPORT.put("yaml", and(facts, "ruleset", "record", "shape", "diagnostic"));
     MAY_IMPORT.put("edit", and(facts, "ruleset", "record", "yaml", "diagnostic"));
     MAY_IMPORT.put("merge", and(facts, "ruleset", "record", "yaml", "edit", "diagnostic"));
-    MAY_IMPORT.put("lint", and(facts, "ruleset", "record", "diagnostic"));
+    MAY_IMPORT.put("lint", and(facts, "ruleset", "record", "judgment", "diagnostic"));
     MAY_IMPORT.put("judge", and(facts, "ruleset", "record", "judgment"));
     MAY_IMPORT.put("standing", and(facts, "ruleset", "record", "judgment", "judge"));
     MAY_IMPORT.put("photo", Set.of("text", "diagnostic"));
@@ -65,7 +65,8 @@ class PackagesTest {
     MAY_IMPORT.put("table", and(facts, "ruleset", "record", "diagnostic", "yaml", "report.view"));
     MAY_IMPORT.put("report.html", Set.of("text", "report.view", "report.drawing"));
     MAY_IMPORT.put(
-        "report.text", and(facts, "ruleset", "record", "judgment", "diagnostic", "edit", "merge"));
+        "report.text",
+        and(facts, "ruleset", "record", "judgment", "diagnostic", "lint", "edit", "merge"));
     MAY_IMPORT.put("start", and(facts, "ruleset", "record", "report.view"));
   }
 

@@ -28,6 +28,22 @@ final class ClaimPictures {
     return wanted;
   }
 
+  /** Returns all that the sources of a rule set show. */
+  static List<Pictures.Wanted> all(RuleSet rules) {
+    List<Pictures.Wanted> wanted = new ArrayList<>();
+    rules
+        .items()
+        .flatMap(item -> item.aspects().stream())
+        .flatMap(rule -> rule.claims().stream())
+        .forEach(
+            claim ->
+                claim
+                    .photo()
+                    .ifPresent(
+                        photo -> wanted.add(wanted(rules, "" + wanted.size(), claim, photo))));
+    return wanted;
+  }
+
   private static Pictures.Wanted wanted(RuleSet rules, String key, Claim claim, Claim.Photo photo) {
     return new Pictures.Wanted(
         key,

@@ -1,5 +1,6 @@
 package assize.cli;
 
+import assize.diagnostic.Accepted;
 import assize.diagnostic.Code;
 import assize.diagnostic.Diagnostic;
 import assize.diagnostic.Label;
@@ -10,6 +11,7 @@ import assize.record.VehicleRecord;
 import assize.report.text.DiagnosticPrinter;
 import assize.report.text.Json;
 import assize.ruleset.RuleSet;
+import assize.text.Fingerprint;
 import assize.text.SourceFile;
 import assize.yaml.RecordReader;
 import assize.yaml.RuleSetReader;
@@ -19,6 +21,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -36,6 +39,7 @@ final class Inputs {
       EnumSet.of(Code.NOT_READABLE, Code.FILE_TOO_LARGE, Code.NOT_UTF8, Code.CONTROL_CHARACTER);
 
   private final Terminal terminal;
+  private final Set<Path> read = Collections.synchronizedSet(new LinkedHashSet<>());
   private final Map<Path, Result<RuleSet>> ruleSets =
       Collections.synchronizedMap(
           new LinkedHashMap<>(16, 0.75f, true) {
@@ -54,7 +58,27 @@ final class Inputs {
   /** A record and the rule set that it is judged by. */
   record Read(RuleSet rules, VehicleRecord vehicle) {}
 
+  /** Returns what was read so far, and what was looked for: files, and folders of rule sets. */
+  Set<Path> read() {
+    return Set.copyOf(read);
+  }
+
   Result<RuleSet> rules(Path path) {
+    read.add(path);
+    Result<RuleSet> rules = held(path);
+    note(RuleSetReader.folderOf(path), rules.value().map(RuleSet::files), rules.diagnostics());
+    return rules;
+  }
+
+  /** Notes the files of a rule set or record, and those that it names and that are not there. */
+  private void note(Path folder, Optional<List<Fingerprint>> files, List<Diagnostic> diagnostics) {
+    files.orElse(List.of()).forEach(file -> read.add(folder.resolve(file.path())));
+    diagnostics.stream()
+        .filter(it -> it.code() == Code.NO_SUCH_FILE && it.at().start() < it.at().end())
+        .forEach(it -> read.add(folder.resolve(it.at().text().replaceAll("[\"']", ""))));
+  }
+
+  private Result<RuleSet> held(Path path) {
     return ruleSets.computeIfAbsent(
         path.normalize(),
         it ->
@@ -70,6 +94,7 @@ final class Inputs {
 
   /** Reads a record, and the rule set that it names unless another is given. */
   Result<Read> vehicle(Path path, Optional<Path> override) {
+    read.add(path);
     List<Diagnostic> found = new ArrayList<>();
     Optional<Path> rulesAt = override;
     if (override.isEmpty()) {
@@ -78,6 +103,7 @@ final class Inputs {
         return Result.failed(List.of(mistaken(path, "this is a rule set; name a record here")));
       }
       found.addAll(named.diagnostics());
+      note(OutputFile.folderOf(path), Optional.empty(), named.diagnostics());
       rulesAt = named.value();
     }
     if (rulesAt.isEmpty()) {
@@ -90,6 +116,10 @@ final class Inputs {
     }
     Result<VehicleRecord> vehicle = RecordReader.read(path, rules.value().get());
     found.addAll(vehicle.diagnostics());
+    note(
+        OutputFile.folderOf(path),
+        vehicle.value().map(VehicleRecord::files),
+        vehicle.diagnostics());
     return new Result<>(
         vehicle.value().map(record -> new Read(rules.value().get(), record)),
         found.stream().distinct().toList());
@@ -105,18 +135,26 @@ final class Inputs {
   Optional<Map<Path, Judgment>> judge(
       List<Path> records, Optional<Path> override, Optional<LocalDate> asOf) {
     List<Diagnostic> found = new ArrayList<>();
-    Map<Path, Read> read = new LinkedHashMap<>();
+    Map<Path, Read> both = new LinkedHashMap<>();
     for (Path path : records) {
       Result<Read> one = vehicle(path, override);
-      found.addAll(one.diagnostics());
-      one.value().ifPresent(value -> read.put(path, value));
+      found.addAll(open(one));
+      one.value().ifPresent(value -> both.put(path, value));
     }
     if (!report(found.stream().distinct().toList(), false)) {
       return Optional.empty();
     }
     Map<Path, Judgment> judged = new LinkedHashMap<>();
-    read.forEach((path, one) -> judged.put(path, Judge.judge(one.rules(), one.vehicle(), asOf)));
+    both.forEach((path, one) -> judged.put(path, Judge.judge(one.rules(), one.vehicle(), asOf)));
     return Optional.of(judged);
+  }
+
+  /** Returns what was found but what the record accepts. */
+  private static List<Diagnostic> open(Result<Read> one) {
+    List<Accepted> accepted = one.value().map(it -> it.vehicle().accepted()).orElse(List.of());
+    return one.diagnostics().stream()
+        .filter(it -> it.isError() || accepted.stream().noneMatch(by -> by.covers(it)))
+        .toList();
   }
 
   /** Returns what keeps anybody from telling whether a file is a record. */
@@ -133,14 +171,19 @@ final class Inputs {
   /** Prints what was found; says whether nothing of it is an error. */
   boolean report(List<Diagnostic> found, boolean json) {
     if (json) {
-      found.stream().sorted().map(Inputs::asJson).forEach(terminal::result);
+      found.stream().sorted().map(it -> asJson(it, Optional.empty())).forEach(terminal::result);
     } else if (!found.isEmpty()) {
       terminal.err().print(DiagnosticPrinter.print(found, terminal.colored()));
     }
     return found.stream().noneMatch(Diagnostic::isError);
   }
 
-  private static String asJson(Diagnostic one) {
+  /**
+   * Returns one thing that was found as an object on one line.
+   *
+   * @param because why it is accepted, where it is
+   */
+  static String asJson(Diagnostic one, Optional<String> because) {
     Json line =
         Json.object()
             .text("severity", one.code().severity().word())
@@ -152,6 +195,8 @@ final class Inputs {
             .orNull("hint", one.hint());
     Optional<Label> related = one.related().stream().findFirst();
     return line.orNull("related", related.map(label -> label.at() + ": " + label.words()))
+        .texts("about", one.about())
+        .orNull("accepted", because)
         .toString();
   }
 }

@@ -2,13 +2,17 @@ package assize.cli;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
 
 /** Judges vehicles and writes their reports. */
 @Command(
@@ -17,6 +21,7 @@ import picocli.CommandLine.Parameters;
     mixinStandardHelpOptions = true)
 final class JudgeCommand implements Callable<Integer> {
   private final Terminal terminal;
+  private final Watch watch;
 
   @Parameters(arity = "1..*", paramLabel = "RECORD", description = "Records, one for each vehicle.")
   private List<Path> records = List.of();
@@ -48,16 +53,39 @@ final class JudgeCommand implements Callable<Integer> {
       description = "Also write the judgment as JSON; -: to standard output, and no report.")
   private Optional<String> json = Optional.empty();
 
+  @Option(
+      names = "--watch",
+      description = "Judge again whenever a file that was read is saved, until Ctrl-C.")
+  private boolean watching;
+
   @Mixin private ReportOptions options = new ReportOptions();
 
-  JudgeCommand(Terminal terminal) {
+  @Spec private CommandSpec spec = CommandSpec.create();
+
+  JudgeCommand(Terminal terminal, Watch watch) {
     this.terminal = terminal;
+    this.watch = watch;
   }
 
   @Override
   public Integer call() {
     Reports.Wanted wanted = options.wanted(out, json);
-    return new Inputs(terminal)
+    if (!watching) {
+      return judge(new Inputs(terminal), wanted);
+    }
+    if (json.equals(Optional.of("-"))) {
+      throw new ParameterException(
+          spec.commandLine(),
+          "--watch: on standard output nobody could tell one run from the next; name a file, as in"
+              + " --json=FILE");
+    }
+    List<Path> named = new ArrayList<>(records);
+    rules.ifPresent(named::add);
+    return watch.run(named, inputs -> judge(inputs, wanted));
+  }
+
+  private int judge(Inputs inputs, Reports.Wanted wanted) {
+    return inputs
         .judge(records, rules, asOf)
         .map(judged -> new Reports(terminal).write(judged, wanted))
         .filter(written -> written)

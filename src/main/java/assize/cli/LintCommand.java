@@ -1,28 +1,46 @@
 package assize.cli;
 
+import assize.diagnostic.Accepted;
 import assize.diagnostic.Diagnostic;
 import assize.diagnostic.Result;
+import assize.judge.Judge;
+import assize.judgment.Judgment;
+import assize.lint.Accepting;
+import assize.lint.Coverage;
 import assize.lint.Doubt;
+import assize.lint.RecordDoubt;
+import assize.record.VehicleRecord;
+import assize.report.text.CoverageJson;
+import assize.report.text.CoverageTable;
+import assize.report.text.Visible;
 import assize.ruleset.RuleSet;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
 
-/** Reads rule sets and records and says everything that is wrong with them. */
+/** Reads rule sets and records and says everything that is wrong with them, or doubtful. */
 @Command(
     name = "lint",
-    description = "Says what is wrong with rule sets and records.",
+    description = "Says what is wrong with rule sets and records, and what is doubtful.",
     mixinStandardHelpOptions = true)
 final class LintCommand implements Callable<Integer> {
   private final Terminal terminal;
+  private final Watch watch;
 
   @Parameters(arity = "1..*", paramLabel = "PATH", description = "Rule sets and records.")
   private List<Path> paths = List.of();
@@ -30,32 +48,157 @@ final class LintCommand implements Callable<Integer> {
   @Option(names = "--json", description = "One JSON object a line.")
   private boolean json;
 
-  LintCommand(Terminal terminal) {
+  @Option(
+      names = "--all",
+      description =
+          "Also list the doubts that are accepted; with --coverage, the items without a gap.")
+  private boolean all;
+
+  @Option(
+      names = "--coverage",
+      description = "Show which stretches of production no claim covers, item by item.")
+  private boolean coverage;
+
+  @Option(
+      names = "--as-of",
+      paramLabel = "DATE",
+      description =
+          "The day on which departures with a date are looked at; default: the day of judging.")
+  private Optional<LocalDate> asOf = Optional.empty();
+
+  @Option(
+      names = "--watch",
+      description = "Look again whenever a file that was read is saved, until Ctrl-C.")
+  private boolean watching;
+
+  @Spec private CommandSpec spec = CommandSpec.create();
+
+  LintCommand(Terminal terminal, Watch watch) {
     this.terminal = terminal;
+    this.watch = watch;
   }
 
   @Override
   public Integer call() {
-    Inputs inputs = new Inputs(terminal);
-    List<Diagnostic> found = new ArrayList<>();
+    if (watching && json) {
+      throw new ParameterException(
+          spec.commandLine(),
+          "--watch: with --json nobody could tell one run from the next; leave one of them out");
+    }
+    return watching ? watch.run(paths, this::once) : once(new Inputs(terminal));
+  }
+
+  private int once(Inputs inputs) {
+    return coverage ? coverage(inputs) : lint(inputs);
+  }
+
+  private int lint(Inputs inputs) {
     List<Path> inputsFound = paths.stream().flatMap(path -> within(path).stream()).toList();
+    List<Diagnostic> open = new ArrayList<>();
+    Map<Diagnostic, Accepted> accepted = new LinkedHashMap<>();
     for (Path path : inputsFound) {
-      if (inputs.isRecord(path)) {
-        found.addAll(inputs.vehicle(path, Optional.empty()).diagnostics());
-      } else {
-        Result<RuleSet> rules = inputs.rules(path);
-        found.addAll(rules.diagnostics());
-        rules.value().map(Doubt::all).ifPresent(found::addAll);
+      Accepting found = inputs.isRecord(path) ? record(inputs, path) : rules(inputs, path);
+      open.addAll(found.open());
+      accepted.putAll(found.accepted());
+    }
+    boolean good = inputs.report(open.stream().distinct().toList(), json);
+    if (all) {
+      list(accepted);
+    }
+    if (good && !json) {
+      terminal.result(
+          (inputsFound.size() == 1
+                  ? "No errors."
+                  : "No errors in " + inputsFound.size() + " rule sets and records.")
+              + (accepted.isEmpty()
+                  ? ""
+                  : " "
+                      + doubts(accepted.size())
+                      + " accepted"
+                      + (all ? "." : ": lint --all lists them.")));
+    }
+    return good ? Exit.DONE : Exit.BAD_INPUT;
+  }
+
+  private static String doubts(int count) {
+    return count == 1 ? "1 doubt" : count + " doubts";
+  }
+
+  private static Accepting rules(Inputs inputs, Path path) {
+    Result<RuleSet> read = inputs.rules(path);
+    List<Diagnostic> found = new ArrayList<>(read.diagnostics());
+    read.value().map(Doubt::all).ifPresent(found::addAll);
+    read.value()
+        .map(rules -> Pictures.read(ClaimPictures.all(rules)).found())
+        .ifPresent(found::addAll);
+    return Accepting.of(found, read.value().map(RuleSet::accepted).orElse(List.of()));
+  }
+
+  private Accepting record(Inputs inputs, Path path) {
+    Result<Inputs.Read> read = inputs.vehicle(path, Optional.empty());
+    List<Diagnostic> found = new ArrayList<>(read.diagnostics());
+    read.value()
+        .ifPresent(
+            both -> {
+              Judgment judged = Judge.judge(both.rules(), both.vehicle(), asOf);
+              found.addAll(RecordDoubt.all(judged, asOf(both.vehicle())));
+              found.addAll(Pictures.read(Reports.photos(path, both.vehicle())).found());
+            });
+    return Accepting.of(
+        found, read.value().map(both -> both.vehicle().accepted()).orElse(List.of()));
+  }
+
+  /** Returns the day given, else that of judging, else today. */
+  private LocalDate asOf(VehicleRecord vehicle) {
+    return asOf.or(
+            () ->
+                vehicle
+                    .judged()
+                    .flatMap(VehicleRecord.Judged::on)
+                    .map(on -> on.span().last())
+                    .filter(day -> !day.equals(LocalDate.MAX)))
+        .orElseGet(LocalDate::now);
+  }
+
+  /** Lists accepted doubts, those of one reason together. */
+  private void list(Map<Diagnostic, Accepted> accepted) {
+    if (json) {
+      accepted.forEach(
+          (doubt, by) -> terminal.result(Inputs.asJson(doubt, Optional.of(by.because()))));
+      return;
+    }
+    for (Accepted by : new LinkedHashSet<>(accepted.values())) {
+      String reason = by.because().replaceAll("\\s+", " ");
+      terminal.result(Visible.of("accepted[" + by.doubt().id() + "]: " + reason));
+      accepted.entrySet().stream()
+          .filter(it -> it.getValue().equals(by))
+          .map(Map.Entry::getKey)
+          .forEach(it -> terminal.result(Visible.of("  " + it.at() + ": " + it.message())));
+    }
+  }
+
+  private int coverage(Inputs inputs) {
+    List<Diagnostic> found = new ArrayList<>();
+    List<RuleSet> read = new ArrayList<>();
+    for (Path path : paths) {
+      for (Path one : within(path)) {
+        if (one.equals(path) || !inputs.isRecord(one)) {
+          Result<RuleSet> rules = inputs.rules(one);
+          found.addAll(rules.diagnostics());
+          rules.value().ifPresent(read::add);
+        }
       }
     }
     boolean good = inputs.report(found.stream().distinct().toList(), json);
-    if (good && !json) {
-      terminal.result(
-          inputsFound.size() == 1
-              ? "No errors."
-              : "No errors in " + inputsFound.size() + " rule sets and records.");
+    if (!good) {
+      return Exit.BAD_INPUT;
     }
-    return good ? Exit.DONE : Exit.BAD_INPUT;
+    for (RuleSet rules : read) {
+      List<Coverage> items = rules.items().map(item -> Coverage.of(item, rules)).toList();
+      (json ? CoverageJson.lines(rules, items) : CoverageTable.lines(rules, items, all))
+          .forEach(terminal::result);
+    }
+    return Exit.DONE;
   }
 
   /**

@@ -63,7 +63,12 @@ public final class Main implements Runnable {
    *     written
    */
   public static int run(Terminal terminal, String... args) {
-    CommandLine line = line(terminal);
+    return run(terminal, Watch.live(terminal), args);
+  }
+
+  /** Runs one command; one that goes on at each save keeps this watch. */
+  static int run(Terminal terminal, Watch watch, String... args) {
+    CommandLine line = line(terminal, watch);
     int exit = line.execute(Arguments.ordered(line.getSubcommands().keySet(), args));
     terminal.out().flush();
     if (exit == Exit.DONE && terminal.out().checkError()) {
@@ -73,9 +78,9 @@ public final class Main implements Runnable {
     return exit;
   }
 
-  private static CommandLine line(Terminal terminal) {
+  private static CommandLine line(Terminal terminal, Watch watch) {
     CommandLine line =
-        new CommandLine(new Main(), new TerminalFactory(terminal))
+        new CommandLine(new Main(), new TerminalFactory(terminal, watch))
             .setOut(terminal.outWriter())
             .setErr(terminal.errWriter())
             .setExpandAtFiles(false)

@@ -150,7 +150,7 @@ final class MergeInputs {
   }
 
   private static Diagnostic as(Code code, Diagnostic it, String hint) {
-    return new Diagnostic(code, it.at(), it.message(), Optional.of(hint), it.related());
+    return new Diagnostic(code, it.at(), it.message(), Optional.of(hint), it.related(), it.about());
   }
 
   private Optional<WrittenRecord> accepted(VehicleRecord told, Read read) {

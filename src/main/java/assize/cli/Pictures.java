@@ -93,10 +93,11 @@ final class Pictures {
                       all.found()
                           .add(
                               Diagnostic.of(
-                                  Code.PHOTO_MISNAMED,
-                                  one.at(),
-                                  one.words() + ": " + words,
-                                  "it is shown all the same; rename the file")));
+                                      Code.PHOTO_MISNAMED,
+                                      one.at(),
+                                      one.words() + ": " + words,
+                                      "it is shown all the same; rename the file")
+                                  .about(one.key())));
           return true;
         },
         bad -> {

@@ -103,6 +103,7 @@ final class VehicleOptions {
         Set.of(),
         List.of(),
         List.of(),
+        List.of(),
         new SourceFile(id + ".yaml", "").span(0, 0));
   }
 

@@ -1,6 +1,8 @@
 package assize.diagnostic;
 
+import java.util.Arrays;
 import java.util.Locale;
+import java.util.Optional;
 
 /** What kinds of things can be wrong or doubtful; {@code docs/messages.md} has a word on each. */
 public enum Code {
@@ -64,6 +66,8 @@ public enum Code {
   UNKNOWN_EVIDENCE("a piece of evidence is not in the record"),
   UNKNOWN_CAUTION("a caution is none that is known"),
   UNKNOWN_WORD("a word is none of those that may stand there"),
+  UNKNOWN_DOUBT("a doubt is none that is known"),
+  UNKNOWN_NAME("nothing bears a name"),
 
   // What does not fit together
   REPEATED_NAME("two things bear one name"),
@@ -116,7 +120,17 @@ public enum Code {
   COPY_BESIDE_ORIGINAL(
       Severity.DOUBT, "a claim only repeats the source that its own source copies"),
   UNCOVERED_DATES(Severity.DOUBT, "for a stretch of production no claim says what is right"),
+  UNCOVERED_VEHICLES(Severity.DOUBT, "for some vehicles an item applies and no claim speaks"),
   UNREACHABLE_ITEM(Severity.DOUBT, "an item applies to no vehicle"),
+  CLAIM_NEVER_SPEAKS(Severity.DOUBT, "a claim speaks of no vehicle"),
+  CLAIM_WITHIN_CLAIM(Severity.DOUBT, "one claim of a source lies within another of its claims"),
+  POSITIONS_ALIKE(Severity.DOUBT, "two values can't be told apart by what is found"),
+  PATTERN_MATCHES_NOTHING(Severity.DOUBT, "a pattern matches nothing"),
+  CODE_NEVER_FITS(Severity.DOUBT, "a date code fits no vehicle"),
+  NUMBERS_OUTSIDE(Severity.DOUBT, "a condition asks for numbers that were never given out"),
+  NUMBERS_WITH_HOLES(Severity.DOUBT, "a number table has a hole"),
+  WORD_NEVER_USED(Severity.DOUBT, "a word is defined and never used"),
+  SAME_TITLE(Severity.DOUBT, "two items of an area look the same"),
   POINTS_DO_NOT_ADD_UP(Severity.DOUBT, "an area's items do not add up to its points"),
   PHOTO_MISNAMED(Severity.DOUBT, "a photo is named as another kind of file than it is"),
   PHOTO_LEFT_OUT(Severity.DOUBT, "a photo is left out of the report, since it can't be shown"),
@@ -124,7 +138,12 @@ public enum Code {
   RULES_CHANGED(Severity.DOUBT, "the rule set is another than when a table was made"),
   COLUMN_NOT_READ(Severity.DOUBT, "a column of a table is not read"),
   LOOKS_CHANGED(
-      Severity.DOUBT, "a cell of a table looks like what a spreadsheet made of another text");
+      Severity.DOUBT, "a cell of a table looks like what a spreadsheet made of another text"),
+  ITEM_DOES_NOT_APPLY(
+      Severity.DOUBT, "a record says what was found at an item that does not apply"),
+  EVIDENCE_NOT_CITED(Severity.DOUBT, "nothing in a record cites a piece of its evidence"),
+  DEPARTURE_OVERDUE(Severity.DOUBT, "a departure was to be looked at again more than a year ago"),
+  ACCEPTED_FOR_NOTHING(Severity.DOUBT, "a doubt is accepted that is not there");
 
   private final Severity severity;
   private final String meaning;
@@ -141,6 +160,11 @@ public enum Code {
   /** Returns the name that messages show, such as {@code unknown-finish}. */
   public String id() {
     return name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+
+  /** Returns the code of that name. */
+  public static Optional<Code> of(String id) {
+    return Arrays.stream(values()).filter(code -> code.id().equals(id)).findFirst();
   }
 
   public Severity severity() {

@@ -11,29 +11,41 @@ import java.util.Optional;
  * @param message what was found, no full stop
  * @param hint the next step, printed behind the carets
  * @param related other places that have to do with it
+ * @param about names of what it is about, by which a doubt can be accepted
  */
 public record Diagnostic(
-    Code code, Span at, String message, Optional<String> hint, List<Label> related)
+    Code code,
+    Span at,
+    String message,
+    Optional<String> hint,
+    List<Label> related,
+    List<String> about)
     implements Comparable<Diagnostic> {
   public Diagnostic {
     related = List.copyOf(related);
+    about = List.copyOf(about);
   }
 
   /** Says what is wrong, with no next step to offer. */
   public static Diagnostic of(Code code, Span at, String message) {
-    return new Diagnostic(code, at, message, Optional.empty(), List.of());
+    return new Diagnostic(code, at, message, Optional.empty(), List.of(), List.of());
   }
 
   /** Says what is wrong, and the next step. */
   public static Diagnostic of(Code code, Span at, String message, String hint) {
-    return new Diagnostic(code, at, message, Optional.of(hint), List.of());
+    return new Diagnostic(code, at, message, Optional.of(hint), List.of(), List.of());
   }
 
   /** Returns the same with one more place that has to do with it. */
   public Diagnostic with(Span other, String words) {
     List<Label> labels = new ArrayList<>(related);
     labels.add(new Label(other, words));
-    return new Diagnostic(code, at, message, hint, labels);
+    return new Diagnostic(code, at, message, hint, labels, about);
+  }
+
+  /** Returns the same, about what bears these names. */
+  public Diagnostic about(String... names) {
+    return new Diagnostic(code, at, message, hint, related, List.of(names));
   }
 
   /** Says whether nothing can be judged until it is put right. */

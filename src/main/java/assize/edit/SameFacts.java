@@ -1,5 +1,6 @@
 package assize.edit;
 
+import assize.diagnostic.Accepted;
 import assize.record.Evidence;
 import assize.record.Observation;
 import assize.record.Opinion;
@@ -47,6 +48,7 @@ final class SameFacts {
         it.traces().stream().map(SameFacts::placeless).toList(),
         it.unshared(),
         it.unsharedWords(),
+        it.accepted().stream().map(SameFacts::placeless).toList(),
         List.of(),
         NOWHERE);
   }
@@ -64,6 +66,10 @@ final class SameFacts {
         it.opinion().map(one -> new Opinion(Map.of(), one.because(), NOWHERE)),
         it.unshared(),
         NOWHERE);
+  }
+
+  private static Accepted placeless(Accepted it) {
+    return new Accepted(it.doubt(), it.of(), it.because(), NOWHERE);
   }
 
   private static Evidence placeless(Evidence it) {

@@ -1,6 +1,5 @@
 package assize.judge;
 
-import assize.aspect.NumberPattern;
 import assize.date.DaySpan;
 import assize.ruleset.NumberTable;
 import assize.ruleset.NumberTable.Entry;
@@ -37,27 +36,12 @@ public final class NumberDating {
   public static List<Dated> of(NumberTable table, String stamped) {
     List<Dated> found = new ArrayList<>();
     for (Series series : table.series()) {
-      OptionalLong number = numberIn(series, stamped);
+      OptionalLong number = series.numberOf(stamped);
       if (number.isPresent()) {
         found.add(dated(series, number.getAsLong()));
       }
     }
     return found;
-  }
-
-  /** Returns the digits of a stamped number that has the series' prefix and suffix. */
-  public static OptionalLong numberIn(Series series, String stamped) {
-    String folded = NumberPattern.fold(stamped);
-    String prefix = NumberPattern.fold(series.prefix());
-    String suffix = NumberPattern.fold(series.suffix());
-    if (!folded.startsWith(prefix)
-        || !folded.endsWith(suffix)
-        || folded.length() <= prefix.length() + suffix.length()) {
-      return OptionalLong.empty();
-    }
-    String digits = folded.substring(prefix.length(), folded.length() - suffix.length());
-    boolean plain = digits.length() <= 18 && digits.chars().allMatch(c -> c >= '0' && c <= '9');
-    return plain ? OptionalLong.of(Long.parseLong(digits)) : OptionalLong.empty();
   }
 
   private static Dated dated(Series series, long number) {

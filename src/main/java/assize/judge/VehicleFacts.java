@@ -97,9 +97,9 @@ public final class VehicleFacts implements Scope.Facts {
       return Kleene.UNKNOWN;
     }
     for (Series series : known.get().series()) {
-      OptionalLong own = NumberDating.numberIn(series, number.get());
-      OptionalLong least = NumberDating.numberIn(series, from);
-      OptionalLong most = NumberDating.numberIn(series, to);
+      OptionalLong own = series.numberOf(number.get());
+      OptionalLong least = series.numberOf(from);
+      OptionalLong most = series.numberOf(to);
       if (own.isPresent()
           && least.isPresent()
           && most.isPresent()

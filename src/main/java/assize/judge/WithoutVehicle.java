@@ -37,6 +37,7 @@ public final class WithoutVehicle {
           Set.of(),
           List.of(),
           List.of(),
+          List.of(),
           new SourceFile("", "").span(0, 0));
 
   private WithoutVehicle() {}

@@ -21,14 +21,15 @@ final class AreaPoints implements Doubt {
 
   private static Diagnostic say(Area area) {
     return Diagnostic.of(
-        Code.POINTS_DO_NOT_ADD_UP,
-        area.at(),
-        "the items of area \""
-            + area.id()
-            + "\" have "
-            + points(sum(area))
-            + " points together; the area says "
-            + points(area.points()));
+            Code.POINTS_DO_NOT_ADD_UP,
+            area.at(),
+            "the items of area \""
+                + area.id()
+                + "\" have "
+                + points(sum(area))
+                + " points together; the area says "
+                + points(area.points()))
+        .about(area.id());
   }
 
   private static String points(long thousandths) {

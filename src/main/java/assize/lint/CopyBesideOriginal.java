@@ -5,6 +5,7 @@ import assize.diagnostic.Diagnostic;
 import assize.evidence.Claim;
 import assize.evidence.Source;
 import assize.ruleset.AspectRule;
+import assize.ruleset.Item;
 import assize.ruleset.RuleSet;
 import java.util.HashSet;
 import java.util.Optional;
@@ -16,8 +17,12 @@ final class CopyBesideOriginal implements Doubt {
   public Stream<Diagnostic> in(RuleSet rules) {
     return rules
         .items()
-        .flatMap(item -> item.aspects().stream())
-        .flatMap(rule -> rule.claims().stream().flatMap(claim -> repeated(claim, rule, rules)));
+        .flatMap(item -> item.aspects().stream().flatMap(rule -> in(item, rule, rules)));
+  }
+
+  private static Stream<Diagnostic> in(Item item, AspectRule rule, RuleSet rules) {
+    return rule.claims().stream()
+        .flatMap(claim -> repeated(claim, rule, rules).map(it -> it.about(Abouts.of(item, claim))));
   }
 
   private static Stream<Diagnostic> repeated(Claim claim, AspectRule rule, RuleSet rules) {

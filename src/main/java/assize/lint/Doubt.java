@@ -14,7 +14,16 @@ public interface Doubt {
           new CopyBesideOriginal(),
           new Unsourced(),
           new AreaPoints(),
-          new UncoveredDates());
+          new UncoveredDates(),
+          new UncoveredVehicles(),
+          new UnreachableItem(),
+          new ClaimWithinClaim(),
+          new PositionsAlike(),
+          new EmptyPatterns(),
+          new NumbersOutside(),
+          new NumbersWithHoles(),
+          new WordNeverUsed(),
+          new SameTitle());
 
   /** Returns what is doubtful in a rule set. */
   Stream<Diagnostic> in(RuleSet rules);

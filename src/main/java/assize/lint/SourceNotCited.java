@@ -23,9 +23,10 @@ final class SourceNotCited implements Doubt {
         .map(
             source ->
                 Diagnostic.of(
-                    Code.SOURCE_NOT_CITED,
-                    source.at(),
-                    "no item cites source \"" + source.id() + "\"",
-                    "cite it or leave it out"));
+                        Code.SOURCE_NOT_CITED,
+                        source.at(),
+                        "no item cites source \"" + source.id() + "\"",
+                        "cite it or leave it out")
+                    .about(source.id()));
   }
 }

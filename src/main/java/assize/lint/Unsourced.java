@@ -19,9 +19,10 @@ final class Unsourced implements Doubt {
         .map(
             item ->
                 Diagnostic.of(
-                    Code.UNSOURCED,
-                    item.at(),
-                    "item \"" + item.id() + "\" names no source",
-                    "add `source:`"));
+                        Code.UNSOURCED,
+                        item.at(),
+                        "item \"" + item.id() + "\" names no source",
+                        "add `source:`")
+                    .about(item.id()));
   }
 }

@@ -1,6 +1,7 @@
 package assize.record;
 
 import assize.date.Edtf;
+import assize.diagnostic.Accepted;
 import assize.text.Fingerprint;
 import assize.text.Span;
 import java.util.Collections;
@@ -21,6 +22,7 @@ import java.util.Set;
  * @param unshared what of it stays out of the copy for others
  * @param unsharedWords texts that are masked in the copy for others wherever they stand, as its
  *     numbers are
+ * @param accepted doubts that its owner lets stand
  * @param files the record's file, and each file of evidence that could be read
  */
 public record VehicleRecord(
@@ -41,6 +43,7 @@ public record VehicleRecord(
     List<Trace> traces,
     Set<Unshared> unshared,
     List<String> unsharedWords,
+    List<Accepted> accepted,
     List<Fingerprint> files,
     Span at) {
   public VehicleRecord {
@@ -51,6 +54,7 @@ public record VehicleRecord(
     traces = List.copyOf(traces);
     unshared = Set.copyOf(unshared);
     unsharedWords = List.copyOf(unsharedWords);
+    accepted = List.copyOf(accepted);
     files = List.copyOf(files);
   }
 

@@ -1,8 +1,10 @@
 package assize.ruleset;
 
+import assize.aspect.NumberPattern;
 import assize.date.DaySpan;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.Set;
 
 /**
@@ -38,6 +40,21 @@ public record NumberTable(String id, String name, List<Series> series) {
       models = Set.copyOf(models);
       first = List.copyOf(first);
       reserved = List.copyOf(reserved);
+    }
+
+    /** Returns the digits of a stamped number that has this prefix and suffix. */
+    public OptionalLong numberOf(String stamped) {
+      String folded = NumberPattern.fold(stamped);
+      String before = NumberPattern.fold(prefix);
+      String after = NumberPattern.fold(suffix);
+      if (!folded.startsWith(before)
+          || !folded.endsWith(after)
+          || folded.length() <= before.length() + after.length()) {
+        return OptionalLong.empty();
+      }
+      String digits = folded.substring(before.length(), folded.length() - after.length());
+      boolean plain = digits.length() <= 18 && digits.chars().allMatch(c -> c >= '0' && c <= '9');
+      return plain ? OptionalLong.of(Long.parseLong(digits)) : OptionalLong.empty();
     }
   }
 

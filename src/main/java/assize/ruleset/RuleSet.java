@@ -2,6 +2,7 @@ package assize.ruleset;
 
 import assize.aspect.Origin;
 import assize.date.Edtf;
+import assize.diagnostic.Accepted;
 import assize.evidence.Source;
 import assize.text.Fingerprint;
 import java.util.Collections;
@@ -19,6 +20,8 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param origins the credit of each origin, 0 to 1; one that is missing is worth 0
  * @param conditions the ladder of conditions with their credits, the best first
  * @param files every file it was read from
+ * @param accepted doubts that its keepers let stand
+ * @param defined where it is written
  */
 public record RuleSet(
     String id,
@@ -42,7 +45,9 @@ public record RuleSet(
     Map<Origin, BigFraction> origins,
     Map<String, BigFraction> conditions,
     List<Area> areas,
-    List<Fingerprint> files) {
+    List<Fingerprint> files,
+    List<Accepted> accepted,
+    Defined defined) {
   public RuleSet {
     awards = List.copyOf(awards);
     models = ordered(models);
@@ -58,6 +63,7 @@ public record RuleSet(
     conditions = ordered(conditions);
     areas = List.copyOf(areas);
     files = List.copyOf(files);
+    accepted = List.copyOf(accepted);
   }
 
   private static <K, V> Map<K, V> ordered(Map<K, V> map) {

@@ -171,7 +171,8 @@ public final class RecordShapes {
           may(
               "private_words",
               oneOrMore(Form.text()),
-              "Words that become xxx in the copy for others, wherever they stand."));
+              "Words that become xxx in the copy for others, wherever they stand."),
+          AcceptedShape.KEY);
 
   /** What a record holds, with all that stands below it. */
   public static final Shape SHAPE =

@@ -279,7 +279,8 @@ public final class RuleSetShapes {
       HEAD.and(JOINED.keys())
           .and(
               may("area", Form.name(), "The area that the items of this file are in."),
-              may("items", ITEMS, "Short names of items, each with what belongs to it."))
+              may("items", ITEMS, "Short names of items, each with what belongs to it."),
+              AcceptedShape.KEY)
           .with(Rule.needs("area", "items"), Rule.needs("items", "area"));
 
   /** What one file of a rule set may hold, with all that stands below it. */

@@ -95,6 +95,7 @@ public final class LeavingOut {
         vehicle.traces().stream().map(this::trace).toList(),
         Set.of(),
         List.of(),
+        List.of(),
         files(evidence),
         vehicle.at());
   }

@@ -1,7 +1,6 @@
 package assize.standing;
 
 import assize.evidence.Scope;
-import assize.judge.NumberDating;
 import assize.ruleset.NumberTable;
 import assize.ruleset.NumberTable.Series;
 import assize.ruleset.RuleSet;
@@ -112,8 +111,8 @@ final class Kinds {
       TreeSet<Long> tried = new TreeSet<>(Set.of(least));
       long most = series.last().map(it -> it.number()).orElse(Long.MAX_VALUE);
       for (Scope.Numbers range : all) {
-        NumberDating.numberIn(series, range.from()).ifPresent(tried::add);
-        NumberDating.numberIn(series, range.to()).ifPresent(to -> tried.add(to + 1));
+        series.numberOf(range.from()).ifPresent(tried::add);
+        series.numberOf(range.to()).ifPresent(to -> tried.add(to + 1));
       }
       for (long number : tried) {
         if (number >= least && number <= most) {
@@ -129,8 +128,8 @@ final class Kinds {
   }
 
   private static boolean holds(Series series, Scope.Numbers range, long number) {
-    OptionalLong from = NumberDating.numberIn(series, range.from());
-    OptionalLong to = NumberDating.numberIn(series, range.to());
+    OptionalLong from = series.numberOf(range.from());
+    OptionalLong to = series.numberOf(range.to());
     return from.isPresent()
         && to.isPresent()
         && from.getAsLong() <= number

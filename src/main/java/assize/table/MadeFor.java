@@ -20,7 +20,8 @@ import java.util.regex.Pattern;
 public record MadeFor(String ruleSet, String edition, String sha256, Optional<String> record) {
   private static final Pattern FORM =
       Pattern.compile(
-          "(?i)made for rule set (\\S+), edition (.{1,200}), sha-256 ([0-9a-f]{64})(?:, record (\\S+))?");
+          "(?i)made for rule set (\\S+), edition (.{1,200}), sha-256 ([0-9a-f]{64})(?:, record"
+              + " (\\S+))?");
 
   /** Reads a heading; empty where it says nothing of the kind. */
   static Optional<MadeFor> of(String heading) {

@@ -3,8 +3,6 @@ package assize.table;
 import assize.diagnostic.Code;
 import assize.diagnostic.Diagnostic;
 import assize.text.SourceFile;
-import java.util.List;
-import java.util.Optional;
 
 /**
  * Ends the reading of a file that is no table, or none that is read; never leaves this package,
@@ -48,7 +46,6 @@ final class Refusal extends Exception {
   }
 
   Diagnostic of(String shown) {
-    return new Diagnostic(
-        code, new SourceFile(shown, "").span(0, 0), reason, Optional.of(hint), List.of());
+    return Diagnostic.of(code, new SourceFile(shown, "").span(0, 0), reason, hint);
   }
 }

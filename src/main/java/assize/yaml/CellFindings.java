@@ -164,7 +164,8 @@ public final class CellFindings {
   private static Diagnostic moved(Diagnostic it, UnaryOperator<Span> to) {
     List<Label> labels =
         it.related().stream().map(label -> new Label(to.apply(label.at()), label.words())).toList();
-    return new Diagnostic(it.code(), to.apply(it.at()), it.message(), it.hint(), labels);
+    return new Diagnostic(
+        it.code(), to.apply(it.at()), it.message(), it.hint(), labels, it.about());
   }
 
   private static Node moved(Node node, UnaryOperator<Span> to) {

@@ -26,7 +26,7 @@ final class Problems {
   }
 
   void add(Code code, Span at, String message, Optional<String> hint) {
-    add(new Diagnostic(code, at, message, hint, List.of()));
+    add(new Diagnostic(code, at, message, hint, List.of(), List.of()));
   }
 
   void add(Diagnostic diagnostic) {

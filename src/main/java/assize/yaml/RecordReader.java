@@ -1,6 +1,7 @@
 package assize.yaml;
 
 import assize.date.Edtf;
+import assize.diagnostic.Accepted;
 import assize.diagnostic.Code;
 import assize.diagnostic.Result;
 import assize.record.Evidence;
@@ -170,6 +171,9 @@ public final class RecordReader {
     PrivateReader hidden = new PrivateReader(values);
     Set<Unshared> unshared = hidden.unshared(fields.get("private"), RecordShapes.UNSHARED);
     List<String> unsharedWords = hidden.words(fields.get("private_words"));
+    Set<String> known = AcceptedReader.names(names);
+    known.addAll(shown.all());
+    List<Accepted> accepted = new AcceptedReader(known, true, values).read(fields.get("accepted"));
     fields.done();
     List<Fingerprint> files = new ArrayList<>(List.of(loaded.fingerprint()));
     files.addAll(evidenceReader.fingerprints());
@@ -195,6 +199,7 @@ public final class RecordReader {
             traces,
             unshared,
             unsharedWords,
+            accepted,
             files,
             fields.at()));
   }

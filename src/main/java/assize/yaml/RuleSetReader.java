@@ -1,10 +1,12 @@
 package assize.yaml;
 
 import assize.date.Edtf;
+import assize.diagnostic.Accepted;
 import assize.diagnostic.Code;
 import assize.diagnostic.Result;
 import assize.ruleset.Area;
 import assize.ruleset.Award;
+import assize.ruleset.Defined;
 import assize.ruleset.RuleSet;
 import assize.ruleset.Scale;
 import assize.text.Fingerprint;
@@ -13,11 +15,17 @@ import assize.text.Span;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** Reads a rule set from one file or a folder of them. */
 public final class RuleSetReader {
+  /** Sections of words that do not know their own place. */
+  private static final List<String> WORDS =
+      List.of("plants", "markets", "equipment", "numbers", "colors", "finishes", "materials");
+
   private RuleSetReader() {}
 
   /** Reads the rule set at a path: a file, or a folder with {@code rules.yaml} in it. */
@@ -157,9 +165,26 @@ public final class RuleSetReader {
               words.origins(sections.all("origins")),
               words.conditions(sections.all("conditions")),
               areas,
-              files);
+              files,
+              accepted(complete),
+              new Defined(defined()));
       RuleSetChecks.ALL.forEach(it -> it.check(rules, places, values.problems()));
       return Optional.of(rules);
+    }
+
+    private List<Accepted> accepted(boolean complete) {
+      AcceptedReader reader = new AcceptedReader(AcceptedReader.names(names), complete, values);
+      return sections.accepted().stream()
+          .flatMap(it -> reader.read(Optional.of(it)).stream())
+          .toList();
+    }
+
+    private Map<String, Span> defined() {
+      Map<String, Span> defined = new HashMap<>();
+      for (String section : WORDS) {
+        sections.all(section).forEach(it -> defined.put(section + "/" + it.name(), it.key().at()));
+      }
+      return defined;
     }
 
     private Optional<Node.Entry> head(String name, Span start, boolean complete) {

@@ -16,6 +16,7 @@ final class Sections {
   private final Map<String, Node.Entry> firstOf = new LinkedHashMap<>();
   private final Map<String, Map<String, Node.Entry>> joined = new LinkedHashMap<>();
   private final List<ItemsOfArea> items = new ArrayList<>();
+  private final List<Node.Entry> accepted = new ArrayList<>();
   private final Values values;
 
   Sections(Values values) {
@@ -43,6 +44,7 @@ final class Sections {
     for (String name : RuleSetShapes.JOINED.names()) {
       fields.get(name).ifPresent(it -> join(name, it));
     }
+    fields.get("accepted").ifPresent(accepted::add);
     Optional<Node.Entry> area = fields.get("area");
     Optional<Node.Entry> itemsOfArea = fields.get("items");
     if (itemsOfArea.isPresent() && area.isEmpty()) {
@@ -110,6 +112,11 @@ final class Sections {
   /** Returns the items that stand in files of their own. */
   List<ItemsOfArea> items() {
     return items;
+  }
+
+  /** Returns the lists of accepted doubts, one of each file that has one. */
+  List<Node.Entry> accepted() {
+    return accepted;
   }
 
   /** Items in a file of their own, and the area that it names. */

@@ -6,8 +6,10 @@ import assize.diagnostic.Code;
 import assize.diagnostic.Diagnostic;
 import assize.text.SourceFile;
 import java.io.ByteArrayOutputStream;
+import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
@@ -26,9 +28,11 @@ class LintCommandTest {
   @Test
   void saysThatNothingIsWrong() {
     Ran one = Ran.of("lint", bench.at("rules.yaml"));
-    assertThat(one).isEqualTo(new Ran(0, "No errors.\n", ""));
+    String accepted = " 2 doubts accepted: lint --all lists them.\n";
+    assertThat(one).isEqualTo(new Ran(0, "No errors." + accepted, ""));
     Ran two = Ran.of("lint", bench.at("rules.yaml"), bench.at("one.yaml"));
-    assertThat(two).isEqualTo(new Ran(0, "No errors in 2 rule sets and records.\n", ""));
+    assertThat(two).isEqualTo(new Ran(0, "No errors in 2 rule sets and records." + accepted, ""));
+    assertThat(Ran.of("lint", bench.at("one.yaml"))).isEqualTo(new Ran(0, "No errors.\n", ""));
     assertThat(Ran.of("lint", bench.at("one.yaml"), "--json")).isEqualTo(new Ran(0, "", ""));
   }
 
@@ -36,8 +40,63 @@ class LintCommandTest {
   void looksAtEverythingInAFolder() {
     Ran ran = Ran.of("lint", "rules");
     assertThat(ran.exit()).isZero();
-    assertThat(ran.out()).isEqualTo("No errors in 5 rule sets and records.\n");
-    assertThat(ran.err()).contains("doubt[copy-beside-original]").doesNotContain("error[");
+    assertThat(ran.out())
+        .isEqualTo(
+            "No errors in 5 rule sets and records. 13 doubts accepted: lint --all lists them.\n");
+    assertThat(ran.err()).isEmpty();
+  }
+
+  @Test
+  void listsAcceptedDoubtsWithTheirReasonsWhereWanted() {
+    Ran ran = Ran.of("lint", "--all", bench.at("rules.yaml"));
+    assertThat(ran.err()).isEmpty();
+    assertThat(ran.out().lines())
+        .hasSize(4)
+        .first()
+        .isEqualTo("accepted[numbers-with-holes]: The books of the first two years were lost.");
+    assertThat(ran.out()).endsWith("No errors. 2 doubts accepted.\n");
+    List<JsonNode> lines = Ran.of("lint", "--all", "--json", bench.at("rules.yaml")).jsonLines();
+    assertThat(lines).hasSize(2);
+    assertThat(lines.get(0).get("accepted").stringValue()).startsWith("The books");
+    assertThat(lines.get(0).get("about").get(0).stringValue()).isEqualTo("chassis");
+  }
+
+  @Test
+  void looksAtPhotosAsJudgeDoes() throws IOException {
+    String named =
+        Files.readString(bench.at("one.yaml"))
+            + "evidence:\n  lamp: {photo: lamp.jpg}\n  horn: {photo: horn.jpg}\n";
+    Files.writeString(bench.at("shown.yaml"), named);
+    Files.writeString(bench.at("lamp.jpg"), "no photo");
+    Files.copy(Path.of("rules/photos/horn-button.png"), bench.at("horn.jpg"));
+    Ran ran = Ran.of("lint", bench.at("shown.yaml"));
+    assertThat(ran.exit()).isEqualTo(1);
+    assertThat(ran.err())
+        .contains("error[photo-cannot-be-shown]: evidence \"lamp\"")
+        .contains("doubt[photo-misnamed]: evidence \"horn\"")
+        .contains("doubt[evidence-not-cited]");
+    Files.delete(bench.at("lamp.jpg"));
+    Files.copy(Path.of("rules/photos/tail-lamp.png"), bench.at("lamp.jpg"));
+    Files.writeString(
+        bench.at("shown.yaml"),
+        named
+            + "accepted:\n"
+            + "  - {doubt: photo-misnamed, of: [lamp, horn], because: The camera does it.}\n"
+            + "  - {doubt: evidence-not-cited, because: They show all of it.}\n");
+    assertThat(Ran.of("lint", bench.at("shown.yaml")))
+        .isEqualTo(new Ran(0, "No errors. 4 doubts accepted: lint --all lists them.\n", ""));
+  }
+
+  @Test
+  void aDepartureIsOldByTheDayThatIsGiven() throws IOException {
+    Files.writeString(
+        bench.at("old.yaml"),
+        Files.readString(bench.at("one.yaml"))
+                .replace("observations:", "judged: {on: 2020-05-01}\nobservations:")
+                .replaceFirst("(?m)^  horn-button:.*\\n", "")
+            + "  horn-button: {finish: chrome, departure: {reason: cost, until: 2019-01}}\n");
+    assertThat(Ran.of("lint", bench.at("old.yaml")).err()).contains("doubt[departure-overdue]");
+    assertThat(Ran.of("lint", "--as-of", "2020-01-31", bench.at("old.yaml")).err()).isEmpty();
   }
 
   @Test

@@ -98,6 +98,7 @@ class CommandLinePageTest {
             + out("lint", "--json", bad)
             + merged()
             + started(folder.resolve("demo"))
+            + out("lint", "--coverage", "--json", "rules/quillhurst-q.yaml")
             + shared(folder.resolve("demo"));
     StringBuilder page = new StringBuilder();
     Matcher blocks = BLOCK.matcher(Files.readString(Path.of("docs/command-line.md")));

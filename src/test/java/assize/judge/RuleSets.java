@@ -1,6 +1,7 @@
 package assize.judge;
 
 import assize.ruleset.Area;
+import assize.ruleset.Defined;
 import assize.ruleset.RuleSet;
 import assize.ruleset.Scale;
 import assize.text.SourceFile;
@@ -35,7 +36,9 @@ final class RuleSets {
         Map.of(),
         Map.of(),
         areas,
-        List.of());
+        List.of(),
+        List.of(),
+        Defined.NOWHERE);
   }
 
   static Area area(String id, long points, java.util.OptionalLong most) {

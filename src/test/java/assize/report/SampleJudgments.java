@@ -39,6 +39,7 @@ import assize.ruleset.AspectRule;
 import assize.ruleset.Award;
 import assize.ruleset.Caution;
 import assize.ruleset.ColorChip;
+import assize.ruleset.Defined;
 import assize.ruleset.Finish;
 import assize.ruleset.Item;
 import assize.ruleset.Model;
@@ -209,7 +210,9 @@ public final class SampleJudgments {
         Map.of(),
         Map.of(),
         List.of(),
-        List.of(new Fingerprint(text.apply("rules.yaml"), "0f".repeat(32), 2_048)));
+        List.of(new Fingerprint(text.apply("rules.yaml"), "0f".repeat(32), 2_048)),
+        List.of(),
+        Defined.NOWHERE);
   }
 
   private Item item(String id, String title, Aspect aspect, long points, Claim... claims) {
@@ -630,6 +633,7 @@ public final class SampleJudgments {
                 AT)),
         Set.of(),
         List.of(),
+        List.of(),
         List.of(new Fingerprint(text.apply("record.yaml"), "a1".repeat(32), 1_024)),
         AT);
   }
@@ -700,7 +704,9 @@ public final class SampleJudgments {
             bare.origins(),
             bare.conditions(),
             areas,
-            bare.files());
+            bare.files(),
+            bare.accepted(),
+            bare.defined());
     List<Stretch> stretches = new ArrayList<>();
     for (int i = 0; i < days.size(); i++) {
       ScoreRange score =

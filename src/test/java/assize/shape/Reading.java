@@ -27,6 +27,7 @@ final class Reading {
           Code.UNKNOWN_ORIGIN,
           Code.UNKNOWN_CAUTION,
           Code.UNKNOWN_WORD,
+          Code.UNKNOWN_DOUBT,
           Code.CLAIM_WITHOUT_SOURCE,
           Code.NO_ASPECTS);
 

@@ -95,6 +95,7 @@ final class Tables {
               record.traces(),
               record.unshared(),
               record.unsharedWords(),
+              record.accepted(),
               record.files(),
               record.at()));
     }

@@ -1,0 +1,112 @@
+package assize.cli;
+
+import java.nio.file.Path;
+import java.time.LocalTime;
+import java.time.format.DateTimeFormatter;
+import java.util.Collection;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.function.Supplier;
+
+/**
+ * Does something again whenever one of the files that it read is saved. A file that is being saved
+ * is left alone until two looks find it the same.
+ */
+final class Watch {
+  private static final int NAMED = 3;
+  private static final DateTimeFormatter TIME =
+      DateTimeFormatter.ofPattern("HH:mm:ss", Locale.ROOT);
+
+  private final Terminal terminal;
+  private final Supplier<Looks> looks;
+  private final Supplier<LocalTime> clock;
+
+  Watch(Terminal terminal, Supplier<Looks> looks, Supplier<LocalTime> clock) {
+    this.terminal = terminal;
+    this.looks = looks;
+    this.clock = clock;
+  }
+
+  /** Watches as a person wants it, by the clock on the wall. */
+  static Watch live(Terminal terminal) {
+    return new Watch(terminal, () -> new PatientLooks(terminal), LocalTime::now);
+  }
+
+  /**
+   * Does something once, and again at each save.
+   *
+   * @param named what the command line names
+   * @param work does it by what it reads anew, and returns an exit code
+   */
+  int run(Collection<Path> named, Function<Inputs, Integer> work) {
+    Looks looking = looks.get();
+    Saved begun = Saved.look(named);
+    Set<Path> read = work(named, Set.of(), work, looking);
+    Saved done = Saved.look(read).asOf(begun);
+    terminal.error("watching " + files(done.files().size()) + "; Ctrl-C ends");
+    flush();
+    Saved last = done;
+    while (looking.another()) {
+      Saved now = Saved.look(read);
+      boolean settled = now.equals(last);
+      last = now;
+      if (settled && !now.equals(done)) {
+        say(now.changedFrom(done));
+        read = work(named, read, work, looking);
+        done = Saved.look(read).asOf(now);
+        last = done;
+        flush();
+      }
+    }
+    return Exit.DONE;
+  }
+
+  /** Does the work, and returns what is to be watched then. */
+  private Set<Path> work(
+      Collection<Path> named, Set<Path> before, Function<Inputs, Integer> work, Looks looking) {
+    Inputs inputs = new Inputs(terminal);
+    int exit = Exit.CANNOT_WRITE;
+    try {
+      exit = work.apply(inputs);
+    } catch (OutputFile.CannotWrite e) {
+      if (!looking.areOver()) {
+        terminal.error(String.valueOf(e.getMessage()));
+      }
+    }
+    Set<Path> read = new LinkedHashSet<>(named);
+    read.addAll(inputs.read());
+    if (exit != Exit.DONE) {
+      // Where something is wrong not all that it names can be read.
+      read.addAll(before);
+    }
+    return read;
+  }
+
+  private void say(List<Path> changed) {
+    String names =
+        changed.stream()
+            .limit(NAMED)
+            .map(it -> String.valueOf(it.getFileName()))
+            .reduce((a, b) -> a + ", " + b)
+            .orElse("");
+    int more = changed.size() - NAMED;
+    terminal.error(
+        TIME.format(clock.get())
+            + "  "
+            + names
+            + (more > 0 ? " and " + more + " more" : "")
+            + " saved");
+  }
+
+  private void flush() {
+    terminal.out().flush();
+    terminal.err().flush();
+  }
+
+  private static String files(int count) {
+    return count == 1 ? "1 file" : count + " files";
+  }
+}

@@ -1,0 +1,84 @@
+package assize.lint;
+
+import assize.diagnostic.Code;
+import assize.diagnostic.Diagnostic;
+import assize.evidence.Kleene;
+import assize.ruleset.Item;
+import assize.ruleset.RuleSet;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * Finds items that apply to some vehicles of which no claim says anything, while it does of others
+ * built on the same days.
+ */
+final class UncoveredVehicles implements Doubt {
+  @Override
+  public Stream<Diagnostic> in(RuleSet rules) {
+    return rules.items().flatMap(item -> in(item, rules).stream());
+  }
+
+  private static Optional<Diagnostic> in(Item item, RuleSet rules) {
+    List<Vehicle> applies =
+        Vehicles.of(item, rules).stream()
+            .filter(it -> item.scope().holds(it) != Kleene.NO)
+            .toList();
+    return applies.stream()
+        .filter(it -> !isCovered(item, it))
+        .filter(
+            it ->
+                applies.stream()
+                    .anyMatch(
+                        other ->
+                            other.model().equals(it.model())
+                                && other.days().equals(it.days())
+                                && isCovered(item, other)))
+        .findFirst()
+        .map(it -> say(item, it));
+  }
+
+  private static boolean isCovered(Item item, Vehicle vehicle) {
+    return item.aspects().stream().anyMatch(rule -> Coverage.isCovered(item, rule, vehicle));
+  }
+
+  private static Diagnostic say(Item item, Vehicle vehicle) {
+    return Diagnostic.of(
+            Code.UNCOVERED_VEHICLES,
+            item.at(),
+            "item \""
+                + item.id()
+                + "\" applies, but no claim says what is right, on model \""
+                + vehicle.model()
+                + "\" "
+                + words(vehicle)
+                + "built "
+                + vehicle.days().first()
+                + " to "
+                + vehicle.days().last(),
+            "limit the item to those that a claim speaks of, or add a claim")
+        .about(item.id());
+  }
+
+  private static String words(Vehicle vehicle) {
+    List<String> words = new ArrayList<>();
+    vehicle.market().ifPresent(it -> words.add("for the market \"" + it + "\""));
+    vehicle.plant().ifPresent(it -> words.add("of the plant \"" + it + "\""));
+    vehicle
+        .equipment()
+        .forEach((it, fitted) -> words.add((fitted ? "with \"" : "without \"") + it + "\""));
+    vehicle
+        .numbers()
+        .forEach(
+            (table, it) ->
+                words.add(
+                    "with the "
+                        + table
+                        + " number "
+                        + it.series().prefix()
+                        + it.number()
+                        + it.series().suffix()));
+    return words.isEmpty() ? "" : String.join(", ", words) + ", ";
+  }
+}
