@@ -44,9 +44,9 @@ final class Sections {
     for (String name : RuleSetShapes.JOINED.names()) {
       fields.get(name).ifPresent(it -> join(name, it));
     }
-    fields.get("accepted").ifPresent(accepted::add);
     Optional<Node.Entry> area = fields.get("area");
     Optional<Node.Entry> itemsOfArea = fields.get("items");
+    fields.get("accepted").ifPresent(accepted::add);
     if (itemsOfArea.isPresent() && area.isEmpty()) {
       values
           .problems()
