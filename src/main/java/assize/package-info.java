@@ -19,6 +19,7 @@
  *   <li>{@code lint}: doubts about rule sets and records
  *   <li>{@code judge}: judges
  *   <li>{@code standing}: what sources come to over the whole production
+ *   <li>{@code editions}: what changed between two editions
  *   <li>{@code photo}: pictures of evidence
  *   <li>{@code report.view}, {@code report.drawing}, {@code report.html}, {@code report.text}: says
  *       it

@@ -47,6 +47,7 @@ class PackagesTest {
     MAY_IMPORT.put("lint", and(facts, "ruleset", "record", "judgment", "diagnostic"));
     MAY_IMPORT.put("judge", and(facts, "ruleset", "record", "judgment"));
     MAY_IMPORT.put("standing", and(facts, "ruleset", "record", "judgment", "judge"));
+    MAY_IMPORT.put("editions", and(facts, "ruleset", "record", "judgment", "judge", "standing"));
     MAY_IMPORT.put("photo", Set.of("text", "diagnostic"));
     MAY_IMPORT.put("shell", Set.of());
     MAY_IMPORT.put("share", and(facts, "ruleset", "record", "judgment"));
@@ -60,6 +61,7 @@ class PackagesTest {
             "judgment",
             "judge",
             "standing",
+            "editions",
             "share",
             "report.drawing"));
     MAY_IMPORT.put("table", and(facts, "ruleset", "record", "diagnostic", "yaml", "report.view"));

@@ -20,7 +20,7 @@ public final class FinishedPage {
                   + " figcaption h1 h2 h3 h4 h5 h6 p a em strong i b small span br hr ul ol li dl dt"
                   + " dd table caption thead tbody tfoot tr th td details summary blockquote code"
                   + " pre div img svg symbol use g path rect circle line text desc abbr form fieldset"
-                  + " legend label input button output")
+                  + " legend label input button output del ins")
               .split(" "));
   private static final Set<String> LOADING =
       Set.of(

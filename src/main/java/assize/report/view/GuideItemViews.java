@@ -3,7 +3,6 @@ package assize.report.view;
 import assize.aspect.Aspect;
 import assize.aspect.DateCodePattern;
 import assize.aspect.Expectation;
-import assize.date.CodeTables;
 import assize.evidence.Claim;
 import assize.evidence.DisputeState;
 import assize.report.view.GuideItemView.AspectView;
@@ -20,7 +19,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 
 /** The items of the book. */
 final class GuideItemViews {
@@ -147,24 +145,7 @@ final class GuideItemViews {
               }
             });
     return codes.values().stream()
-        .map(code -> new Fact(code.text(), MadeWords.of(code) + letters(code.tables())))
+        .map(code -> new Fact(code.text(), MadeWords.whole(code)))
         .toList();
-  }
-
-  private static String letters(CodeTables tables) {
-    return meant("; years: ", tables.years())
-        + meant("; months: ", tables.months())
-        + (tables.weeksFromJanuaryFirst() ? "; week 1 begins on 1 January" : "");
-  }
-
-  private static String meant(String head, Map<String, Integer> letters) {
-    return letters.isEmpty()
-        ? ""
-        : letters.entrySet().stream()
-            .sorted(
-                Map.Entry.<String, Integer>comparingByValue()
-                    .thenComparing(Map.Entry.comparingByKey()))
-            .map(one -> one.getKey() + " is " + one.getValue())
-            .collect(Collectors.joining(", ", head, ""));
   }
 }

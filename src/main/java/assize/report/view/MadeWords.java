@@ -1,12 +1,15 @@
 package assize.report.view;
 
 import assize.aspect.DateCodePattern;
+import assize.date.CodeTables;
 import assize.date.LeadTime;
 import java.time.Period;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /** A date code in words: what it gives, and when the part may have been made. */
 final class MadeWords {
@@ -43,5 +46,28 @@ final class MadeWords {
     if (count != 0) {
       parts.add(Numbers.count(count, unit, unit + "s"));
     }
+  }
+
+  /** Returns the same, and what its letters mean. */
+  static String whole(DateCodePattern code) {
+    return of(code) + letters(code.tables());
+  }
+
+  /** Returns what the maker's letters mean; nothing where there are none. */
+  static String letters(CodeTables tables) {
+    return meant("; years: ", tables.years())
+        + meant("; months: ", tables.months())
+        + (tables.weeksFromJanuaryFirst() ? "; week 1 begins on 1 January" : "");
+  }
+
+  private static String meant(String head, Map<String, Integer> letters) {
+    return letters.isEmpty()
+        ? ""
+        : letters.entrySet().stream()
+            .sorted(
+                Map.Entry.<String, Integer>comparingByValue()
+                    .thenComparing(Map.Entry.comparingByKey()))
+            .map(one -> one.getKey() + " is " + one.getValue())
+            .collect(Collectors.joining(", ", head, ""));
   }
 }

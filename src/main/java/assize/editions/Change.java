@@ -1,0 +1,50 @@
+package assize.editions;
+
+import java.util.LinkedHashSet;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * One thing that two editions say differently.
+ *
+ * @param id the name of what changed; empty for the standard and its scoring
+ * @param name what it is called, as the newer edition has it
+ * @param what which of its properties changed; empty where all of it was added or taken out
+ * @param before empty where the older edition says nothing of it
+ * @param after empty where the newer edition says nothing of it
+ * @param alters whether it can alter a verdict, points or an award; else only the wording changed
+ * @param items the items that it bears on, in the order of the newer edition
+ */
+public record Change(
+    Part part,
+    Kind kind,
+    String id,
+    String name,
+    String what,
+    Optional<Value> before,
+    Optional<Value> after,
+    boolean alters,
+    Set<String> items) {
+  public Change {
+    items = java.util.Collections.unmodifiableSet(new LinkedHashSet<>(items));
+  }
+
+  /** What became of it. */
+  public enum Kind {
+    ADDED("added"),
+    REMOVED("taken out"),
+    MOVED("moved"),
+    CHANGED("changed");
+
+    private final String word;
+
+    Kind(String word) {
+      this.word = word;
+    }
+
+    /** Returns the name that reports use. */
+    public String word() {
+      return word;
+    }
+  }
+}

@@ -1,0 +1,174 @@
+package assize.editions;
+
+import assize.date.DayWords;
+import assize.ruleset.Model;
+import assize.ruleset.NumberTable;
+import assize.ruleset.NumberTable.Entry;
+import assize.ruleset.NumberTable.Reserved;
+import assize.ruleset.NumberTable.Series;
+import assize.ruleset.RuleSet;
+import assize.standing.Question;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** What changed of models, works, markets, equipment and number tables. */
+final class VehicleChanges {
+  private final RuleSet before;
+  private final RuleSet after;
+  private final Bearing bearing;
+
+  VehicleChanges(RuleSet before, RuleSet after, Bearing bearing) {
+    this.before = before;
+    this.after = after;
+    this.bearing = bearing;
+  }
+
+  void into(List<Change> changes) {
+    new Differences(changes, Part.MODEL)
+        .each(
+            before.models(),
+            after.models(),
+            id -> id,
+            Model::name,
+            id -> bearing.all(),
+            (of, both) -> {
+              of.words("name", false, both.before().name(), both.after().name());
+              of.check(
+                  "production",
+                  true,
+                  Optional.of(new Value.Days(both.before().built())),
+                  Optional.of(new Value.Days(both.after().built())));
+            });
+    named(changes, Part.PLANT, before.plants(), after.plants(), new Question.OfPlant());
+    named(changes, Part.MARKET, before.markets(), after.markets(), new Question.OfMarket());
+    new Differences(changes, Part.EQUIPMENT)
+        .each(
+            before.equipment(),
+            after.equipment(),
+            id -> id,
+            name -> name,
+            id -> bearing.asking(new Question.OfEquipment(id)::equals),
+            (of, both) -> of.words("name", false, both.before(), both.after()));
+    new Differences(changes, Part.NUMBERS)
+        .each(
+            before.numbers(),
+            after.numbers(),
+            id -> id,
+            NumberTable::name,
+            this::numbered,
+            (of, both) -> table(of, both.before(), both.after()));
+  }
+
+  private void named(
+      List<Change> changes,
+      Part part,
+      Map<String, String> old,
+      Map<String, String> now,
+      Question question) {
+    new Differences(changes, part)
+        .each(
+            old,
+            now,
+            id -> id,
+            name -> name,
+            id -> bearing.asking(question::equals),
+            (of, both) -> of.words("name", false, both.before(), both.after()));
+  }
+
+  /** A number dates a vehicle, and so bears on whatever depends on dates. */
+  private Set<String> numbered(String table) {
+    Set<String> items = new java.util.LinkedHashSet<>(bearing.dated());
+    items.addAll(bearing.asking(new Question.OfNumber(table)::equals));
+    return items;
+  }
+
+  private static void table(Differences.Of of, NumberTable before, NumberTable after) {
+    of.words("name", false, before.name(), after.name());
+    List<Series> gone = new ArrayList<>(before.series());
+    List<Series> come = new ArrayList<>(after.series());
+    gone.removeAll(after.series());
+    come.removeAll(before.series());
+    for (Series old : List.copyOf(gone)) {
+      Optional<Series> same = come.stream().filter(now -> sameNumbers(old, now)).findFirst();
+      if (same.isPresent()) {
+        gone.remove(old);
+        come.remove(same.get());
+        series(of, old, same.get());
+      }
+    }
+    gone.forEach(
+        old -> of.words("series " + name(old), true, Optional.of(all(old)), Optional.empty()));
+    come.forEach(
+        now -> of.words("series " + name(now), true, Optional.empty(), Optional.of(all(now))));
+    boolean sameSeries = gone.isEmpty() && come.isEmpty();
+    List<String> order = before.series().stream().map(VehicleChanges::name).toList();
+    List<String> newOrder = after.series().stream().map(VehicleChanges::name).toList();
+    if (sameSeries && !order.equals(newOrder)) {
+      of.words(
+          "order of the series", false, String.join(", ", order), String.join(", ", newOrder));
+    }
+  }
+
+  private static boolean sameNumbers(Series old, Series now) {
+    return old.prefix().equals(now.prefix()) && old.suffix().equals(now.suffix());
+  }
+
+  private static void series(Differences.Of of, Series before, Series after) {
+    String head = "series " + name(after) + ": ";
+    of.words(head + "models", true, models(before), models(after));
+    of.words(head + "works", true, before.plant(), after.plant());
+    of.words(head + "numbers", true, entries(before), entries(after));
+    of.words(
+        head + "last number",
+        true,
+        before.last().map(VehicleChanges::entry),
+        after.last().map(VehicleChanges::entry));
+    of.words(head + "set aside", true, reserved(before), reserved(after));
+  }
+
+  private static String name(Series series) {
+    return series.prefix() + "…" + series.suffix();
+  }
+
+  private static String all(Series series) {
+    return entries(series)
+        + series.last().map(last -> "; last " + entry(last)).orElse("")
+        + models(series).map(it -> "; " + it).orElse("");
+  }
+
+  private static Optional<String> models(Series series) {
+    return series.models().isEmpty()
+        ? Optional.empty()
+        : Optional.of(series.models().stream().sorted().collect(Collectors.joining(", ")));
+  }
+
+  private static String entries(Series series) {
+    return series.first().stream().map(VehicleChanges::entry).collect(Collectors.joining("; "));
+  }
+
+  private static String entry(Entry entry) {
+    return entry.number() + " " + DayWords.of(entry.built());
+  }
+
+  private static Optional<String> reserved(Series series) {
+    return series.reserved().isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            series.reserved().stream()
+                .map(VehicleChanges::block)
+                .collect(Collectors.joining("; ")));
+  }
+
+  private static String block(Reserved block) {
+    return block.from()
+        + " to "
+        + block.to()
+        + " "
+        + block.purpose()
+        + block.built().map(days -> ", " + DayWords.of(days)).orElse("");
+  }
+}

@@ -1,0 +1,23 @@
+package assize.report.html;
+
+import assize.report.view.ChangesView;
+import java.util.List;
+import java.util.Map;
+
+/** Prints what changed between two editions: one page, nothing loaded, no script. */
+public final class HtmlChanges {
+  private HtmlChanges() {}
+
+  /**
+   * Returns the page.
+   *
+   * @throws IllegalStateException if the finished page breaks a rule of {@link FinishedPage}
+   */
+  public static String render(ChangesView changes) {
+    return Templates.page(
+        "changes.ftlh",
+        Map.of("changes", changes),
+        List.of("report.css", "print.css", "guide.css"),
+        List.of());
+  }
+}
