@@ -141,11 +141,13 @@ final class GuideCommand implements Callable<Integer> {
         .forEach(
             one ->
                 left.add(
-                    "edition "
+                    "Edition "
                         + edition.edition()
-                        + ": "
+                        + " has no place for “"
                         + one.where()
-                        + (one.what().isEmpty() ? "" : ", " + one.what())));
+                        + "”"
+                        + (one.what().isEmpty() ? "" : ": " + one.what())
+                        + "."));
     return carried.vehicle();
   }
 

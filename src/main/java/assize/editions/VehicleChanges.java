@@ -151,7 +151,7 @@ final class VehicleChanges {
   }
 
   private static String entry(Entry entry) {
-    return entry.number() + " " + DayWords.of(entry.built());
+    return entry.number() + ": " + DayWords.of(entry.built());
   }
 
   private static Optional<String> reserved(Series series) {
@@ -167,7 +167,7 @@ final class VehicleChanges {
     return block.from()
         + " to "
         + block.to()
-        + " "
+        + ": "
         + block.purpose()
         + block.built().map(days -> ", " + DayWords.of(days)).orElse("");
   }

@@ -6,6 +6,7 @@ import assize.measure.Lab;
 import assize.ruleset.ColorChip;
 import assize.ruleset.Finish;
 import assize.ruleset.RuleSet;
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -38,8 +39,8 @@ final class WordChanges {
               of.words(
                   "tolerance",
                   true,
-                  Double.toString(both.before().tolerance()),
-                  Double.toString(both.after().tolerance()));
+                  plain(both.before().tolerance()),
+                  plain(both.after().tolerance()));
             });
     new Differences(changes, Part.FINISH)
         .each(
@@ -106,6 +107,11 @@ final class WordChanges {
   }
 
   private static String lab(Lab lab) {
-    return "L* " + lab.l() + ", a* " + lab.a() + ", b* " + lab.b();
+    return "L* " + plain(lab.l()) + ", a* " + plain(lab.a()) + ", b* " + plain(lab.b());
+  }
+
+  private static String plain(double value) {
+    BigDecimal exact = BigDecimal.valueOf(value);
+    return exact.signum() == 0 ? "0" : exact.stripTrailingZeros().toPlainString();
   }
 }

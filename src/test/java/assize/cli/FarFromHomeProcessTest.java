@@ -65,6 +65,12 @@ class FarFromHomeProcessTest {
     Path record = demo.resolve("l45-4388.yaml");
     assertThat(run(TURKISH, "judge", record, "--json", "-"))
         .isEqualTo(Ran.of("judge", record, "--json", "-"));
+    Path book = bench.at("book.html");
+    Path farBook = bench.at("far-book.html");
+    assertThat(Ran.of("guide", demo.resolve("quillhurst-q.yaml"), "--out", book).exit()).isZero();
+    assertThat(run(TURKISH, "guide", demo.resolve("quillhurst-q.yaml"), "--out", farBook).exit())
+        .isZero();
+    assertThat(Files.readString(farBook)).isEqualTo(Files.readString(book));
     assertThat(run(TURKISH, "lint", bench.at("wrong.yaml")))
         .isEqualTo(Ran.of("lint", bench.at("wrong.yaml")));
   }

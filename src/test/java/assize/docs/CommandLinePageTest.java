@@ -41,6 +41,10 @@ class CommandLinePageTest {
     return names;
   }
 
+  private static String yard(String name) {
+    return "src/test/resources/assize/guide/" + name + ".yaml";
+  }
+
   /** Makes a copy for others of the demonstration, and vouches for its first number. */
   private static String shared(Path demo) throws IOException {
     String record = demo.resolve("q-1187.yaml").toString();
@@ -99,6 +103,7 @@ class CommandLinePageTest {
             + merged()
             + started(folder.resolve("demo"))
             + out("lint", "--coverage", "--json", "rules/quillhurst-q.yaml")
+            + out("guide", "--json", yard("newer"), "--since", yard("older"), "--for", yard("truck"))
             + shared(folder.resolve("demo"));
     StringBuilder page = new StringBuilder();
     Matcher blocks = BLOCK.matcher(Files.readString(Path.of("docs/command-line.md")));

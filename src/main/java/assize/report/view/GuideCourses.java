@@ -42,17 +42,47 @@ final class GuideCourses {
     };
   }
 
-  CourseView view(Item item, AspectRule rule, Course course, String anchor) {
+  /**
+   * Returns one course.
+   *
+   * @param only whether it is that of all vehicles to which the item applies
+   */
+  CourseView view(Item item, AspectRule rule, Course course, boolean only, String anchor) {
+    List<Merged> merged = new ArrayList<>();
+    for (Stand stand : course.stands()) {
+      StandView told = stand(item, rule, stand);
+      int end = merged.size() - 1;
+      boolean goesOn =
+          end >= 0
+              && merged.get(end).told().equals(told)
+              && merged.get(end).days().last().plusDays(1).equals(stand.days().first());
+      if (goesOn) {
+        merged.set(end, new Merged(merged.get(end).days().hull(stand.days()), told));
+      } else {
+        merged.add(new Merged(stand.days(), told));
+      }
+    }
     return new CourseView(
-        reading.scopes().of(course.vehicles()),
-        line(item, rule, course, anchor),
-        course.stands().stream().map(stand -> stand(item, rule, course, stand)).toList());
+        only ? "" : reading.scopes().of(course.vehicles()),
+        merged.size() < 2 ? Optional.empty() : line(item, rule, course, anchor),
+        merged.stream().map(one -> one.dated(course.window())).toList());
   }
 
-  private StandView stand(Item item, AspectRule rule, Course course, Stand stand) {
-    String days = stand.days().equals(course.window()) ? "" : DayWords.of(stand.days());
+  /** Build days for which the same is told, whoever speaks. */
+  private record Merged(DaySpan days, StandView told) {
+    StandView dated(DaySpan window) {
+      return new StandView(
+          days.equals(window) ? "" : DayWords.of(days),
+          told.right(),
+          told.state(),
+          told.positions(),
+          told.conflict());
+    }
+  }
+
+  private StandView stand(Item item, AspectRule rule, Stand stand) {
     if (stand.outcome().isEmpty()) {
-      return new StandView(days, "", "no source speaks; not judged", List.of(), "");
+      return new StandView("", "", "no source speaks; not judged", List.of(), "");
     }
     AspectJudgment outcome = stand.outcome().get();
     String right =
@@ -63,11 +93,11 @@ final class GuideCourses {
     boolean differ =
         outcome.dispute() == DisputeState.DISPUTED || outcome.dispute() == DisputeState.SETTLED;
     return new StandView(
-        days,
+        "",
         right,
         state(outcome.dispute()),
         differ
-            ? outcome.positions().stream().map(it -> position(item, rule, stand, it)).toList()
+            ? outcome.positions().stream().map(it -> position(item, rule, it)).toList()
             : List.of(),
         outcome.conflict() > 0 ? "Conflict K " + Numbers.mass(outcome.conflict()) + "." : "");
   }
@@ -76,7 +106,7 @@ final class GuideCourses {
     return reading.words().any(item, rule.aspect(), position.accepts());
   }
 
-  private PositionView position(Item item, AspectRule rule, Stand stand, PositionJudgment one) {
+  private PositionView position(Item item, AspectRule rule, PositionJudgment one) {
     List<CiteView> by = new ArrayList<>();
     one.sources().forEach(source -> by.add(reading.cite(source, "")));
     for (String echo : one.echoes()) {
@@ -101,10 +131,10 @@ final class GuideCourses {
         .collect(Collectors.joining(" and "));
   }
 
-  /** Draws what is right when; nothing where that never changes or production has no end. */
+  /** Draws what is right when; nothing where no production bounds it. */
   private Optional<Line> line(Item item, AspectRule rule, Course course, String anchor) {
     DaySpan window = course.window();
-    if (course.stands().size() < 2 || window.openStart() || window.openEnd()) {
+    if (window.openStart() || window.openEnd()) {
       return Optional.empty();
     }
     Map<String, List<Timeline.Bar>> bars = new LinkedHashMap<>();

@@ -12,16 +12,20 @@ import assize.report.view.GuideItemView.Teller;
 import assize.report.view.GuideView.Fact;
 import assize.ruleset.AspectRule;
 import assize.ruleset.Item;
-import assize.standing.Course;
 import assize.standing.Standing;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** The items of the book. */
 final class GuideItemViews {
+  private static final Set<String> PLAIN =
+      Set.of(
+          GuideCourses.state(DisputeState.AGREED), GuideCourses.state(DisputeState.UNSOURCED));
+
   private final GuideReading reading;
   private final GuideCourses courses;
 
@@ -48,14 +52,13 @@ final class GuideItemViews {
   private AspectView aspect(Item item, AspectRule rule) {
     Standing standing = Standing.of(reading.rules(), item, rule);
     List<Saying> sayings = sayings(item, rule);
-    Optional<String> plain = sayings.size() == 1 ? plain(standing) : Optional.empty();
     List<CourseView> views = new ArrayList<>();
-    if (plain.isEmpty()) {
-      for (int i = 0; i < standing.courses().size(); i++) {
-        String anchor = Anchors.item(item.id()) + "." + rule.aspect().ordinal() + "." + (i + 1);
-        views.add(courses.view(item, rule, standing.courses().get(i), anchor));
-      }
+    boolean only = standing.courses().size() == 1;
+    for (int i = 0; i < standing.courses().size(); i++) {
+      String anchor = Anchors.item(item.id()) + "." + rule.aspect().ordinal() + "." + (i + 1);
+      views.add(courses.view(item, rule, standing.courses().get(i), only, anchor));
     }
+    Optional<String> plain = sayings.size() == 1 ? plain(views) : Optional.empty();
     return new AspectView(
         rule.aspect().spoken(),
         Numbers.points(rule.possible()),
@@ -67,30 +70,24 @@ final class GuideItemViews {
         codes(rule),
         sayings,
         plain.orElse(""),
-        views,
+        plain.isPresent() ? List.of() : views,
         standing.tooMany()
             ? "The sources ask for so many facts together that how it stands is not laid out here;"
                 + " each says above of which vehicles it speaks."
             : "");
   }
 
-  /** Returns the state where one saying is all that is right, for every vehicle and day. */
-  private static Optional<String> plain(Standing standing) {
-    if (standing.courses().size() != 1 || standing.courses().get(0).stands().size() != 1) {
-      return Optional.empty();
-    }
-    Course course = standing.courses().get(0);
-    boolean whole =
-        course.vehicles().stream().anyMatch(one -> one.answers().isEmpty())
-            && course.stands().get(0).days().equals(course.window());
-    return course
-        .stands()
-        .get(0)
-        .outcome()
-        .map(outcome -> outcome.dispute())
-        .filter(it -> whole)
-        .filter(it -> it == DisputeState.AGREED || it == DisputeState.UNSOURCED)
-        .map(GuideCourses::state);
+  /** Returns the state where one saying is all that is right wherever the item applies. */
+  private static Optional<String> plain(List<CourseView> courses) {
+    List<String> states =
+        courses.stream()
+            .flatMap(course -> course.stands().stream())
+            .map(stand -> stand.right().isEmpty() ? "" : stand.state())
+            .distinct()
+            .toList();
+    return states.size() == 1 && courses.stream().allMatch(course -> course.stands().size() == 1)
+        ? Optional.of(states.get(0)).filter(PLAIN::contains)
+        : Optional.empty();
   }
 
   private List<Saying> sayings(Item item, AspectRule rule) {

@@ -38,8 +38,8 @@ final class GuideScoringViews {
                 grade ->
                     new Fact(grade.name(), Numbers.points(scale.grades().getOrDefault(grade, 0))))
             .toList(),
-        "A position on which every source can agree is agreed. Where none is, the sources are"
-            + " weighed together, and one that is believed by "
+        "Where exactly one position stands under every source, it is agreed. Else the sources are"
+            + " weighed together, and a position that is believed by "
             + Numbers.points(scale.settledAt())
             + " or more is settled: it alone is judged by. Below that the matter is disputed, and"
             + " the vehicle is judged by every position that is still plausible. Whoever meets all"
@@ -62,14 +62,14 @@ final class GuideScoringViews {
               "The full score is "
                   + of
                   + ". The points earned in all areas are divided by those that could be earned on"
-                  + " this vehicle, and the share is taken of "
+                  + " the vehicle; the score is that share of "
                   + of
                   + ".";
           case AREAS ->
               "The full score is "
                   + of
                   + ". Each area gives the share of its own points that was earned. These shares"
-                  + " are weighed by the areas' points, and their mean is taken of "
+                  + " are weighed by the areas' points; the score is their mean, as a share of "
                   + of
                   + ".";
           case DEDUCTIONS ->

@@ -35,12 +35,12 @@ final class GuideTableViews {
     Optional<NumberLines> lines = lines(table);
     String title = table.name() + ": when numbers were given out";
     String description = "The same as in the tables below.";
-    String anchor = "numbers-" + Anchors.safe(table.id());
+    String anchor = "numbers." + Anchors.safe(table.id());
     return new NumberTableView(
         table.id(),
         table.name(),
         lines.map(it -> it.draw(anchor, title, description, WIDE)),
-        lines.map(it -> it.draw(anchor + "-narrow", title, description, NARROW)),
+        lines.map(it -> it.draw(anchor + ".narrow", title, description, NARROW)),
         table.series().stream().map(this::series).toList());
   }
 

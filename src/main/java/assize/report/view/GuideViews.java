@@ -83,6 +83,14 @@ public final class GuideViews {
                 + Numbers.count(rules.sources().size(), "source", "sources")));
     facts.add(new Fact("Full score", Numbers.points(rules.scale().outOf())));
     facts.add(new Fact("Name in records", rules.id()));
+    if (!rules.files().isEmpty()) {
+      facts.add(
+          new Fact(
+              "SHA-256",
+              rules.files().size() == 1
+                  ? rules.files().get(0).sha256()
+                  : "of each of its " + rules.files().size() + " files: on the last page"));
+    }
     return facts;
   }
 
@@ -162,7 +170,7 @@ public final class GuideViews {
           value instanceof Expectation.PartNumber part
               ? Optional.of(
                   stamp(
-                      part.number().text(), part.number().isLiteral() ? "number" : "pattern", item))
+                      part.number().text(), RuleWords.isPlain(part.number()) ? "number" : "pattern", item))
               : value instanceof Expectation.MadeCode made
                   ? Optional.of(stamp(made.code().text(), "date code", item))
                   : Optional.empty();

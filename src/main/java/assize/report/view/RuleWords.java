@@ -2,6 +2,7 @@ package assize.report.view;
 
 import assize.aspect.Aspect;
 import assize.aspect.Expectation;
+import assize.aspect.NumberPattern;
 import assize.measure.Swatch;
 import assize.ruleset.ColorChip;
 import assize.ruleset.Finish;
@@ -97,6 +98,11 @@ final class RuleWords {
         .collect(Collectors.joining("; "));
   }
 
+  /** Says whether a part number is one number, and no pattern that several fit. */
+  static boolean isPlain(NumberPattern number) {
+    return number.isLiteral() || number.text().matches("[A-Za-z0-9 -]+");
+  }
+
   private static String within(OptionalDouble tolerance) {
     return tolerance.isPresent() ? ", within ΔE00 " + Numbers.measure(tolerance.getAsDouble()) : "";
   }
@@ -152,9 +158,7 @@ final class RuleWords {
 
     @Override
     public String partNumber(Expectation.PartNumber expected) {
-      boolean plain =
-          expected.number().isLiteral() || expected.number().text().matches("[A-Za-z0-9 -]+");
-      return plain
+      return isPlain(expected.number())
           ? expected.number().text()
           : "a number of the pattern " + expected.number().text();
     }

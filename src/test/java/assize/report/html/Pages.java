@@ -29,7 +29,28 @@ final class Pages {
     Path sheet = folder.resolve("sheet").resolve("l41-sheet.html");
     Sheets.run("sheet", half.toString(), "--out", sheet.toString());
     pages.add(sheet);
+    pages.add(guide(folder.resolve("guide.html"), "guide", folder.resolve("quillhurst-q.yaml")));
+    Path yard = Path.of("src/test/resources/assize/guide");
+    pages.add(
+        guide(
+            folder.resolve("changes.html"),
+            "guide",
+            yard.resolve("newer.yaml"),
+            "--since",
+            yard.resolve("older.yaml"),
+            "--for",
+            yard.resolve("truck.yaml")));
     return List.copyOf(pages);
+  }
+
+  private static Path guide(Path out, Object... words) {
+    String[] all =
+        Stream.concat(Stream.of(words), Stream.of("--out", out)).map(String::valueOf).toArray(String[]::new);
+    ByteArrayOutputStream messages = new ByteArrayOutputStream();
+    PrintStream stream = new PrintStream(messages, true, StandardCharsets.UTF_8);
+    int exit = Main.run(new Terminal(stream, stream, false), all);
+    assertThat(exit).as(messages.toString(StandardCharsets.UTF_8)).isZero();
+    return out;
   }
 
   private static List<Path> first(int count, Path out, String... verb) throws IOException {

@@ -1,0 +1,98 @@
+package assize.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import assize.editions.Yard;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import tools.jackson.databind.JsonNode;
+
+class GuideCommandTest {
+  private static final Path NEWER = Yard.FOLDER.resolve("newer.yaml");
+  private static final Path OLDER = Yard.FOLDER.resolve("older.yaml");
+  private static final Path TRUCK = Yard.FOLDER.resolve("truck.yaml");
+
+  @TempDir private Path folder = Path.of("");
+
+  @Test
+  void writesTheBookAndSaysWhere() throws IOException {
+    Path out = folder.resolve("new").resolve("book.html");
+    Ran ran = Ran.of("guide", NEWER, "--out", out);
+    assertThat(ran).isEqualTo(new Ran(0, "The yard standard\n  " + out + "\n", ""));
+    assertThat(Files.readString(out)).contains("<title>The yard standard, edition 2, May 2026");
+  }
+
+  @Test
+  void writesWhatChanged() throws IOException {
+    Path out = folder.resolve("changes.html");
+    Ran ran = Ran.of("guide", NEWER, "--since", OLDER, "--for", TRUCK, "--out", out);
+    assertThat(ran.exit()).as(ran.err()).isZero();
+    assertThat(ran.out()).contains("15 changes can alter a verdict, points or an award.");
+    assertThat(Files.readString(out))
+        .contains("Perhaps renamed")
+        .contains("<strong>69.853 of 100</strong>")
+        .contains("Edition 1 has no place for “stake”.");
+  }
+
+  @Test
+  void tellsOtherPrograms() {
+    Ran ran = Ran.of("guide", NEWER, "--since", OLDER, "--for", TRUCK, "--json");
+    assertThat(ran.exit()).isZero();
+    JsonNode json = ran.json();
+    assertThat(json.get("before").get("edition").stringValue()).isEqualTo("1");
+    assertThat(json.get("changes").size()).isEqualTo(22);
+    assertThat(json.get("perhaps_renamed").get(0).get("after").stringValue()).isEqualTo("stake");
+    assertThat(json.get("vehicle").get("after").get("likely").doubleValue()).isEqualTo(69.853);
+    JsonNode same = Ran.of("guide", NEWER, "--since", NEWER, "--json").json();
+    assertThat(same.get("changes").size()).isZero();
+    assertThat(same.has("vehicle")).isFalse();
+  }
+
+  /** The record names an item by the name that only the older edition has. */
+  @Test
+  void takesARecordThatWasWrittenForTheOlderEdition() throws IOException {
+    Path old = folder.resolve("old.yaml");
+    Files.writeString(
+        old,
+        Files.readString(TRUCK)
+            .replace("newer.yaml", "older.yaml")
+            .replace("stake:", "side-stake:"));
+    JsonNode json = Ran.of("guide", NEWER, "--since", OLDER, "--for", old, "--json").json();
+    assertThat(json.get("vehicle").get("left_out").get(0).stringValue())
+        .isEqualTo("Edition 2 has no place for “side-stake”.");
+  }
+
+  @Test
+  void whatIsWrongIsToldAllAtOnceAndNothingIsWritten() throws IOException {
+    Path bad = folder.resolve("bad.yaml");
+    Files.writeString(bad, Files.readString(NEWER).replace("kind_of: nickel", "kind_of: nickle"));
+    Path worse = folder.resolve("worse.yaml");
+    Files.writeString(worse, Files.readString(OLDER).replace("grade: A", "grade: E"));
+    Path out = folder.resolve("out.html");
+    Ran ran = Ran.of("guide", bad, "--since", worse, "--out", out);
+    assertThat(ran.exit()).isEqualTo(1);
+    assertThat(ran.err()).contains("bad.yaml").contains("worse.yaml").contains("did you mean");
+    assertThat(out).doesNotExist();
+    assertThat(Ran.of("guide", TRUCK, "--out", out).err()).contains("this is a record");
+    assertThat(Ran.of("guide", NEWER, "--since", OLDER, "--for", OLDER, "--out", out).exit())
+        .isEqualTo(1);
+    assertThat(out).doesNotExist();
+  }
+
+  @Test
+  void theVehicleGoesWithAnOlderEdition() {
+    Ran ran = Ran.of("guide", NEWER, "--for", TRUCK);
+    assertThat(ran.exit()).isEqualTo(2);
+    assertThat(ran.err()).startsWith("--for goes with --since OLD_RULESET, which is not given");
+    assertThat(Ran.of("guide", NEWER, "--json").exit()).isEqualTo(2);
+  }
+
+  @Test
+  void anOutputThatCantBeWrittenIsExitThree() throws IOException {
+    Path file = Files.writeString(folder.resolve("file"), "x");
+    assertThat(Ran.of("guide", NEWER, "--out", file.resolve("book.html")).exit()).isEqualTo(3);
+  }
+}
