@@ -88,9 +88,7 @@ final class ChangesJson {
         .flag("no_longer_applies", one.noLongerApplies())
         .object("before", one.before().map(ChangesJson::item).orElseGet(Json::object))
         .object("after", one.after().map(ChangesJson::item).orElseGet(Json::object))
-        .texts(
-            "because",
-            one.because().stream().map(ChangesJson::name).distinct().toList());
+        .texts("because", one.because().stream().map(ChangesJson::name).distinct().toList());
   }
 
   private static Json item(ItemJudgment judged) {

@@ -170,8 +170,7 @@ public record Carried(VehicleRecord vehicle, List<Left> left) {
       if (value instanceof Expectation.Word word) {
         return words(item, aspect, word.id());
       }
-      return !(value instanceof Expectation.Chip chip)
-          || rules.colors().containsKey(chip.chip());
+      return !(value instanceof Expectation.Chip chip) || rules.colors().containsKey(chip.chip());
     }
   }
 }

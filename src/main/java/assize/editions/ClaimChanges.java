@@ -33,12 +33,7 @@ final class ClaimChanges {
   }
 
   static void into(
-      Differences.Of of,
-      Item old,
-      Item now,
-      Aspect aspect,
-      List<Claim> before,
-      List<Claim> after) {
+      Differences.Of of, Item old, Item now, Aspect aspect, List<Claim> before, List<Claim> after) {
     List<Claim> gone = placeless(before);
     List<Claim> come = placeless(after);
     String what = "what is said of the " + aspect.spoken();
@@ -87,7 +82,9 @@ final class ClaimChanges {
     return one.citation().equals(other.citation()) ? "picture of a claim" : "citation";
   }
 
-  /** Returns claims as if they stood nowhere: where they are written is no part of what they say. */
+  /**
+   * Returns claims as if they stood nowhere: where they are written is no part of what they say.
+   */
   private static List<Claim> placeless(List<Claim> claims) {
     List<Claim> placeless = new ArrayList<>();
     for (Claim claim : claims) {
@@ -98,9 +95,7 @@ final class ClaimChanges {
               claim.scope(),
               claim.manner(),
               claim.values(),
-              claim
-                  .photo()
-                  .map(photo -> new Claim.Photo(photo.file(), photo.caption(), NOWHERE)),
+              claim.photo().map(photo -> new Claim.Photo(photo.file(), photo.caption(), NOWHERE)),
               NOWHERE));
     }
     return placeless;

@@ -40,7 +40,10 @@ final class Differences {
 
     /** Notes a property that differs. */
     void check(
-        String what, boolean alters, Optional<? extends Value> before, Optional<? extends Value> after) {
+        String what,
+        boolean alters,
+        Optional<? extends Value> before,
+        Optional<? extends Value> after) {
       if (!before.equals(after)) {
         note(Kind.CHANGED, what, alters, before, after);
       }

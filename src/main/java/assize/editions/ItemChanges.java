@@ -52,8 +52,7 @@ final class ItemChanges {
     if (!old.equals(kept)) {
       differences
           .of(area.id(), area.name(), new java.util.LinkedHashSet<>(kept))
-          .words(
-              "order of its items", false, String.join(", ", old), String.join(", ", kept));
+          .words("order of its items", false, String.join(", ", old), String.join(", ", kept));
     }
   }
 
@@ -74,10 +73,7 @@ final class ItemChanges {
     }
     of.words("title", false, old.title(), now.title());
     of.check(
-        "points",
-        true,
-        StandardChanges.points(old.points()),
-        StandardChanges.points(now.points()));
+        "points", true, StandardChanges.points(old.points()), StandardChanges.points(now.points()));
     of.check(
         "for which vehicles",
         true,
@@ -136,12 +132,7 @@ final class ItemChanges {
               Optional.ofNullable(other).map(it -> new Value.Points(it.possible())),
               StandardChanges.points(rule.possible()));
           ClaimChanges.into(
-              of,
-              old,
-              now,
-              aspect,
-              other == null ? List.of() : other.claims(),
-              rule.claims());
+              of, old, now, aspect, other == null ? List.of() : other.claims(), rule.claims());
         });
     was.forEach(
         (aspect, rule) -> {

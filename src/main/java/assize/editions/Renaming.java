@@ -29,13 +29,7 @@ public record Renaming(Part part, String before, String after, String name, doub
   /** Returns what may have been renamed, the likeliest first within each part. */
   static List<Renaming> among(RuleSet before, RuleSet after) {
     List<Renaming> all = new ArrayList<>();
-    all.addAll(
-        pairs(
-            Part.ITEM,
-            items(before),
-            items(after),
-            Renaming::alike,
-            Item::title));
+    all.addAll(pairs(Part.ITEM, items(before), items(after), Renaming::alike, Item::title));
     all.addAll(
         pairs(
             Part.SOURCE,
@@ -87,7 +81,8 @@ public record Renaming(Part part, String before, String after, String name, doub
             after.forEach(
                 (id, other) -> {
                   if (!before.containsKey(id)) {
-                    double like = 0.85 * likeness.applyAsDouble(thing, other) + 0.15 * alike(old, id);
+                    double like =
+                        0.85 * likeness.applyAsDouble(thing, other) + 0.15 * alike(old, id);
                     if (like >= LIKE) {
                       pairs.add(new Renaming(part, old, id, name.apply(other), like));
                     }

@@ -43,8 +43,7 @@ public record Shifted(Item item, Item old, Aspect aspect, List<Shift> shifts) {
                                     new Shift.Edition(after, item),
                                     aspect);
                             if (shifts.map(it -> !it.isEmpty()).orElse(true)) {
-                              all.add(
-                                  new Shifted(item, old, aspect, shifts.orElse(List.of())));
+                              all.add(new Shifted(item, old, aspect, shifts.orElse(List.of())));
                             }
                           }
                         }));

@@ -33,8 +33,7 @@ final class SourceChanges {
     of.words("title", false, before.title(), after.title());
     of.words("kind", false, before.kind().word(), after.kind().word());
     of.words("grade", true, before.grade().name(), after.grade().name());
-    of.words(
-        "date", false, before.date().map(it -> it.text()), after.date().map(it -> it.text()));
+    of.words("date", false, before.date().map(it -> it.text()), after.date().map(it -> it.text()));
     of.words("held by", false, before.heldBy(), after.heldBy());
     of.words("copies", true, copies(before), copies(after));
     of.words("notes", false, before.notes(), after.notes());

@@ -30,16 +30,12 @@ final class StandardChanges {
   }
 
   void into(List<Change> changes) {
-    Differences.Of title =
-        new Differences(changes, Part.STANDARD).of("", after.name(), Set.of());
+    Differences.Of title = new Differences(changes, Part.STANDARD).of("", after.name(), Set.of());
     title.words("name in records", true, before.id(), after.id());
     title.words("name", false, before.name(), after.name());
     title.words("edition", false, before.edition(), after.edition());
     title.words(
-        "issued",
-        false,
-        before.issued().map(it -> it.text()),
-        after.issued().map(it -> it.text()));
+        "issued", false, before.issued().map(it -> it.text()), after.issued().map(it -> it.text()));
     title.words("maker", false, before.maker(), after.maker());
     title.words("purpose", false, before.purpose(), after.purpose());
     title.words("notes", false, before.notes(), after.notes());
@@ -88,22 +84,16 @@ final class StandardChanges {
     differences
         .of("", "Scoring", bearing.weighed())
         .check(
-            "belief that settles a matter",
-            true,
-            points(old.settledAt()),
-            points(now.settledAt()));
+            "belief that settles a matter", true, points(old.settledAt()), points(now.settledAt()));
     for (Grade grade : Arrays.asList(Grade.values())) {
       differences
           .of("", "Scoring", bearing.grade(grade))
-          .check(
-              "weight of grade " + grade,
-              true,
-              weight(old, grade),
-              weight(now, grade));
+          .check("weight of grade " + grade, true, weight(old, grade), weight(now, grade));
     }
     differences
         .of("", "Scoring", bearing.graded(Aspect.DATE_CODE))
-        .check("credit of a part made too early", true, share(old.tooEarly()), share(now.tooEarly()));
+        .check(
+            "credit of a part made too early", true, share(old.tooEarly()), share(now.tooEarly()));
     Set<String> reasons = new TreeSet<>(old.allow().keySet());
     reasons.addAll(now.allow().keySet());
     for (String reason : reasons) {

@@ -108,8 +108,7 @@ final class VehicleChanges {
     List<String> order = before.series().stream().map(VehicleChanges::name).toList();
     List<String> newOrder = after.series().stream().map(VehicleChanges::name).toList();
     if (sameSeries && !order.equals(newOrder)) {
-      of.words(
-          "order of the series", false, String.join(", ", order), String.join(", ", newOrder));
+      of.words("order of the series", false, String.join(", ", order), String.join(", ", newOrder));
     }
   }
 

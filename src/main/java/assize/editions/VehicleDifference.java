@@ -16,8 +16,7 @@ import java.util.stream.Stream;
  *
  * @param items those whose verdict or points differ, in the order of the newer edition
  */
-public record VehicleDifference(
-    Judgment before, Judgment after, List<ItemDifference> items) {
+public record VehicleDifference(Judgment before, Judgment after, List<ItemDifference> items) {
   public VehicleDifference {
     items = List.copyOf(items);
   }
@@ -68,8 +67,7 @@ public record VehicleDifference(
     for (ItemJudgment now : after.items()) {
       Optional<ItemJudgment> old = Optional.ofNullable(olds.remove(now.item().id()));
       if (old.map(it -> differs(it, now)).orElseGet(() -> applies(Optional.of(now)))) {
-        items.add(
-            new ItemDifference(old, Optional.of(now), causes.of(old, Optional.of(now))));
+        items.add(new ItemDifference(old, Optional.of(now), causes.of(old, Optional.of(now))));
       }
     }
     for (ItemJudgment old : olds.values()) {

@@ -98,7 +98,8 @@ final class WordChanges {
   private static <K> Map<String, Credit> named(
       Map<K, BigFraction> credits, Function<K, String> word) {
     Map<String, Credit> named = new java.util.LinkedHashMap<>();
-    credits.forEach((key, credit) -> named.put(word.apply(key), new Credit(word.apply(key), credit)));
+    credits.forEach(
+        (key, credit) -> named.put(word.apply(key), new Credit(word.apply(key), credit)));
     return named;
   }
 

@@ -80,9 +80,7 @@ final class Layout {
     TreeSet<LocalDate> starts = new TreeSet<>(Set.of(LocalDate.MIN));
     Stream.concat(
             scopes.stream().flatMap(Scope::buildDays),
-            editions.stream()
-                .flatMap(rules -> rules.models().values().stream())
-                .map(Model::built))
+            editions.stream().flatMap(rules -> rules.models().values().stream()).map(Model::built))
         .forEach(
             span -> {
               starts.add(span.first());

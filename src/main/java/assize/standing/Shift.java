@@ -109,11 +109,9 @@ public record Shift(List<Vehicles> vehicles, DaySpan window, List<Days> days) {
   private static Optional<Held> held(
       Edition edition, Aspect aspect, Case one, Map<List<Claim>, Held> weighed) {
     Optional<AspectRule> rule = edition.rule(aspect);
-    Optional<List<Claim>> speaking =
-        rule.flatMap(it -> Standing.speaking(edition.item(), it, one));
+    Optional<List<Claim>> speaking = rule.flatMap(it -> Standing.speaking(edition.item(), it, one));
     return speaking.map(
-        claims ->
-            weighed.computeIfAbsent(claims, it -> weigh(edition, rule.orElseThrow(), it)));
+        claims -> weighed.computeIfAbsent(claims, it -> weigh(edition, rule.orElseThrow(), it)));
   }
 
   private static Held weigh(Edition edition, AspectRule rule, List<Claim> claims) {

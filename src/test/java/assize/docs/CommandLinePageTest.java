@@ -103,7 +103,8 @@ class CommandLinePageTest {
             + merged()
             + started(folder.resolve("demo"))
             + out("lint", "--coverage", "--json", "rules/quillhurst-q.yaml")
-            + out("guide", "--json", yard("newer"), "--since", yard("older"), "--for", yard("truck"))
+            + out(
+                "guide", "--json", yard("newer"), "--since", yard("older"), "--for", yard("truck"))
             + shared(folder.resolve("demo"));
     StringBuilder page = new StringBuilder();
     Matcher blocks = BLOCK.matcher(Files.readString(Path.of("docs/command-line.md")));

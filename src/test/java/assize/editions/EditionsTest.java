@@ -131,10 +131,7 @@ class EditionsTest {
     // July 1934: only Y-10 was right, now Y-20 is too
     assertThat(bracket.before().orElseThrow().verdict()).isEqualTo(Verdict.DEPARTS);
     assertThat(bracket.after().orElseThrow().verdict()).isEqualTo(Verdict.MEETS);
-    assertThat(bracket.because())
-        .extracting(Change::id)
-        .containsOnly("bracket")
-        .hasSize(3);
+    assertThat(bracket.because()).extracting(Change::id).containsOnly("bracket").hasSize(3);
     assertThat(truck.items())
         .filteredOn(VehicleDifference.ItemDifference::newlyApplies)
         .extracting(VehicleDifference.ItemDifference::id)
@@ -168,7 +165,8 @@ class EditionsTest {
   void whatAnEditionHasNoPlaceForIsLeftOutAndTold() {
     Carried carried = Carried.over(Yard.truck(), older);
     assertThat(carried.left()).containsExactly(new Carried.Left("stake", ""));
-    assertThat(carried.vehicle().observations()).containsOnlyKeys("bracket", "horn-button", "bed-color");
+    assertThat(carried.vehicle().observations())
+        .containsOnlyKeys("bracket", "horn-button", "bed-color");
     assertThat(Carried.over(Yard.truck(), newer).left()).isEmpty();
   }
 }

@@ -39,8 +39,7 @@ class NothingIsForgottenTest {
             ".areas[0].items[0].aspects[0].claims[1].scope.days",
             ".areas[0].items[1].points",
             ".areas[1].items[3].aspects[0].claims[0].values[0].code.tables");
-    assertThat(mutations.refused())
-        .allSatisfy(path -> assertThat(path).matches(REFUSED));
+    assertThat(mutations.refused()).allSatisfy(path -> assertThat(path).matches(REFUSED));
   }
 
   @Test

@@ -23,8 +23,7 @@ class StandingTest {
   private final RuleSet yard = Yard.newer();
 
   private static Standing of(RuleSet rules, String id) {
-    Item item =
-        rules.items().filter(one -> one.id().equals(id)).findFirst().orElseThrow();
+    Item item = rules.items().filter(one -> one.id().equals(id)).findFirst().orElseThrow();
     return Standing.of(rules, item, item.aspects().get(0));
   }
 
@@ -48,8 +47,7 @@ class StandingTest {
     assertThat(course.stands())
         .allSatisfy(
             stand ->
-                assertThat(stand.outcome().orElseThrow().dispute())
-                    .isEqualTo(DisputeState.AGREED));
+                assertThat(stand.outcome().orElseThrow().dispute()).isEqualTo(DisputeState.AGREED));
   }
 
   /**
@@ -81,15 +79,13 @@ class StandingTest {
             course ->
                 assertThat(course.vehicles())
                     .containsExactly(
-                        new Vehicles(
-                            Map.of(new Question.OfEquipment("heater"), Set.of("yes")))));
+                        new Vehicles(Map.of(new Question.OfEquipment("heater"), Set.of("yes")))));
   }
 
   /** The deluxe model alone bears numbers of these two ranges, and always one of them. */
   @Test
   void rangesOfNumbersAreKinds() {
-    RuleSet truck =
-        RuleSetReader.read(Path.of("rules/tarrowby-type-l")).value().orElseThrow();
+    RuleSet truck = RuleSetReader.read(Path.of("rules/tarrowby-type-l")).value().orElseThrow();
     Item item =
         truck
             .items()
@@ -97,9 +93,7 @@ class StandingTest {
                 one ->
                     one.aspects().stream()
                         .flatMap(rule -> rule.claims().stream())
-                        .anyMatch(
-                            claim ->
-                                claim.scope().toString().contains("L45-4160")))
+                        .anyMatch(claim -> claim.scope().toString().contains("L45-4160")))
             .findFirst()
             .orElseThrow();
     Set<Question> asked = Asking.by(item.aspects().get(0).claims().get(0).scope());

@@ -42,8 +42,7 @@ final class ChangeWords {
   /** Returns a change as in "source ‘Guide for restorers’: grade". */
   String of(Change change) {
     String name = change.id().isEmpty() ? change.part().word() : "";
-    String what =
-        change.what().isEmpty() ? change.kind().word() : change.what() + sides(change);
+    String what = change.what().isEmpty() ? change.kind().word() : change.what() + sides(change);
     return (name.isEmpty() ? change.part().word() + " “" + change.name() + "”" : name)
         + ": "
         + what;

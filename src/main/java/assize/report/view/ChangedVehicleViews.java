@@ -35,7 +35,11 @@ final class ChangedVehicleViews {
 
   private static List<Line> scores(Judgment before, Judgment after) {
     List<Line> lines = new ArrayList<>();
-    lines.add(new Line("Likely score", score(before, before.score().likely()), score(after, after.score().likely())));
+    lines.add(
+        new Line(
+            "Likely score",
+            score(before, before.score().likely()),
+            score(after, after.score().likely())));
     lines.add(new Line("Between", range(before.score()), range(after.score())));
     if (!before.strict().equals(before.score()) || !after.strict().equals(after.score())) {
       lines.add(

@@ -74,7 +74,12 @@ public record ChangesView(
    * @param items other items that it bears on
    */
   public record Thing(
-      String id, String name, String became, List<Line> lines, List<ShiftView> shifts, String items) {
+      String id,
+      String name,
+      String became,
+      List<Line> lines,
+      List<ShiftView> shifts,
+      String items) {
     public Thing {
       lines = List.copyOf(lines);
       shifts = List.copyOf(shifts);

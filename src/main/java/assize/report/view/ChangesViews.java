@@ -170,9 +170,7 @@ public final class ChangesViews {
                           part,
                           id,
                           changes,
-                          part == Part.ITEM
-                              ? shifted.getOrDefault(id, List.of())
-                              : List.of())));
+                          part == Part.ITEM ? shifted.getOrDefault(id, List.of()) : List.of())));
           String anchor = (altering ? "altering-" : "wording-") + Anchors.safe(part.word());
           groups.add(new Group(anchor, heading(part), told));
         });

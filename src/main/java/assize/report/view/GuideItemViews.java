@@ -23,8 +23,7 @@ import java.util.Set;
 /** The items of the book. */
 final class GuideItemViews {
   private static final Set<String> PLAIN =
-      Set.of(
-          GuideCourses.state(DisputeState.AGREED), GuideCourses.state(DisputeState.UNSOURCED));
+      Set.of(GuideCourses.state(DisputeState.AGREED), GuideCourses.state(DisputeState.UNSOURCED));
 
   private final GuideReading reading;
   private final GuideCourses courses;

@@ -170,7 +170,9 @@ public final class GuideViews {
           value instanceof Expectation.PartNumber part
               ? Optional.of(
                   stamp(
-                      part.number().text(), RuleWords.isPlain(part.number()) ? "number" : "pattern", item))
+                      part.number().text(),
+                      RuleWords.isPlain(part.number()) ? "number" : "pattern",
+                      item))
               : value instanceof Expectation.MadeCode made
                   ? Optional.of(stamp(made.code().text(), "date code", item))
                   : Optional.empty();

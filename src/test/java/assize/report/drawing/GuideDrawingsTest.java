@@ -27,8 +27,7 @@ class GuideDrawingsTest {
                 new Timeline.Row(
                     "new",
                     "from",
-                    List.of(
-                        bar(40, 80, Timeline.Stand.RIGHT), bar(80, 100, Timeline.Stand.OPEN))),
+                    List.of(bar(40, 80, Timeline.Stand.RIGHT), bar(80, 100, Timeline.Stand.OPEN))),
                 new Timeline.Row("third", "aside", List.of(bar(10, 20, Timeline.Stand.ASIDE))),
                 new Timeline.Row("No source", "gap", List.of(bar(5, 7, Timeline.Stand.SILENT)))));
     return line.draw("x", "t", "d", 220);

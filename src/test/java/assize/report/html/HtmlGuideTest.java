@@ -17,7 +17,7 @@ import java.util.List;
 import java.util.Optional;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
-import org.jsoup.nodes.Element;
+import org.jsoup.select.Elements;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -69,7 +69,7 @@ class HtmlGuideTest {
         .items()
         .forEach(
             item -> {
-              String text = page.getElementById("item-" + item.id()).text();
+              String text = page.select("#item-" + item.id()).text();
               item.look().ifPresent(look -> assertThat(text).contains(flat(look)));
               item.cautions().forEach(one -> assertThat(text).contains(one.precaution()));
               item.choices().values().forEach(word -> assertThat(text).contains(flat(word)));
@@ -125,7 +125,7 @@ class HtmlGuideTest {
   @Test
   void aDrawingHasItsTableBesideIt() {
     Document page = book(Yard.newer());
-    Element bracket = page.getElementById("item-bracket");
+    Elements bracket = page.select("#item-bracket");
     assertThat(bracket.select("svg.wide desc").text())
         .isEqualTo("Y-10: until 31 August 1934; Y-20: from 1 June 1934");
     assertThat(bracket.select(".stands tbody th").eachText())
@@ -220,8 +220,7 @@ class HtmlGuideTest {
   }
 
   private static void isHarmless(Document page) {
-    assertThat(page.select("script, img, iframe, svg[onload], [onerror], [onmouseover]"))
-        .isEmpty();
+    assertThat(page.select("script, img, iframe, svg[onload], [onerror], [onmouseover]")).isEmpty();
     assertThat(page.select("style")).hasSize(1);
   }
 }

@@ -45,7 +45,9 @@ final class Pages {
 
   private static Path guide(Path out, Object... words) {
     String[] all =
-        Stream.concat(Stream.of(words), Stream.of("--out", out)).map(String::valueOf).toArray(String[]::new);
+        Stream.concat(Stream.of(words), Stream.of("--out", out))
+            .map(String::valueOf)
+            .toArray(String[]::new);
     ByteArrayOutputStream messages = new ByteArrayOutputStream();
     PrintStream stream = new PrintStream(messages, true, StandardCharsets.UTF_8);
     int exit = Main.run(new Terminal(stream, stream, false), all);

@@ -9,9 +9,9 @@ import assize.report.view.GuideItemView.AspectView;
 import assize.report.view.GuideItemView.CourseView;
 import assize.report.view.GuideItemView.StandView;
 import assize.ruleset.RuleSet;
+import assize.text.SourceFile;
 import assize.yaml.RecordReader;
 import assize.yaml.RuleSetReader;
-import assize.text.SourceFile;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -89,8 +89,7 @@ class GuideViewsTest {
             tuple("Yard green", "0.818", "0.909"), tuple("Chassis black", "0.091", "0.182"));
     assertThat(x1.positions().get(1).by())
         .extracting(CiteView::title, CiteView::repeats)
-        .containsExactly(
-            tuple("Guide for restorers", ""), tuple("Leaflet", "Guide for restorers"));
+        .containsExactly(tuple("Guide for restorers", ""), tuple("Leaflet", "Guide for restorers"));
   }
 
   @Test
@@ -213,8 +212,7 @@ class GuideViewsTest {
   @Test
   void theDemonstrationsBookIsWhole() {
     GuideView truck =
-        GuideViews.of(
-            RuleSetReader.read(Path.of("rules/tarrowby-type-l")).value().orElseThrow());
+        GuideViews.of(RuleSetReader.read(Path.of("rules/tarrowby-type-l")).value().orElseThrow());
     assertThat(truck.copying()).isPresent();
     assertThat(truck.tables()).allMatch(table -> table.wide().isPresent());
     assertThat(truck.areas().stream().flatMap(area -> area.items().stream()))
