@@ -47,7 +47,8 @@ class PackagesTest {
     MAY_IMPORT.put("lint", and(facts, "ruleset", "record", "judgment", "diagnostic"));
     MAY_IMPORT.put("judge", and(facts, "ruleset", "record", "judgment"));
     MAY_IMPORT.put("standing", and(facts, "ruleset", "record", "judgment", "judge"));
-    MAY_IMPORT.put("editions", and(facts, "ruleset", "record", "judgment", "judge", "standing"));
+    MAY_IMPORT.put(
+        "editions", and(facts, "ruleset", "record", "judgment", "judge", "standing", "diagnostic"));
     MAY_IMPORT.put("photo", Set.of("text", "diagnostic"));
     MAY_IMPORT.put("shell", Set.of());
     MAY_IMPORT.put("share", and(facts, "ruleset", "record", "judgment"));

@@ -79,6 +79,7 @@ public record Carried(VehicleRecord vehicle, List<Left> left) {
             traces,
             vehicle.unshared(),
             vehicle.unsharedWords(),
+            vehicle.accepted(),
             vehicle.files(),
             vehicle.at());
     return new Carried(carried, left);

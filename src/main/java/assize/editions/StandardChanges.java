@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 
 /** What changed of the standard as a whole: its title page, its scoring, its awards. */
 final class StandardChanges {
@@ -39,6 +40,7 @@ final class StandardChanges {
     title.words("maker", false, before.maker(), after.maker());
     title.words("purpose", false, before.purpose(), after.purpose());
     title.words("notes", false, before.notes(), after.notes());
+    title.words("doubts let stand", false, accepted(before), accepted(after));
     scale(changes);
     new Differences(changes, Part.AWARD)
         .each(
@@ -48,6 +50,20 @@ final class StandardChanges {
             Award::name,
             id -> Set.of(),
             (of, both) -> award(of, both.before(), both.after()));
+  }
+
+  private static Optional<String> accepted(RuleSet rules) {
+    return rules.accepted().isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            rules.accepted().stream()
+                .map(
+                    one ->
+                        one.doubt().id()
+                            + (one.of().isEmpty() ? "" : " of " + String.join(", ", one.of()))
+                            + ": "
+                            + one.because())
+                .collect(Collectors.joining("; ")));
   }
 
   private static Map<String, Award> byId(List<Award> awards) {

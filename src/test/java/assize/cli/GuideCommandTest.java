@@ -43,7 +43,7 @@ class GuideCommandTest {
     assertThat(ran.exit()).isZero();
     JsonNode json = ran.json();
     assertThat(json.get("before").get("edition").stringValue()).isEqualTo("1");
-    assertThat(json.get("changes").size()).isEqualTo(22);
+    assertThat(json.get("changes").size()).isEqualTo(23);
     assertThat(json.get("perhaps_renamed").get(0).get("after").stringValue()).isEqualTo("stake");
     assertThat(json.get("vehicle").get("after").get("likely").doubleValue()).isEqualTo(69.853);
     JsonNode same = Ran.of("guide", NEWER, "--since", NEWER, "--json").json();

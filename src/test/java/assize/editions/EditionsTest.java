@@ -33,6 +33,7 @@ class EditionsTest {
             tuple(Part.STANDARD, "", "edition", false),
             tuple(Part.STANDARD, "", "issued", false),
             tuple(Part.STANDARD, "", "notes", false),
+            tuple(Part.STANDARD, "", "doubts let stand", false),
             tuple(Part.SCORING, "", "credit of what is not shown", true),
             tuple(Part.AWARD, "gold", "from points", true),
             tuple(Part.NUMBERS, "chassis", "series X1-…: numbers", true),

@@ -8,6 +8,7 @@ import assize.date.DaySpan;
 import assize.date.Edtf;
 import assize.date.LeadTime;
 import assize.ruleset.AspectRule;
+import assize.ruleset.Defined;
 import assize.ruleset.Item;
 import assize.ruleset.RuleSet;
 import assize.text.Fingerprint;
@@ -55,7 +56,7 @@ final class Mutations {
   }
 
   private List<Mutated<Object>> inside(Object value, Type type, String path, String item) {
-    if (value instanceof Span || value instanceof Fingerprint) {
+    if (value instanceof Span || value instanceof Fingerprint || value instanceof Defined) {
       return List.of();
     }
     if (value instanceof Edtf) {
