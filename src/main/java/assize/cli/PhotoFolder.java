@@ -1,12 +1,10 @@
 package assize.cli;
 
 import assize.photo.Photo;
+import assize.text.Sha256;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -34,13 +32,8 @@ record PhotoFolder(Path path, Map<String, Photo> files) {
 
   /** Returns a name that the same picture always has. */
   private static String name(Photo photo) {
-    try {
-      byte[] digest = MessageDigest.getInstance("SHA-256").digest(photo.bytes());
-      String ending = photo.mediaType().equals("image/png") ? ".png" : ".jpg";
-      return HexFormat.of().formatHex(digest).substring(0, DIGITS) + ending;
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java has SHA-256", e);
-    }
+    String ending = photo.mediaType().equals("image/png") ? ".png" : ".jpg";
+    return Sha256.of(photo.bytes()).substring(0, DIGITS) + ending;
   }
 
   /** Returns where a page beside it finds a photo. */

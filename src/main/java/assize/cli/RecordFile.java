@@ -4,14 +4,12 @@ import assize.diagnostic.Code;
 import assize.diagnostic.Diagnostic;
 import assize.merge.Merged;
 import assize.text.Fingerprint;
+import assize.text.Sha256;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermission;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -67,7 +65,7 @@ final class RecordFile {
 
   private static boolean isWhatWasRead(byte[] now, Merged merged) {
     Fingerprint read = merged.mine().record().files().get(0);
-    return read.bytes() == now.length && read.sha256().equals(sha256(now));
+    return read.bytes() == now.length && read.sha256().equals(Sha256.of(now));
   }
 
   private static Diagnostic changed(Merged merged) {
@@ -82,13 +80,5 @@ final class RecordFile {
     return file.getFileSystem().supportedFileAttributeViews().contains("posix")
         ? Optional.of(Files.getPosixFilePermissions(file))
         : Optional.empty();
-  }
-
-  private static String sha256(byte[] bytes) {
-    try {
-      return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java has SHA-256", e);
-    }
   }
 }

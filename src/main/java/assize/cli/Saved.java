@@ -1,13 +1,11 @@
 package assize.cli;
 
+import assize.text.Sha256;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.BasicFileAttributes;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.Collection;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -81,18 +79,10 @@ record Saved(Map<Path, String> files) {
       BasicFileAttributes attributes = Files.readAttributes(path, BasicFileAttributes.class);
       boolean isText = isText(path) && attributes.size() <= LARGEST_TEXT;
       return isText && attributes.isRegularFile()
-          ? HexFormat.of().formatHex(digest().digest(Files.readAllBytes(path)))
+          ? Sha256.of(Files.readAllBytes(path))
           : attributes.size() + " " + attributes.lastModifiedTime();
     } catch (IOException e) {
       return "";
-    }
-  }
-
-  private static MessageDigest digest() {
-    try {
-      return MessageDigest.getInstance("SHA-256");
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java has SHA-256", e);
     }
   }
 }

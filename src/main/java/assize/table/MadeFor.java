@@ -1,10 +1,8 @@
 package assize.table;
 
 import assize.ruleset.RuleSet;
+import assize.text.Sha256;
 import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -52,12 +50,7 @@ public record MadeFor(String ruleSet, String edition, String sha256, Optional<St
   static String digest(RuleSet rules) {
     StringBuilder lines = new StringBuilder();
     rules.files().forEach(it -> lines.append(it.sha256() + "  " + it.path() + "\n"));
-    try {
-      byte[] bytes = lines.toString().getBytes(StandardCharsets.UTF_8);
-      return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java has SHA-256", e);
-    }
+    return Sha256.of(lines.toString().getBytes(StandardCharsets.UTF_8));
   }
 
   /** Returns the heading. */

@@ -3,6 +3,7 @@ package assize.yaml;
 import assize.diagnostic.Code;
 import assize.diagnostic.Diagnostic;
 import assize.text.Fingerprint;
+import assize.text.Sha256;
 import assize.text.SourceFile;
 import java.io.IOException;
 import java.io.InputStream;
@@ -11,8 +12,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.DigestInputStream;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
@@ -32,7 +31,7 @@ final class InputFiles {
   record Loaded(SourceFile file, Fingerprint fingerprint) {
     static Loaded of(SourceFile file) {
       byte[] bytes = file.text().getBytes(StandardCharsets.UTF_8);
-      return new Loaded(file, new Fingerprint(file.path(), sha256(bytes), bytes.length));
+      return new Loaded(file, new Fingerprint(file.path(), Sha256.of(bytes), bytes.length));
     }
   }
 
@@ -60,7 +59,7 @@ final class InputFiles {
           Code.FILE_TOO_LARGE, shown, "a file may have at most 4 MiB; this one has more", problems);
     }
     return Utf8.decode(bytes, shown, problems)
-        .map(it -> new Loaded(it, new Fingerprint(name, sha256(bytes), bytes.length)));
+        .map(it -> new Loaded(it, new Fingerprint(name, Sha256.of(bytes), bytes.length)));
   }
 
   /** Reads the one file of a rule set, or all files of its folder, {@code rules.yaml} first. */
@@ -130,7 +129,7 @@ final class InputFiles {
       return Optional.empty();
     }
     try (InputStream in = Files.newInputStream(path);
-        DigestInputStream digesting = new DigestInputStream(in, digest())) {
+        DigestInputStream digesting = new DigestInputStream(in, Sha256.digest())) {
       long length = digesting.transferTo(OutputStream.nullOutputStream());
       String hex = HexFormat.of().formatHex(digesting.getMessageDigest().digest());
       return Optional.of(new Fingerprint(named.text(), hex, length));
@@ -149,17 +148,5 @@ final class InputFiles {
       Code code, String shown, String message, Problems problems) {
     problems.add(Diagnostic.of(code, new SourceFile(shown, "").span(0, 0), message));
     return Optional.empty();
-  }
-
-  private static String sha256(byte[] bytes) {
-    return HexFormat.of().formatHex(digest().digest(bytes));
-  }
-
-  private static MessageDigest digest() {
-    try {
-      return MessageDigest.getInstance("SHA-256");
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java has SHA-256", e);
-    }
   }
 }

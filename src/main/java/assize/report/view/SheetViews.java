@@ -9,11 +9,9 @@ import assize.ruleset.AspectRule;
 import assize.ruleset.Item;
 import assize.text.Fingerprint;
 import assize.text.Outline;
+import assize.text.Sha256;
 import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.Arrays;
-import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Set;
@@ -66,12 +64,6 @@ public final class SheetViews {
   private static String digest(Judgment judgment) {
     String files =
         judgment.rules().files().stream().map(Fingerprint::sha256).collect(Collectors.joining());
-    try {
-      byte[] digest =
-          MessageDigest.getInstance("SHA-256").digest(files.getBytes(StandardCharsets.UTF_8));
-      return HexFormat.of().formatHex(digest);
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java has SHA-256", e);
-    }
+    return Sha256.of(files.getBytes(StandardCharsets.UTF_8));
   }
 }
