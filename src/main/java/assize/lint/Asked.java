@@ -14,12 +14,9 @@ final class Asked implements Scope.Facts {
   private final Set<String> markets = new LinkedHashSet<>();
   private final Set<String> plants = new LinkedHashSet<>();
   private final Set<String> equipment = new LinkedHashSet<>();
-  private final Map<String, Set<Range>> numbers = new LinkedHashMap<>();
+  private final Map<String, Set<Scope.Numbers>> numbers = new LinkedHashMap<>();
 
   private Asked() {}
-
-  /** Numbers of one table, as they are written. */
-  record Range(String from, String to) {}
 
   /** Returns what some conditions ask for; every part of each is asked. */
   static Asked by(List<Scope> scopes) {
@@ -41,7 +38,7 @@ final class Asked implements Scope.Facts {
   }
 
   /** Returns the numbers that are asked for, by table. */
-  Map<String, Set<Range>> numbers() {
+  Map<String, Set<Scope.Numbers>> numbers() {
     return numbers;
   }
 
@@ -57,7 +54,9 @@ final class Asked implements Scope.Facts {
 
   @Override
   public Kleene hasNumber(String table, String from, String to) {
-    numbers.computeIfAbsent(table, it -> new LinkedHashSet<>()).add(new Range(from, to));
+    numbers
+        .computeIfAbsent(table, it -> new LinkedHashSet<>())
+        .add(new Scope.Numbers(table, from, to));
     return Kleene.UNKNOWN;
   }
 

@@ -60,7 +60,7 @@ final class NumbersOutside implements Doubt {
   }
 
   private static Diagnostic say(
-      Item item, Span at, Asked.Range range, NumberTable table, String fault) {
+      Item item, Span at, Scope.Numbers range, NumberTable table, String fault) {
     return Diagnostic.of(
             Code.NUMBERS_OUTSIDE,
             at,
@@ -78,7 +78,7 @@ final class NumbersOutside implements Doubt {
   }
 
   /** Returns why no number can be one of these. */
-  private static Optional<String> fault(NumberTable table, Asked.Range range) {
+  private static Optional<String> fault(NumberTable table, Scope.Numbers range) {
     boolean backward = false;
     boolean known = false;
     for (Series series : table.series()) {

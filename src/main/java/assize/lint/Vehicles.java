@@ -100,7 +100,7 @@ final class Vehicles {
         return Optional.empty();
       }
     }
-    for (Map.Entry<String, java.util.Set<Asked.Range>> one : asked.numbers().entrySet()) {
+    for (Map.Entry<String, java.util.Set<Scope.Numbers>> one : asked.numbers().entrySet()) {
       Optional<NumberTable> table = Optional.ofNullable(rules.numbers().get(one.getKey()));
       if (table.isPresent()) {
         all = withNumbers(all, table.get(), List.copyOf(one.getValue()));
@@ -139,7 +139,7 @@ final class Vehicles {
   }
 
   private static List<Vehicle> withNumbers(
-      List<Vehicle> all, NumberTable table, List<Asked.Range> ranges) {
+      List<Vehicle> all, NumberTable table, List<Scope.Numbers> ranges) {
     List<Vehicle> numbered = new ArrayList<>();
     for (Vehicle it : all) {
       int before = numbered.size();
@@ -168,10 +168,10 @@ final class Vehicles {
   /**
    * Returns the first number of each part of a series that may have been given out on some days.
    */
-  private static List<Long> numbers(Series series, List<Asked.Range> ranges, DaySpan days) {
+  private static List<Long> numbers(Series series, List<Scope.Numbers> ranges, DaySpan days) {
     TreeSet<Long> starts = new TreeSet<>();
     starts.add(series.first().isEmpty() ? 0 : series.first().get(0).number());
-    for (Asked.Range range : ranges) {
+    for (Scope.Numbers range : ranges) {
       series.numberOf(range.from()).ifPresent(starts::add);
       OptionalLong to = series.numberOf(range.to());
       if (to.isPresent()) {
