@@ -10,6 +10,7 @@ import assize.record.Observation;
 import assize.record.Trace;
 import assize.record.VehicleRecord;
 import assize.report.html.HtmlReport;
+import assize.report.html.HtmlRoster;
 import assize.report.html.Picture;
 import assize.report.text.JudgmentJson;
 import assize.report.text.Visible;
@@ -103,6 +104,11 @@ final class Reports {
 
     /** Returns what a roster says of it; {@code report} is the page's file, or empty for none. */
     RosterEntry entry(String report);
+
+    /** Prints its row of a roster. */
+    default String row(RosterEntry entry) {
+      return HtmlRoster.row(entry.row());
+    }
 
     /** Returns what keeps what has to be kept before the page is put into place. */
     default Runnable keeping() {

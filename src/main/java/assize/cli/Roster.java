@@ -215,6 +215,7 @@ final class Roster {
         wanted.toOutput()
             ? Optional.empty()
             : Optional.of(one.entry(wanted.indexOnly() ? "" : page));
+    String row = entry.map(one::row).orElse("");
     Runnable clearing = () -> {};
     if (!wanted.toOutput()
         && !wanted.indexOnly()
@@ -232,7 +233,7 @@ final class Roster {
                     one.place(),
                     one.twin(),
                     entry,
-                    entry.map(it -> HtmlRoster.row(it.row())).orElse(""),
+                    row,
                     line,
                     wanted.indexOnly() ? () -> {} : one.keeping(),
                     clearing,
