@@ -5,8 +5,8 @@ import assize.diagnostic.Diagnostic;
 import assize.merge.Merged;
 import assize.text.Fingerprint;
 import assize.text.Sha256;
+import assize.yaml.RecordText;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermission;
@@ -16,8 +16,6 @@ import java.util.Set;
 
 /** The file of a person's record, which is replaced only while it is what was read. */
 final class RecordFile {
-  private static final byte[] MARK = {(byte) 0xEF, (byte) 0xBB, (byte) 0xBF};
-
   private final Path path;
 
   RecordFile(Path path) {
@@ -34,16 +32,8 @@ final class RecordFile {
     try (Outputs outputs = new Outputs()) {
       Path real = path.toRealPath();
       byte[] before = Files.readAllBytes(real);
-      byte[] text = merged.applied().edited().text().getBytes(StandardCharsets.UTF_8);
-      boolean marked = before.length >= MARK.length && startsWithMark(before);
-      outputs.stage(
-          real,
-          out -> {
-            if (marked) {
-              out.write(MARK);
-            }
-            out.write(text);
-          });
+      String mark = RecordText.isMarked(before) ? "\uFEFF" : "";
+      outputs.stage(real, mark + merged.applied().edited().text());
       if (!isWhatWasRead(Files.readAllBytes(real), merged)) {
         inputs.report(List.of(changed(merged)), false);
         return false;
@@ -57,10 +47,6 @@ final class RecordFile {
     } catch (IOException e) {
       throw OutputFile.cannotWrite(path, e);
     }
-  }
-
-  private static boolean startsWithMark(byte[] bytes) {
-    return bytes[0] == MARK[0] && bytes[1] == MARK[1] && bytes[2] == MARK[2];
   }
 
   private static boolean isWhatWasRead(byte[] now, Merged merged) {

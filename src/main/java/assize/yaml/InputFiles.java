@@ -27,11 +27,15 @@ final class InputFiles {
 
   private InputFiles() {}
 
-  /** A file as it was read, and what tells whether it is still the same. */
-  record Loaded(SourceFile file, Fingerprint fingerprint) {
+  /**
+   * A file as it was read, and what tells whether it is still the same.
+   *
+   * @param marked whether it begins with a byte order mark, which the text leaves out
+   */
+  record Loaded(SourceFile file, Fingerprint fingerprint, boolean marked) {
     static Loaded of(SourceFile file) {
       byte[] bytes = file.text().getBytes(StandardCharsets.UTF_8);
-      return new Loaded(file, new Fingerprint(file.path(), Sha256.of(bytes), bytes.length));
+      return new Loaded(file, new Fingerprint(file.path(), Sha256.of(bytes), bytes.length), false);
     }
   }
 
@@ -59,7 +63,12 @@ final class InputFiles {
           Code.FILE_TOO_LARGE, shown, "a file may have at most 4 MiB; this one has more", problems);
     }
     return Utf8.decode(bytes, shown, problems)
-        .map(it -> new Loaded(it, new Fingerprint(name, Sha256.of(bytes), bytes.length)));
+        .map(
+            it ->
+                new Loaded(
+                    it,
+                    new Fingerprint(name, Sha256.of(bytes), bytes.length),
+                    RecordText.isMarked(bytes)));
   }
 
   /** Reads the one file of a rule set, or all files of its folder, {@code rules.yaml} first. */

@@ -3,10 +3,8 @@ package assize.yaml;
 import assize.diagnostic.Result;
 import assize.text.Outline;
 import assize.text.SourceFile;
-import java.io.IOException;
-import java.io.InputStream;
-import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.Optional;
 
 /**
@@ -23,7 +21,7 @@ public record RecordText(String text, boolean marked, Outline.Group outline) {
     Problems problems = new Problems();
     Optional<RecordText> read =
         InputFiles.load(file, shown, shown, problems)
-            .flatMap(it -> of(it.file(), isMarked(file), problems));
+            .flatMap(it -> of(it.file(), it.marked(), problems));
     return new Result<>(read.filter(it -> !problems.hasErrors()), problems.all());
   }
 
@@ -44,12 +42,10 @@ public record RecordText(String text, boolean marked, Outline.Group outline) {
                     : Optional.empty());
   }
 
-  private static boolean isMarked(Path file) {
-    try (InputStream in = Files.newInputStream(file)) {
-      return java.util.Arrays.equals(in.readNBytes(MARK.length), MARK);
-    } catch (IOException e) {
-      return false;
-    }
+  /** Says whether a file of such bytes begins with a byte order mark. */
+  public static boolean isMarked(byte[] bytes) {
+    return bytes.length >= MARK.length
+        && Arrays.equals(bytes, 0, MARK.length, MARK, 0, MARK.length);
   }
 
   private static Outline outline(Node node) {
