@@ -1,12 +1,12 @@
 package assize.cli;
 
 import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -40,12 +40,7 @@ final class DossierCommand implements Callable<Integer> {
       description = "Where to write the pages; default: reports.")
   private Path out = Path.of("reports");
 
-  @Option(
-      names = "--as-of",
-      paramLabel = "DATE",
-      description =
-          "The day on which departures with a date are looked at; default: the day of judging.")
-  private Optional<LocalDate> asOf = Optional.empty();
+  @Mixin private AsOf asOf = new AsOf();
 
   @Option(
       names = "--share",
@@ -60,7 +55,7 @@ final class DossierCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     return new Inputs(terminal)
-        .judge(List.of(path), rules, asOf)
+        .judge(List.of(path), rules, asOf.day())
         .flatMap(judged -> judged.values().stream().findFirst())
         .map(
             it ->

@@ -1,7 +1,6 @@
 package assize.cli;
 
 import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -38,12 +37,7 @@ final class JudgeCommand implements Callable<Integer> {
       description = "Where to write the reports; default: reports.")
   private Path out = Path.of("reports");
 
-  @Option(
-      names = "--as-of",
-      paramLabel = "DATE",
-      description =
-          "The day on which departures with a date are looked at; default: the day of judging.")
-  private Optional<LocalDate> asOf = Optional.empty();
+  @Mixin private AsOf asOf = new AsOf();
 
   @Option(
       names = "--json",
@@ -86,7 +80,7 @@ final class JudgeCommand implements Callable<Integer> {
 
   private int judge(Inputs inputs, Reports.Wanted wanted) {
     return inputs
-        .judge(records, rules, asOf)
+        .judge(records, rules, asOf.day())
         .map(judged -> new Reports(terminal).write(judged, wanted))
         .filter(written -> written)
         .map(written -> Exit.DONE)

@@ -12,6 +12,7 @@ import assize.lint.RecordDoubt;
 import assize.record.VehicleRecord;
 import assize.report.text.CoverageJson;
 import assize.report.text.CoverageTable;
+import assize.report.text.DiagnosticPrinter;
 import assize.report.text.Visible;
 import assize.ruleset.RuleSet;
 import java.io.IOException;
@@ -27,6 +28,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -59,12 +61,7 @@ final class LintCommand implements Callable<Integer> {
       description = "Show which stretches of production no claim covers, item by item.")
   private boolean coverage;
 
-  @Option(
-      names = "--as-of",
-      paramLabel = "DATE",
-      description =
-          "The day on which departures with a date are looked at; default: the day of judging.")
-  private Optional<LocalDate> asOf = Optional.empty();
+  @Mixin private AsOf asOf = new AsOf();
 
   @Option(
       names = "--watch",
@@ -113,15 +110,11 @@ final class LintCommand implements Callable<Integer> {
               + (accepted.isEmpty()
                   ? ""
                   : " "
-                      + doubts(accepted.size())
+                      + DiagnosticPrinter.number(accepted.size(), "doubt")
                       + " accepted"
                       + (all ? "." : ": lint --all lists them.")));
     }
     return good ? Exit.DONE : Exit.BAD_INPUT;
-  }
-
-  private static String doubts(int count) {
-    return count == 1 ? "1 doubt" : count + " doubts";
   }
 
   private static Accepting rules(Inputs inputs, Path path) {
@@ -140,7 +133,7 @@ final class LintCommand implements Callable<Integer> {
     read.value()
         .ifPresent(
             both -> {
-              Judgment judged = Judge.judge(both.rules(), both.vehicle(), asOf);
+              Judgment judged = Judge.judge(both.rules(), both.vehicle(), asOf.day());
               found.addAll(RecordDoubt.all(judged, asOf(both.vehicle())));
               found.addAll(Pictures.read(Reports.photos(path, both.vehicle())).found());
             });
@@ -150,7 +143,8 @@ final class LintCommand implements Callable<Integer> {
 
   /** Returns the day given, else that of judging, else today. */
   private LocalDate asOf(VehicleRecord vehicle) {
-    return asOf.or(
+    return asOf.day()
+        .or(
             () ->
                 vehicle
                     .judged()

@@ -2,7 +2,6 @@ package assize.cli;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -33,12 +32,7 @@ final class RosterCommand implements Callable<Integer> {
       description = "Where to write the index and the reports; default: reports.")
   private Path out = Path.of("reports");
 
-  @Option(
-      names = "--as-of",
-      paramLabel = "DATE",
-      description =
-          "The day on which departures with a date are looked at; default: the day of judging.")
-  private Optional<LocalDate> asOf = Optional.empty();
+  @Mixin private AsOf asOf = new AsOf();
 
   @Option(
       names = "--json",
@@ -66,7 +60,8 @@ final class RosterCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     Roster.Wanted wanted =
-        new Roster.Wanted(folder, options.wanted(out, json), rules, asOf, leaveOut, indexOnly);
+        new Roster.Wanted(
+            folder, options.wanted(out, json), rules, asOf.day(), leaveOut, indexOnly);
     try {
       return new Roster(terminal, wanted).make() ? Exit.DONE : Exit.BAD_INPUT;
     } catch (IOException e) {

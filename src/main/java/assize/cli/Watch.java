@@ -1,5 +1,6 @@
 package assize.cli;
 
+import assize.report.text.DiagnosticPrinter;
 import java.nio.file.Path;
 import java.time.LocalTime;
 import java.time.format.DateTimeFormatter;
@@ -46,7 +47,8 @@ final class Watch {
     Saved begun = Saved.look(named);
     Set<Path> read = work(named, Set.of(), work, looking);
     Saved done = Saved.look(read).asOf(begun);
-    terminal.error("watching " + files(done.files().size()) + "; Ctrl-C ends");
+    terminal.error(
+        "watching " + DiagnosticPrinter.number(done.files().size(), "file") + "; Ctrl-C ends");
     flush();
     Saved last = done;
     while (looking.another()) {
@@ -104,9 +106,5 @@ final class Watch {
   private void flush() {
     terminal.out().flush();
     terminal.err().flush();
-  }
-
-  private static String files(int count) {
-    return count == 1 ? "1 file" : count + " files";
   }
 }

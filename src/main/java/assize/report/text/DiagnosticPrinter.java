@@ -99,7 +99,8 @@ public final class DiagnosticPrinter {
     return String.join(" and ", parts) + " in " + number(files, "file");
   }
 
-  private static String number(long count, String what) {
+  /** Returns a count with its noun, as in {@code "1 file"}. */
+  public static String number(long count, String what) {
     return String.format(Locale.ROOT, "%d %s%s", count, what, count == 1 ? "" : "s");
   }
 
