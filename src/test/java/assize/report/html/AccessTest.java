@@ -91,6 +91,7 @@ class AccessTest {
     for (int width : List.of(1280, 390)) {
       for (String theme : List.of("light", "dark")) {
         browser.open(page);
+        browser.layOut();
         browser.show(width, "screen", theme);
         browser.texts(axe + "; return [];");
         browser.laterFaults("axe-run.js").stream()
@@ -105,6 +106,7 @@ class AccessTest {
   @MethodSource("pages")
   void whatAFingerHasToHitIsLargeEnough(Path page) throws IOException {
     browser.open(page);
+    browser.layOut();
     List<String> faults = new ArrayList<>();
     for (int width : Browser.WIDTHS) {
       browser.show(width, "screen", "light");
@@ -119,6 +121,7 @@ class AccessTest {
   void largeAndWideTextStaysOnThePage(Path page) throws IOException {
     List<String> faults = new ArrayList<>();
     browser.open(page);
+    browser.layOut();
     foldOut();
     for (int width : Browser.WIDTHS) {
       browser.show(width, "screen", "light");

@@ -2,10 +2,6 @@
 // Links in the run of a text are excepted there (the exception "inline").
 const name = arguments[0], least = 24, faults = [];
 document.querySelectorAll('details').forEach(d => d.open = true);
-// What is far off is not laid out until it is asked for; asked one by one it takes minutes.
-const laidOut = new CSSStyleSheet();
-laidOut.replaceSync('* { content-visibility: visible !important; }');
-document.adoptedStyleSheets = [laidOut];
 const path = el => '#' + (el.closest('[id]') || {id: ''}).id + ' ' + el.localName + ' "' + el.innerText.trim().slice(0, 40) + '"';
 const inRun = el => {
   if (el.localName !== 'a' || !getComputedStyle(el).display.startsWith('inline')) return false;
