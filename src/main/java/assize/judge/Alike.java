@@ -22,25 +22,32 @@ record Alike(Cut cut, List<ItemInStretch> items) {
    */
   static List<Alike> joined(List<Cut> cuts, List<List<ItemInStretch>> items) {
     List<Alike> joined = new ArrayList<>();
-    List<Object> before = List.of();
     for (int i = 0; i < cuts.size(); i++) {
-      List<Object> now = new ArrayList<>();
-      items.get(i).forEach(one -> add(now, one));
       Cut cut = cuts.get(i);
-      if (!joined.isEmpty() && now.equals(before)) {
+      if (!joined.isEmpty() && alike(items.get(i - 1), items.get(i))) {
         Alike last = joined.remove(joined.size() - 1);
         DaySpan days = DaySpan.of(last.cut().days().first(), cut.days().last());
-        joined.add(new Alike(new Cut(days, last.cut().sample()), last.items()));
+        Cut both = new Cut(days, last.cut().sample(), last.cut().answers());
+        joined.add(new Alike(both, last.items()));
       } else {
         joined.add(new Alike(cut, items.get(i)));
       }
-      before = now;
     }
     return joined;
   }
 
-  /** Adds everything that a report shows of an item, but for the words of its comparisons. */
-  private static void add(List<Object> shown, ItemInStretch one) {
+  private static boolean alike(List<ItemInStretch> before, List<ItemInStretch> now) {
+    for (int i = 0; i < now.size(); i++) {
+      if (before.get(i) != now.get(i) && !shown(before.get(i)).equals(shown(now.get(i)))) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** Returns everything that a report shows of an item, but for the words of its comparisons. */
+  private static List<Object> shown(ItemInStretch one) {
+    List<Object> shown = new ArrayList<>();
     shown.add(one.applies());
     shown.add(one.verdict());
     for (AspectJudgment aspect : one.aspects()) {
@@ -60,5 +67,6 @@ record Alike(Cut cut, List<ItemInStretch> items) {
         shown.add(position.comparison().credit());
       }
     }
+    return shown;
   }
 }

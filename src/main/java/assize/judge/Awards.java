@@ -4,10 +4,7 @@ import assize.judge.Scoring.AreaScore;
 import assize.judge.Scoring.StretchScore;
 import assize.judgment.AreaJudgment;
 import assize.judgment.AwardResult;
-import assize.judgment.ItemInStretch;
-import assize.judgment.ItemJudgment;
 import assize.judgment.ScoreRange;
-import assize.judgment.Verdict;
 import assize.ruleset.Award;
 import java.util.Comparator;
 import java.util.List;
@@ -21,17 +18,14 @@ final class Awards {
   private final List<Award> awards;
   private final List<StretchScore> scores;
   private final List<AreaJudgment> areas;
-  private final List<ItemJudgment> items;
+  private final Worst worst;
 
   private Awards(
-      List<Award> awards,
-      List<StretchScore> scores,
-      List<AreaJudgment> areas,
-      List<ItemJudgment> items) {
+      List<Award> awards, List<StretchScore> scores, List<AreaJudgment> areas, Worst worst) {
     this.awards = awards.stream().sorted(Comparator.comparing(Award::at).reversed()).toList();
     this.scores = scores;
     this.areas = areas;
-    this.items = items;
+    this.worst = worst;
   }
 
   /**
@@ -39,14 +33,15 @@ final class Awards {
    *
    * @param scores of each stretch
    * @param score over all stretches
+   * @param areas over all stretches; may be left out where no award asks for a share of an area
    */
   static AwardResult of(
       List<Award> awards,
       List<StretchScore> scores,
       ScoreRange score,
       List<AreaJudgment> areas,
-      List<ItemJudgment> items) {
-    Awards all = new Awards(awards, scores, areas, items);
+      Worst worst) {
+    Awards all = new Awards(awards, scores, areas, worst);
     Optional<Award> certain = all.every(all::certain);
     Optional<Award> reached = all.higher(certain, all.first(award -> all.reached(award, score)));
     return new AwardResult(certain, reached, all.higher(reached, all.any(all::possible)));
@@ -75,18 +70,13 @@ final class Awards {
   private boolean certain(Award award, int i) {
     return scores.get(i).score().low() >= award.at()
         && areasReach(award, i, AreaScore::leastShare)
-        && items.stream()
-            .map(item -> item.stretches().get(i))
-            .allMatch(item -> within(award, item.possible() - item.earned().low()));
+        && within(award, worst.low().get(i));
   }
 
   private boolean possible(Award award, int i) {
     return scores.get(i).score().high() >= award.at()
         && areasReach(award, i, AreaScore::greatestShare)
-        && items.stream()
-            .map(item -> item.stretches().get(i))
-            .filter(item -> item.verdict() != Verdict.MAY_APPLY)
-            .allMatch(item -> within(award, item.possible() - item.earned().high()));
+        && within(award, worst.high().get(i));
   }
 
   private boolean reached(Award award, ScoreRange score) {
@@ -102,20 +92,7 @@ final class Awards {
                                 Exact.of(area.earned().likely(), area.possible()).compareTo(share)
                                     >= 0)
                         .orElse(true));
-    return score.likely() >= award.at()
-        && areasReach
-        && items.stream()
-            .filter(item -> item.stretches().stream().anyMatch(Awards::departing))
-            .allMatch(item -> within(award, item.lost()));
-  }
-
-  private static boolean departing(ItemInStretch item) {
-    return item.aspects().stream()
-        .anyMatch(
-            aspect ->
-                aspect.verdict() == Verdict.DEPARTS
-                    || aspect.verdict() == Verdict.PARTLY
-                    || aspect.verdict() == Verdict.OPEN);
+    return score.likely() >= award.at() && areasReach && within(award, worst.likely());
   }
 
   private boolean areasReach(Award award, int i, Function<AreaScore, Optional<BigFraction>> share) {

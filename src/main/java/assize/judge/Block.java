@@ -39,34 +39,32 @@ record Block(List<Way> ways) {
   }
 
   /** Returns the blocks of one area for one figure of the range. */
-  static List<Block> of(List<Lot> lots, OptionalLong most, Bound bound) {
+  static List<Block> of(Lots lots, OptionalLong most, Bound bound) {
+    Losses plain = new Losses(bound, lots);
     if (most.isPresent()) {
-      return List.of(block(lots, most, bound));
+      return List.of(block(plain, lots.others(), most));
     }
     List<Block> blocks = new ArrayList<>();
-    List<Lot> alone = new ArrayList<>();
     Map<String, List<Lot>> byCause = new LinkedHashMap<>();
-    for (Lot lot : lots) {
+    for (Lot lot : lots.others()) {
       if (lot.cause().isPresent()) {
         byCause.computeIfAbsent(lot.cause().get(), cause -> new ArrayList<>()).add(lot);
-      } else if (lot.maybe()) {
-        blocks.add(block(List.of(lot), most, bound));
       } else {
-        alone.add(lot);
+        blocks.add(block(new Losses(bound), List.of(lot), most));
       }
     }
-    blocks.add(block(alone, most, bound));
-    byCause.values().forEach(group -> blocks.add(block(group, most, bound)));
+    blocks.add(block(plain, List.of(), most));
+    byCause.values().forEach(group -> blocks.add(block(new Losses(bound), group, most)));
     return blocks;
   }
 
-  private static Block block(List<Lot> lots, OptionalLong most, Bound bound) {
+  /** Returns the ways of some items, besides what is lost whichever is taken. */
+  private static Block block(Losses plain, List<Lot> lots, OptionalLong most) {
     List<Lot> maybes = lots.stream().filter(Lot::maybe).limit(MOST_MAYBES).toList();
-    Losses certain = new Losses(bound);
-    lots.stream().filter(lot -> !maybes.contains(lot)).forEach(certain::add);
+    lots.stream().filter(lot -> !maybes.contains(lot)).forEach(plain::add);
     List<Way> ways = new ArrayList<>();
     for (int in = 0; in < 1 << maybes.size(); in++) {
-      Losses losses = certain.copy();
+      Losses losses = plain.copy();
       List<String> out = new ArrayList<>();
       for (int i = 0; i < maybes.size(); i++) {
         if ((in & (1 << i)) == 0) {

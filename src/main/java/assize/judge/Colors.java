@@ -17,10 +17,8 @@ final class Colors {
 
   static Comparison toChip(
       RuleSet rules, Finding.Color found, String expected, OptionalDouble itemTolerance) {
-    Optional<ColorChip> chip = Optional.ofNullable(rules.colors().get(expected));
-    double tolerance =
-        itemTolerance.orElse(chip.map(ColorChip::tolerance).orElse(ColorChip.USUAL_TOLERANCE));
-    Optional<Lab> target = chip.flatMap(ColorChip::lab);
+    double tolerance = tolerance(rules, expected, itemTolerance);
+    Optional<Lab> target = target(rules, expected);
     Optional<Comparison> byInstrument =
         found
             .lab()
@@ -40,6 +38,19 @@ final class Colors {
                   + (agree ? "" : " — eye and instrument disagree, and the instrument decides"));
     }
     return byInstrument.or(() -> byEye).orElseGet(() -> noSample(rules, expected));
+  }
+
+  /** Returns the reading of a color of the rule set, where it has one. */
+  static Optional<Lab> target(RuleSet rules, String chip) {
+    return Optional.ofNullable(rules.colors().get(chip)).flatMap(ColorChip::lab);
+  }
+
+  /** Returns the greatest difference that is right: the item's own, the color's or the usual. */
+  static double tolerance(RuleSet rules, String chip, OptionalDouble itemTolerance) {
+    return itemTolerance.orElse(
+        Optional.ofNullable(rules.colors().get(chip))
+            .map(ColorChip::tolerance)
+            .orElse(ColorChip.USUAL_TOLERANCE));
   }
 
   private static Comparison noSample(RuleSet rules, String expected) {

@@ -11,23 +11,22 @@ import assize.judgment.ScoreRange;
 import assize.judgment.Verdict;
 import assize.record.VehicleRecord;
 import assize.ruleset.Item;
-import assize.ruleset.RuleSet;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Function;
 
-/** One item: in each stretch, then over all of them. */
+/** One item: within a stretch, then over all of them. */
 final class ItemJudge {
-  private final RuleSet rules;
-  private final VehicleRecord vehicle;
-  private final DaySpan build;
+  private static final ItemInStretch OUT =
+      new ItemInStretch(
+          Kleene.NO, Verdict.DOES_NOT_APPLY, List.of(), ScoreRange.ZERO, ScoreRange.ZERO);
 
-  ItemJudge(RuleSet rules, VehicleRecord vehicle, DaySpan build) {
-    this.rules = rules;
-    this.vehicle = vehicle;
-    this.build = build;
+  private final AspectJudge judge;
+
+  /** Prepares to judge within one stretch. */
+  ItemJudge(Bench bench, VehicleRecord vehicle, Cut cut, DaySpan build) {
+    VehicleFacts facts = new VehicleFacts(bench.rules(), vehicle, cut.sample());
+    this.judge = new AspectJudge(bench.grounds(), vehicle, facts, cut.sample(), build);
   }
 
   /** Returns the item over all build days, from what it is in each stretch. */
@@ -37,7 +36,7 @@ final class ItemJudge {
     Mean mean = Mean.of(cuts, stretches);
     return new ItemJudgment(
         item,
-        verdict(stretches, applying),
+        overStretches(stretches.size(), applying.stream().map(ItemInStretch::verdict).toList()),
         applying.stream()
             .flatMap(it -> it.aspects().stream())
             .map(AspectJudgment::dispute)
@@ -48,39 +47,44 @@ final class ItemJudge {
         stretches);
   }
 
-  private static Verdict verdict(List<ItemInStretch> all, List<ItemInStretch> applying) {
+  /**
+   * Joins the verdicts of stretches.
+   *
+   * @param stretches how many there are
+   * @param applying the verdicts of those in which the item applies or may apply
+   */
+  static Verdict overStretches(int stretches, List<Verdict> applying) {
     if (applying.isEmpty()) {
       return Verdict.DOES_NOT_APPLY;
     }
-    if (applying.size() < all.size()) {
+    if (applying.size() < stretches) {
       return Verdict.MAY_APPLY;
     }
-    List<Verdict> verdicts = applying.stream().map(ItemInStretch::verdict).distinct().toList();
+    List<Verdict> verdicts = applying.stream().distinct().toList();
     if (verdicts.size() == 1) {
       return verdicts.get(0);
     }
     return verdicts.contains(Verdict.MAY_APPLY) ? Verdict.MAY_APPLY : Verdict.OPEN;
   }
 
-  /** Returns the item within one stretch. */
-  ItemInStretch judge(Item item, Cut cut) {
-    VehicleFacts facts = new VehicleFacts(rules, vehicle, cut.sample());
-    Kleene applies = item.scope().holds(facts);
-    List<AspectJudgment> aspects = new ArrayList<>();
-    if (applies != Kleene.NO) {
-      AspectJudge judge = new AspectJudge(rules, vehicle, facts, cut.sample(), build);
-      item.aspects().stream()
-          .map(rule -> judge.judge(item.id(), rule))
-          .flatMap(Optional::stream)
-          .forEach(aspects::add);
-    }
+  AspectJudge aspects() {
+    return judge;
+  }
+
+  /** Returns the item within the stretch. */
+  ItemInStretch judge(Asked asked) {
+    List<AspectJudgment> aspects =
+        asked.matters().stream()
+            .flatMap(matter -> judge.judge(asked.item().id(), matter).stream())
+            .toList();
     if (aspects.isEmpty()) {
-      return new ItemInStretch(
-          Kleene.NO, Verdict.DOES_NOT_APPLY, List.of(), ScoreRange.ZERO, ScoreRange.ZERO);
+      return OUT;
     }
     return new ItemInStretch(
-        applies,
-        applies == Kleene.UNKNOWN ? Verdict.MAY_APPLY : ofAspects(aspects),
+        asked.applies(),
+        asked.applies() == Kleene.UNKNOWN
+            ? Verdict.MAY_APPLY
+            : ofAspects(aspects.stream().map(AspectJudgment::verdict).toList()),
         aspects,
         sum(aspects, AspectJudgment::earned),
         sum(aspects, AspectJudgment::strict));
@@ -91,15 +95,11 @@ final class ItemJudge {
     return aspects.stream().map(which).reduce(ScoreRange.ZERO, ScoreRange::plus);
   }
 
-  /** What was not shown counts only where all that was shown meets. */
-  static Verdict ofAspects(List<AspectJudgment> aspects) {
+  /** Joins the verdicts of aspects; what was not shown counts only where all shown meets. */
+  static Verdict ofAspects(List<Verdict> aspects) {
     List<Verdict> shown =
-        aspects.stream()
-            .map(AspectJudgment::verdict)
-            .filter(verdict -> verdict != Verdict.NOT_SHOWN)
-            .distinct()
-            .toList();
-    boolean allShown = aspects.stream().noneMatch(aspect -> aspect.verdict() == Verdict.NOT_SHOWN);
+        aspects.stream().filter(verdict -> verdict != Verdict.NOT_SHOWN).distinct().toList();
+    boolean allShown = !aspects.contains(Verdict.NOT_SHOWN);
     if (shown.isEmpty()) {
       return Verdict.NOT_SHOWN;
     }

@@ -19,6 +19,13 @@ final class Losses {
     this.bound = bound;
   }
 
+  /** Begins with what is already added up. */
+  Losses(Bound bound, Lots lots) {
+    this(bound);
+    possible = lots.possible();
+    lost = lots.lost(bound);
+  }
+
   Losses copy() {
     Losses copy = new Losses(bound);
     copy.dearest.putAll(dearest);

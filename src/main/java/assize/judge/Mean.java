@@ -17,7 +17,17 @@ record Mean(ScoreRange earned, long possible) {
 
   /** The figures of one stretch; exact. */
   record Figures(
-      long days, BigFraction low, BigFraction likely, BigFraction high, BigFraction possible) {}
+      long days, BigFraction low, BigFraction likely, BigFraction high, BigFraction possible) {
+
+    static Figures of(Cut cut, ScoreRange earned, long possible) {
+      return new Figures(
+          cut.days().days(),
+          whole(earned.low()),
+          whole(earned.likely()),
+          whole(earned.high()),
+          whole(possible));
+    }
+  }
 
   /** Returns the mean of an item over the stretches in which it may apply. */
   static Mean of(List<Cut> cuts, List<ItemInStretch> stretches) {
@@ -25,13 +35,7 @@ record Mean(ScoreRange earned, long possible) {
     for (int i = 0; i < cuts.size(); i++) {
       ItemInStretch one = stretches.get(i);
       if (one.applies() != Kleene.NO) {
-        figures.add(
-            new Figures(
-                cuts.get(i).days().days(),
-                whole(one.earned().low()),
-                whole(one.earned().likely()),
-                whole(one.earned().high()),
-                whole(one.possible())));
+        figures.add(Figures.of(cuts.get(i), one.earned(), one.possible()));
       }
     }
     return of(figures);

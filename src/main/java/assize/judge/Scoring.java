@@ -23,6 +23,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.ToLongFunction;
+import java.util.stream.IntStream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /** The score of one stretch of build days, from the points of its items. */
@@ -31,14 +32,14 @@ final class Scoring {
   private final List<Area> areas;
   private final Map<Bound, List<List<Block>>> blocks = new LinkedHashMap<>();
 
-  private Scoring(RuleSet rules, Map<String, List<Lot>> lots) {
+  private Scoring(RuleSet rules, List<Lots> lots) {
     this.scale = rules.scale();
     this.areas = rules.areas();
     for (Bound bound : Bound.values()) {
       blocks.put(
           bound,
-          areas.stream()
-              .map(area -> Block.of(lots.getOrDefault(area.id(), List.of()), area.most(), bound))
+          IntStream.range(0, areas.size())
+              .mapToObj(i -> Block.of(lots.get(i), areas.get(i).most(), bound))
               .toList());
     }
   }
@@ -65,8 +66,8 @@ final class Scoring {
       Optional<BigFraction> leastShare,
       Optional<BigFraction> greatestShare) {}
 
-  /** Scores one stretch: the lots of each area, by the area's id. */
-  static StretchScore score(RuleSet rules, Map<String, List<Lot>> lots) {
+  /** Scores one stretch: the lots of each area, in their order. */
+  static StretchScore score(RuleSet rules, List<Lots> lots) {
     return new Scoring(rules, lots).score();
   }
 

@@ -1,7 +1,7 @@
 package assize.judge;
 
 import assize.evidence.Independence;
-import assize.judgment.PositionJudgment;
+import assize.judge.Ground.Held;
 import assize.judgment.SourceJudgment;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -15,7 +15,7 @@ final class Speakers {
   private Speakers() {}
 
   /** Returns the positions that are judged by before the others, the most believed first. */
-  static List<Integer> order(List<PositionJudgment> positions) {
+  static List<Integer> order(List<Held> positions) {
     return IntStream.range(0, positions.size())
         .boxed()
         .sorted(

@@ -5,30 +5,24 @@ import assize.aspect.DateCodePattern;
 import assize.aspect.Expectation;
 import assize.aspect.Finding;
 import assize.date.DaySpan;
-import assize.evidence.Claim;
-import assize.evidence.Scope;
 import assize.record.Trace;
 import assize.record.VehicleRecord;
-import assize.ruleset.AspectRule;
 import assize.ruleset.Item;
-import assize.ruleset.Model;
-import assize.ruleset.RuleSet;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.NavigableSet;
 import java.util.Optional;
 import java.util.TreeSet;
-import java.util.stream.Stream;
 
 /**
  * Cuts the possible build days wherever something that concerns the vehicle begins or ends, and
  * joins what is alike again.
  */
 final class Stretches {
-  private final RuleSet rules;
+  private final Bench bench;
   private final VehicleRecord vehicle;
   private final DaySpan build;
-  private final List<Scope> scopes = new ArrayList<>();
   private final List<Dated> dated = new ArrayList<>();
 
   /** A date code found where one is expected. */
@@ -39,42 +33,44 @@ final class Stretches {
    *
    * @param days all of them
    * @param sample days of them within which no date condition changes
+   * @param answers of every condition
    */
-  record Cut(DaySpan days, DaySpan sample) {}
+  record Cut(DaySpan days, DaySpan sample, Answers answers) {}
 
-  private Stretches(RuleSet rules, VehicleRecord vehicle, DaySpan build) {
-    this.rules = rules;
+  /**
+   * What depends on the build day.
+   *
+   * @param codes how the date codes that were found stand to it
+   */
+  private record State(Answers answers, List<Object> codes) {}
+
+  private Stretches(Bench bench, VehicleRecord vehicle, DaySpan build) {
+    this.bench = bench;
     this.vehicle = vehicle;
     this.build = build;
-    rules.items().forEach(this::gather);
+    bench.dated().forEach(this::gather);
     vehicle.traces().forEach(this::gather);
   }
 
-  static List<Cut> of(RuleSet rules, VehicleRecord vehicle, DaySpan build) {
-    return new Stretches(rules, vehicle, build).cut();
+  static List<Cut> of(Bench bench, VehicleRecord vehicle, DaySpan build) {
+    return new Stretches(bench, vehicle, build).cut();
   }
 
   private void gather(Item item) {
-    scopes.add(item.scope());
-    for (AspectRule rule : item.aspects()) {
-      Optional<Finding> found =
-          Optional.ofNullable(vehicle.observations().get(item.id()))
-              .map(observation -> observation.findings().get(rule.aspect()));
-      for (Claim claim : rule.claims()) {
-        scopes.add(claim.scope());
-        if (rule.aspect() == Aspect.DATE_CODE && found.isPresent()) {
-          claim.values().forEach(value -> gather(value, found.get()));
-        }
-      }
-    }
+    item.aspects().stream()
+        .filter(rule -> rule.aspect() == Aspect.DATE_CODE)
+        .flatMap(rule -> rule.claims().stream())
+        .forEach(claim -> gather(item.id(), claim.values()));
   }
 
   private void gather(Trace trace) {
-    Optional<Finding> found =
-        Optional.ofNullable(vehicle.observations().get(trace.item()))
-            .map(observation -> observation.findings().get(Aspect.DATE_CODE));
-    List<Expectation> codes = trace.values().getOrDefault(Aspect.DATE_CODE, List.of());
-    found.ifPresent(it -> codes.forEach(code -> gather(code, it)));
+    gather(trace.item(), trace.values().getOrDefault(Aspect.DATE_CODE, List.of()));
+  }
+
+  private void gather(String item, List<Expectation> codes) {
+    Optional.ofNullable(vehicle.observations().get(item))
+        .map(observation -> observation.findings().get(Aspect.DATE_CODE))
+        .ifPresent(found -> codes.forEach(code -> gather(code, found)));
   }
 
   private void gather(Expectation expected, Finding found) {
@@ -84,55 +80,41 @@ final class Stretches {
   }
 
   private List<Cut> cut() {
-    TreeSet<LocalDate> starts = new TreeSet<>();
+    NavigableSet<LocalDate> starts = new TreeSet<>(bench.turns(build));
     starts.add(build.first());
-    Stream.concat(
-            scopes.stream().flatMap(Scope::buildDays),
-            rules.models().values().stream().map(Model::built))
-        .forEach(
-            span -> {
-              starts.add(span.first());
-              if (!span.openEnd()) {
-                starts.add(span.last().plusDays(1));
-              }
-            });
     for (Dated code : dated) {
       code.meanings().forEach(made -> starts.addAll(code.code().made().cuts(made)));
       starts.addAll(DateCodes.turns(code.code(), code.meanings(), build));
     }
-    List<LocalDate> within =
-        starts.stream()
-            .filter(day -> !day.isBefore(build.first()) && !day.isAfter(build.last()))
-            .toList();
+    List<LocalDate> within = List.copyOf(starts.subSet(build.first(), true, build.last(), true));
     List<Cut> cuts = new ArrayList<>();
-    List<Object> before = List.of();
+    List<State> before = List.of();
     for (int i = 0; i < within.size(); i++) {
       LocalDate last = i + 1 < within.size() ? within.get(i + 1).minusDays(1) : build.last();
       DaySpan days = DaySpan.of(within.get(i), last);
-      List<Object> state = state(days);
-      if (!cuts.isEmpty() && state.equals(before)) {
+      List<State> state = List.of(state(days));
+      if (state.equals(before)) {
         Cut previous = cuts.remove(cuts.size() - 1);
-        cuts.add(new Cut(DaySpan.of(previous.days().first(), last), previous.sample()));
+        DaySpan both = DaySpan.of(previous.days().first(), last);
+        cuts.add(new Cut(both, previous.sample(), previous.answers()));
       } else {
-        cuts.add(new Cut(days, days));
+        cuts.add(new Cut(days, days, state.get(0).answers()));
       }
       before = state;
     }
     return cuts;
   }
 
-  /** Returns everything that depends on the build day. */
-  private List<Object> state(DaySpan days) {
-    List<Object> state = new ArrayList<>();
-    VehicleFacts facts = new VehicleFacts(rules, vehicle, days);
-    scopes.forEach(scope -> state.add(scope.holds(facts)));
+  private State state(DaySpan days) {
+    List<Object> codes = new ArrayList<>();
     for (Dated code : dated) {
+      DaySpan window = code.code().made().window(days.first());
       for (DaySpan made : code.meanings()) {
-        state.add(code.code().made().allows(made, days.first()));
-        state.add(made.first().isAfter(code.code().made().window(days.first()).last()));
+        codes.add(code.code().made().allows(made, days.first()));
+        codes.add(made.first().isAfter(window.last()));
       }
-      state.add(DateCodes.nearest(code.meanings(), code.code().made().window(days.first())));
+      codes.add(DateCodes.nearest(code.meanings(), window));
     }
-    return state;
+    return new State(bench.answers(new VehicleFacts(bench.rules(), vehicle, days)), codes);
   }
 }

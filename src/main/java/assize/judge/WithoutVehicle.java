@@ -51,6 +51,7 @@ public final class WithoutVehicle {
   public static Optional<AspectJudgment> weigh(
       RuleSet rules, String item, AspectRule rule, List<Claim> claims) {
     VehicleFacts facts = new VehicleFacts(rules, NONE, DaySpan.ALL);
-    return new AspectJudge(rules, NONE, facts, DaySpan.ALL, DaySpan.ALL).judge(item, rule, claims);
+    return new AspectJudge(Grounds.of(rules), NONE, facts, DaySpan.ALL, DaySpan.ALL)
+        .judge(item, rule, claims);
   }
 }

@@ -44,7 +44,7 @@ class PropertiesTest {
   }
 
   /** A rule set with claims in the order given by {@code shuffle}. */
-  private static String rules(long seed, Random shuffle) {
+  static String rules(long seed, Random shuffle) {
     Random random = new Random(seed);
     StringBuilder yaml =
         new StringBuilder(
@@ -93,7 +93,7 @@ class PropertiesTest {
     return yaml.toString();
   }
 
-  private static String record(long seed, String condition) {
+  static String record(long seed, String condition) {
     Random random = new Random(seed);
     StringBuilder yaml =
         new StringBuilder("record: r\nrules: bench\nvehicle: {name: R, model: B1}\n");

@@ -7,6 +7,7 @@ import assize.evidence.Kleene;
 import assize.judge.Scoring.StretchScore;
 import assize.judgment.ScoreRange;
 import assize.ruleset.Area;
+import assize.ruleset.RuleSet;
 import assize.ruleset.Scale;
 import assize.ruleset.Scale.Method;
 import java.io.IOException;
@@ -101,7 +102,17 @@ class ScoringTest {
       lots.put(id, within);
     }
     Scale scale = RuleSets.scale(method, (long) HUNDRED);
-    return Scoring.score(RuleSets.bare(scale, areas), lots).score();
+    return score(scale, areas, lots).score();
+  }
+
+  /** Scores, and holds the score that is added up directly to it. */
+  private static StretchScore score(Scale scale, List<Area> areas, Map<String, List<Lot>> lots) {
+    RuleSet rules = RuleSets.bare(scale, areas);
+    List<Lots> ofAreas =
+        areas.stream().map(area -> Lots.of(lots.getOrDefault(area.id(), List.of()))).toList();
+    StretchScore score = Scoring.score(rules, ofAreas);
+    assertThat(PlainScore.of(rules, ofAreas)).isEqualTo(score.score());
+    return score;
   }
 
   private static long thousandths(JsonNode weight) {
@@ -148,7 +159,7 @@ class ScoringTest {
           id, IntStream.range(0, random.nextInt(4)).mapToObj(i -> lot(random, id + i)).toList());
     }
     Scale scale = RuleSets.scale(method, (long) HUNDRED);
-    ScoreRange score = Scoring.score(RuleSets.bare(scale, areas), lots).score();
+    ScoreRange score = score(scale, areas, lots).score();
     List<ScoreRange> every = everyChoice(scale, areas, lots);
 
     assertThat(score.low()).isEqualTo(every.stream().mapToLong(ScoreRange::low).min().orElse(0));
@@ -195,7 +206,7 @@ class ScoringTest {
       boolean counts = chosen.values().stream().anyMatch(list -> !list.isEmpty());
       boolean canCount = lots.values().stream().anyMatch(list -> !list.isEmpty());
       if (counts || !canCount || scale.method() == Method.DEDUCTIONS) {
-        scores.add(Scoring.score(RuleSets.bare(scale, areas), chosen).score());
+        scores.add(score(scale, areas, chosen).score());
       }
     }
     return scores;
@@ -211,8 +222,7 @@ class ScoringTest {
                 fixed("one", 4_000, 0, Optional.of("wrong axle")),
                 fixed("two", 3_000, 0, Optional.of("wrong axle")),
                 fixed("three", 3_000, 1_000, Optional.empty())));
-    StretchScore score =
-        Scoring.score(RuleSets.bare(RuleSets.scale(Method.SUM, 10_000), areas), lots);
+    StretchScore score = score(RuleSets.scale(Method.SUM, 10_000), areas, lots);
 
     // 4 once for the axle and 2 for the third are 6, of which the area loses 5: 10 − 5
     assertThat(score.score()).isEqualTo(new ScoreRange(5_000, 5_000, 5_000));
@@ -230,6 +240,6 @@ class ScoringTest {
     List<Area> areas = List.of(RuleSets.area("a", 10_000, OptionalLong.empty()));
     Map<String, List<Lot>> lots = Map.of("a", List.of(fixed("one", 9_000, 0, Optional.empty())));
     Scale scale = RuleSets.scale(Method.DEDUCTIONS, 5_000);
-    assertThat(Scoring.score(RuleSets.bare(scale, areas), lots).score()).isEqualTo(ScoreRange.ZERO);
+    assertThat(score(scale, areas, lots).score()).isEqualTo(ScoreRange.ZERO);
   }
 }

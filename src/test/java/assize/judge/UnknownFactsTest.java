@@ -14,7 +14,7 @@ class UnknownFactsTest {
   void aFactIsOneWhereverItsClaimsStand() {
     String late = "{source: s7, equipment: [e1], says: {finish: chrome}}";
     List<String> claims = new ArrayList<>(List.of("{source: s0, says: {finish: nickel}}"));
-    for (int i = 1; i <= AspectJudge.MOST_UNKNOWN; i++) {
+    for (int i = 1; i <= Bench.MOST_UNKNOWN; i++) {
       claims.add("{source: s%d, equipment: [e%d], says: {finish: nickel}}".formatted(i, i));
     }
     List<String> first = new ArrayList<>(claims);

@@ -1,0 +1,13 @@
+package assize.judge;
+
+import assize.evidence.Kleene;
+import assize.ruleset.Item;
+import java.util.List;
+
+/**
+ * One item for all vehicles that its conditions answer alike for.
+ *
+ * @param matters its aspects; none where it does not apply
+ * @param steady whether judging it needs nothing of the build day
+ */
+record Asked(Item item, Kleene applies, List<Matter> matters, boolean steady) {}

@@ -1,0 +1,183 @@
+package assize.judge;
+
+import assize.aspect.Aspect;
+import assize.date.DaySpan;
+import assize.evidence.Claim;
+import assize.evidence.Kleene;
+import assize.evidence.Scope;
+import assize.judge.Frame.Voice;
+import assize.ruleset.AspectRule;
+import assize.ruleset.Item;
+import assize.ruleset.Model;
+import assize.ruleset.RuleSet;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.NavigableSet;
+import java.util.TreeSet;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+
+/**
+ * A rule set made ready to judge many vehicles: each condition is asked once for all items that
+ * have it, and what sources come to is worked out once for all vehicles of which they speak. Any
+ * thread may ask.
+ */
+final class Bench {
+  /** The most different facts that may be unknown on the claims of one aspect. */
+  static final int MOST_UNKNOWN = 6;
+
+  /** How many kinds of vehicles are kept in mind. */
+  private static final int MOST_LINEUPS = 256;
+
+  /** How many ways in which its conditions can be answered are kept in mind of each item. */
+  private static final int MOST_WAYS = 64;
+
+  private final RuleSet rules;
+  private final Grounds grounds;
+  private final List<Scope> scopes;
+  private final NavigableSet<LocalDate> turns = new TreeSet<>();
+  private final List<Entry> entries;
+  private final int[] areas;
+  private final Kept<Answers, List<Asked>> lineups = new Kept<>(MOST_LINEUPS);
+
+  /**
+   * One item.
+   *
+   * @param places where its own condition stands, then those of the claims of each aspect
+   * @param dated whether a date code is expected of it
+   */
+  private record Entry(Item item, int[] places, boolean dated, Kept<Answers, Asked> ways) {}
+
+  Bench(RuleSet rules) {
+    this.rules = rules;
+    this.grounds = Grounds.of(rules);
+    Map<Scope, Integer> places = new LinkedHashMap<>();
+    this.entries = rules.items().map(item -> entry(item, places)).toList();
+    this.scopes = List.copyOf(places.keySet());
+    this.areas =
+        IntStream.range(0, rules.areas().size())
+            .flatMap(area -> rules.areas().get(area).items().stream().mapToInt(item -> area))
+            .toArray();
+    Stream.concat(
+            scopes.stream().flatMap(Scope::buildDays),
+            rules.models().values().stream().map(Model::built))
+        .forEach(this::turn);
+  }
+
+  private static Entry entry(Item item, Map<Scope, Integer> places) {
+    Stream<Scope> ofClaims =
+        item.aspects().stream().flatMap(rule -> rule.claims().stream()).map(Claim::scope);
+    int[] own =
+        Stream.concat(Stream.of(item.scope()), ofClaims)
+            .mapToInt(
+                scope -> {
+                  places.putIfAbsent(scope, places.size());
+                  return places.getOrDefault(scope, 0);
+                })
+            .toArray();
+    boolean dated = item.aspects().stream().anyMatch(rule -> rule.aspect() == Aspect.DATE_CODE);
+    return new Entry(item, own, dated, new Kept<>(MOST_WAYS));
+  }
+
+  private void turn(DaySpan days) {
+    turns.add(days.first());
+    if (!days.openEnd()) {
+      turns.add(days.last().plusDays(1));
+    }
+  }
+
+  RuleSet rules() {
+    return rules;
+  }
+
+  Grounds grounds() {
+    return grounds;
+  }
+
+  int items() {
+    return entries.size();
+  }
+
+  Item item(int number) {
+    return entries.get(number).item();
+  }
+
+  /** Returns the place of an item's area among the areas. */
+  int area(int number) {
+    return areas[number];
+  }
+
+  /** Returns a list to gather the points of each area in. */
+  List<Lots> lots() {
+    return rules.areas().stream().map(area -> new Lots()).toList();
+  }
+
+  /** Returns the items of which a date code is expected. */
+  List<Item> dated() {
+    return entries.stream().filter(Entry::dated).map(Entry::item).toList();
+  }
+
+  /** Returns the days of some on which a condition begins or ends to hold. */
+  NavigableSet<LocalDate> turns(DaySpan build) {
+    return turns.subSet(build.first(), true, build.last(), true);
+  }
+
+  /** Asks every condition. */
+  Answers answers(Scope.Facts facts) {
+    Answers.Row row = new Answers.Row(scopes.size());
+    scopes.forEach(scope -> row.add(scope.holds(facts)));
+    return row.done();
+  }
+
+  /** Returns the items in their order, as they are for vehicles with these answers. */
+  List<Asked> lineup(Answers answers) {
+    return lineups.get(
+        answers,
+        all ->
+            entries.stream()
+                .map(entry -> entry.ways().get(all.at(entry.places()), own -> asked(entry, own)))
+                .toList());
+  }
+
+  private Asked asked(Entry entry, Answers own) {
+    Kleene applies = own.at(0);
+    List<Matter> matters = new ArrayList<>();
+    if (applies != Kleene.NO) {
+      int next = 1;
+      for (AspectRule rule : entry.item().aspects()) {
+        int from = next;
+        next += rule.claims().size();
+        List<Kleene> speaks =
+            IntStream.range(0, rule.claims().size()).mapToObj(i -> own.at(from + i)).toList();
+        matters.add(matter(rule, speaks));
+      }
+    }
+    boolean sure = matters.stream().allMatch(matter -> matter instanceof Matter.Sure);
+    return new Asked(entry.item(), applies, List.copyOf(matters), sure && !entry.dated());
+  }
+
+  private Matter matter(AspectRule rule, List<Kleene> speaks) {
+    List<Claim> certain = new ArrayList<>();
+    Map<Scope, List<Claim>> unsure = new LinkedHashMap<>();
+    for (int i = 0; i < speaks.size(); i++) {
+      Claim claim = rule.claims().get(i);
+      boolean oneMore = unsure.size() < MOST_UNKNOWN || unsure.containsKey(claim.scope());
+      if (speaks.get(i) == Kleene.YES || speaks.get(i) == Kleene.UNKNOWN && !oneMore) {
+        certain.add(claim);
+      } else if (speaks.get(i) == Kleene.UNKNOWN) {
+        unsure.computeIfAbsent(claim.scope(), scope -> new ArrayList<>()).add(claim);
+      }
+    }
+    return unsure.isEmpty()
+        ? new Matter.Sure(
+            rule,
+            List.copyOf(certain),
+            grounds
+                .weigh(rule, certain.stream().map(Voice::of).toList())
+                .map(ground -> new Marks(rules, ground)))
+        : new Matter.Unsure(rule, List.copyOf(certain), unsure);
+  }
+}

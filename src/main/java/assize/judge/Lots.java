@@ -1,0 +1,70 @@
+package assize.judge;
+
+import assize.evidence.Kleene;
+import assize.judge.Lot.Bound;
+import assize.judgment.ScoreRange;
+import assize.ruleset.Item;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+
+/**
+ * The items of one area as its score sees them: what certainly applies and shares its loss with no
+ * other is added up at once, the others are kept one by one.
+ */
+final class Lots {
+  private final List<Lot> others = new ArrayList<>(0);
+  private long possible;
+  private long low;
+  private long likely;
+  private long high;
+
+  static Lots of(List<Lot> lots) {
+    Lots all = new Lots();
+    lots.forEach(all::add);
+    return all;
+  }
+
+  void add(Item item, Kleene applies, long of, ScoreRange earned) {
+    if (applies == Kleene.YES && item.cause().isEmpty()) {
+      plain(of, earned);
+    } else {
+      others.add(new Lot(item.id(), applies, of, earned, item.cause()));
+    }
+  }
+
+  private void add(Lot lot) {
+    if (lot.maybe() || lot.cause().isPresent()) {
+      others.add(lot);
+    } else {
+      plain(lot.possible(), lot.earned());
+    }
+  }
+
+  private void plain(long of, ScoreRange earned) {
+    possible += of;
+    low += earned.low();
+    likely += earned.likely();
+    high += earned.high();
+  }
+
+  /** Returns the points possible of what was added up, in thousandths. */
+  long possible() {
+    return possible;
+  }
+
+  /** Returns the points lost of what was added up, in thousandths. */
+  long lost(Bound bound) {
+    return possible
+        - switch (bound) {
+          case LOW -> low;
+          case LIKELY -> likely;
+          case HIGH -> high;
+        };
+  }
+
+  /** Returns those that may apply or that share their loss, in the order added. */
+  List<Lot> others() {
+    return Collections.unmodifiableList(others);
+  }
+}

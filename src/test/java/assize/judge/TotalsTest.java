@@ -1,0 +1,141 @@
+package assize.judge;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import assize.aspect.Aspect;
+import assize.judgment.ItemJudgment;
+import assize.judgment.Judgment;
+import assize.judgment.Stretch;
+import assize.judgment.Totals;
+import assize.judgment.Verdict;
+import assize.record.VehicleRecord;
+import assize.ruleset.RuleSet;
+import assize.yaml.RecordReader;
+import assize.yaml.RuleSetReader;
+import java.nio.file.Path;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/**
+ * A vehicle's figures are those of its judgment, whatever was judged before it: each is judged by
+ * one that has judged others and by one that has not.
+ */
+class TotalsTest {
+  private static final Path RULES = Path.of("rules");
+
+  static VehicleRecord record(RuleSet rules, String file) {
+    return RecordReader.read(RULES.resolve(file), rules).value().orElseThrow();
+  }
+
+  static RuleSet rules(String place) {
+    return RuleSetReader.read(RULES.resolve(place)).value().orElseThrow();
+  }
+
+  @ParameterizedTest
+  @CsvSource({"tarrowby-type-l, l45-4388.yaml", "quillhurst-q.yaml, q-1187.yaml"})
+  void ofTheDemonstrationsRuleSetsAndAnyVehicles(String place, String file) {
+    RuleSet rules = rules(place);
+    VehicleRecord own = record(rules, file);
+    RandomVehicles random = new RandomVehicles(rules, own, 7);
+    List<VehicleRecord> vehicles = IntStream.range(0, 60).mapToObj(i -> random.next()).toList();
+    Judge judge = Judge.by(rules);
+    assertSame(judge, rules, own);
+    for (VehicleRecord vehicle : vehicles) {
+      assertSame(judge, rules, vehicle);
+    }
+    for (VehicleRecord vehicle : vehicles) {
+      assertSame(judge, rules, vehicle);
+    }
+  }
+
+  /** What the vehicles above are told by: every kind of finding, dispute and stretch. */
+  @Test
+  void theVehiclesAreOfEveryKind() {
+    RuleSet rules = rules("tarrowby-type-l");
+    RandomVehicles random = new RandomVehicles(rules, record(rules, "l45-4388.yaml"), 7);
+    Set<Aspect> aspects = EnumSet.noneOf(Aspect.class);
+    Set<Verdict> verdicts = EnumSet.noneOf(Verdict.class);
+    int most = 0;
+    for (int i = 0; i < 60; i++) {
+      Judgment judgment = Judge.judge(rules, random.next(), Optional.empty());
+      judgment
+          .vehicle()
+          .observations()
+          .values()
+          .forEach(it -> aspects.addAll(it.findings().keySet()));
+      judgment.items().forEach(item -> verdicts.add(item.verdict()));
+      most = Math.max(most, judgment.stretches().size());
+    }
+    assertThat(aspects).containsExactlyInAnyOrder(Aspect.values());
+    assertThat(verdicts).containsExactlyInAnyOrder(Verdict.values());
+    assertThat(most).isGreaterThan(3);
+  }
+
+  static IntStream seeds() {
+    return IntStream.range(0, 150);
+  }
+
+  @ParameterizedTest
+  @MethodSource("seeds")
+  void ofSmallRuleSetsFullOfDisputes(int seed) {
+    RuleSet rules = Judging.rules(PropertiesTest.rules(seed, new java.util.Random(0)));
+    Judge judge = Judge.by(rules);
+    for (String condition : List.of("good", "fair", "poor", "fair")) {
+      assertSame(judge, rules, Judging.vehicle(rules, PropertiesTest.record(seed, condition)));
+    }
+  }
+
+  private static void assertSame(Judge judge, RuleSet rules, VehicleRecord vehicle) {
+    Judgment alone = Judge.judge(rules, vehicle, Optional.empty());
+    assertSame(judge.totals(vehicle), alone);
+    assertSame(judge.judge(vehicle, Optional.empty()), alone);
+  }
+
+  private static void assertSame(Judgment judgment, Judgment alone) {
+    assertThat(judgment.score()).isEqualTo(alone.score());
+    assertThat(judgment.stretches()).isEqualTo(alone.stretches());
+    assertThat(judgment.areas()).isEqualTo(alone.areas());
+    for (int i = 0; i < alone.items().size(); i++) {
+      ItemJudgment one = judgment.items().get(i);
+      ItemJudgment other = alone.items().get(i);
+      assertThat(one.earned()).isEqualTo(other.earned());
+      assertThat(one.verdict()).isEqualTo(other.verdict());
+      assertThat(words(one)).isEqualTo(words(other));
+    }
+  }
+
+  private static List<String> words(ItemJudgment item) {
+    return item.stretches().stream()
+        .flatMap(stretch -> stretch.aspects().stream())
+        .flatMap(aspect -> aspect.positions().stream())
+        .map(position -> position.accepts() + " " + position.comparison().why().words())
+        .toList();
+  }
+
+  private static void assertSame(Totals totals, Judgment judgment) {
+    assertThat(totals.score()).isEqualTo(judgment.score());
+    assertThat(totals.strict()).isEqualTo(judgment.strict());
+    assertThat(totals.award()).isEqualTo(judgment.award());
+    assertThat(totals.build()).isEqualTo(judgment.build());
+    Map<Verdict, Integer> verdicts =
+        judgment.items().stream()
+            .collect(Collectors.toMap(ItemJudgment::verdict, item -> 1, Integer::sum));
+    assertThat(totals.verdicts()).isEqualTo(verdicts);
+    for (Stretch stretch : totals.stretches()) {
+      assertThat(
+              judgment.stretches().stream()
+                  .filter(one -> one.days().contains(stretch.days().first()))
+                  .map(one -> one.score() + " " + one.strict()))
+          .containsExactly(stretch.score() + " " + stretch.strict());
+    }
+  }
+}
