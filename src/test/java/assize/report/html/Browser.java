@@ -80,6 +80,7 @@ final class Browser implements AutoCloseable {
     }
     LoggingPreferences logs = new LoggingPreferences();
     logs.enable(LogType.PERFORMANCE, Level.ALL);
+    logs.enable(LogType.BROWSER, Level.ALL);
     options.setCapability("goog:loggingPrefs", logs);
     ChromeDriverService service =
         new ChromeDriverService.Builder()
@@ -242,6 +243,15 @@ final class Browser implements AutoCloseable {
     WebElement element = driver.findElement(By.cssSelector(selector));
     driver.executeScript("arguments[0].scrollIntoView({block: 'center'});", element);
     element.click();
+  }
+
+  /**
+   * Returns what was said on the console since this was last called, faults of scripts and such.
+   */
+  List<String> complaints() {
+    return driver.manage().logs().get(LogType.BROWSER).getAll().stream()
+        .map(entry -> entry.getMessage())
+        .toList();
   }
 
   /** Returns what the page asked for since this was last called. */
