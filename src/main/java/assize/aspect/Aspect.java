@@ -1,7 +1,9 @@
 package assize.aspect;
 
 import java.util.Arrays;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** One thing about an item that can be looked at. */
 public enum Aspect {
@@ -18,6 +20,9 @@ public enum Aspect {
   CHOICE("choice"),
   ORIGIN("origin"),
   CONDITION("condition");
+
+  private static final Map<String, Aspect> BY_WORD =
+      Arrays.stream(values()).collect(Collectors.toMap(Aspect::word, it -> it));
 
   private final String word;
 
@@ -37,6 +42,6 @@ public enum Aspect {
 
   /** Returns the aspect of that name. */
   public static Optional<Aspect> of(String word) {
-    return Arrays.stream(values()).filter(aspect -> aspect.word.equals(word)).findFirst();
+    return Optional.ofNullable(BY_WORD.get(word));
   }
 }

@@ -90,6 +90,9 @@ final class Cursor {
 
   /** Returns where a word that begins here ends, or -1 if it does not stand here whole. */
   int endOf(String word) {
+    if (beginsOtherwise(word)) {
+      return -1;
+    }
     int i = at;
     for (int w = 0; w < word.length(); w++) {
       if (word.charAt(w) == ' ') {
@@ -109,6 +112,16 @@ final class Cursor {
     boolean letters = Character.isLetter(word.charAt(word.length() - 1));
     boolean cut = letters && i < text.length() && Character.isLetterOrDigit(text.charAt(i));
     return cut ? -1 : i;
+  }
+
+  /** Says whether what stands here and a word surely differ in their first letters. */
+  private boolean beginsOtherwise(String word) {
+    if (atEnd()) {
+      return true;
+    }
+    char here = text.charAt(at);
+    char first = word.charAt(0);
+    return here < 0x80 && first < 0x80 && (here | ' ') != (first | ' ');
   }
 
   /** Moves past ±, or one of the ways to type it. */

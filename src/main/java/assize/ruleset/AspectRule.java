@@ -26,6 +26,9 @@ public record AspectRule(Aspect aspect, long possible, List<Claim> claims) {
    * @param worth the weight of each aspect, at least one above zero
    */
   public static List<Long> share(long points, List<BigFraction> worth) {
+    if (worth.size() == 1) {
+      return List.of(points);
+    }
     BigFraction total = worth.stream().reduce(BigFraction.ZERO, BigFraction::add);
     List<Long> parts = new ArrayList<>();
     BigFraction sum = BigFraction.ZERO;

@@ -3,26 +3,30 @@ package assize.shape;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
-import java.util.stream.Collectors;
 
-/**
- * A group of names that are all known.
- *
- * @param owner what they belong to, as messages say it: "a model"
- * @param keys in the order in which messages list them
- * @param rules what the names have to do with each other
- */
-public record Block(String owner, List<Key> keys, List<Rule> rules) {
-  public Block {
-    keys = List.copyOf(keys);
-    rules = List.copyOf(rules);
-    Map<String, Key> byName =
-        keys.stream().collect(Collectors.toMap(Key::name, Function.identity()));
-    if (!rules.stream().map(Rule::names).allMatch(byName.keySet()::containsAll)) {
+/** A group of names that are all known. */
+public final class Block {
+  private final String owner;
+  private final List<Key> keys;
+  private final List<Rule> rules;
+  private final List<String> names;
+  private final Map<String, Integer> places = new HashMap<>();
+
+  Block(String owner, List<Key> keys, List<Rule> rules) {
+    this.owner = owner;
+    this.keys = List.copyOf(keys);
+    this.rules = List.copyOf(rules);
+    this.names = keys.stream().map(Key::name).toList();
+    for (String name : names) {
+      if (places.put(name, places.size()) != null) {
+        throw new IllegalArgumentException(owner + " has " + name + " twice");
+      }
+    }
+    if (!rules.stream().map(Rule::names).allMatch(names::containsAll)) {
       throw new IllegalArgumentException("a rule of " + owner + " has a name that is none");
     }
   }
@@ -47,13 +51,33 @@ public record Block(String owner, List<Key> keys, List<Rule> rules) {
     return new Block(owner, keys, List.of(more));
   }
 
+  /** Returns what the names belong to, as messages say it: "a model". */
+  public String owner() {
+    return owner;
+  }
+
+  /** Returns what is known of each name, in the order in which messages list them. */
+  public List<Key> keys() {
+    return keys;
+  }
+
+  /** Returns what the names have to do with each other. */
+  public List<Rule> rules() {
+    return rules;
+  }
+
   /** Returns what is known of a name, if it is one of these. */
   public Optional<Key> key(String name) {
-    return keys.stream().filter(key -> key.name().equals(name)).findFirst();
+    return Optional.ofNullable(places.get(name)).map(keys::get);
+  }
+
+  /** Returns the place of a name among the others, from 0; below zero if it is none of them. */
+  public int place(String name) {
+    return places.getOrDefault(name, -1);
   }
 
   /** Returns the names in their order. */
   public List<String> names() {
-    return keys.stream().map(Key::name).toList();
+    return names;
   }
 }

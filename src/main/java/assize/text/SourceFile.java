@@ -1,6 +1,6 @@
 package assize.text;
 
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
@@ -39,16 +39,26 @@ public final class SourceFile {
     this.path = path;
     this.text = text;
     this.cells = cells;
-    List<Integer> starts = new ArrayList<>();
-    starts.add(0);
+    this.lineStarts = lineStarts(text);
+  }
+
+  private static int[] lineStarts(String text) {
+    int[] starts = new int[16 + text.length() / 32];
+    int count = 1;
     for (int i = 0; i < text.length(); i++) {
       char c = text.charAt(i);
+      if (c > '\r') {
+        continue;
+      }
       boolean loneReturn = c == '\r' && (i + 1 == text.length() || text.charAt(i + 1) != '\n');
       if (c == '\n' || loneReturn) {
-        starts.add(i + 1);
+        if (count == starts.length) {
+          starts = Arrays.copyOf(starts, 2 * count);
+        }
+        starts[count++] = i + 1;
       }
     }
-    this.lineStarts = starts.stream().mapToInt(Integer::intValue).toArray();
+    return Arrays.copyOf(starts, count);
   }
 
   public String path() {

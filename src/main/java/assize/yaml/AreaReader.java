@@ -89,8 +89,10 @@ final class AreaReader {
               "add `items:`, here or in a file that begins with `area: " + entry.name() + "`");
     }
     ItemReader reader = new ItemReader(names, values, photos);
-    List<Item> items =
-        entries.stream().flatMap(it -> reader.read(it, entry.name()).stream()).toList();
+    List<Item> items = new ArrayList<>();
+    for (Node.Entry item : entries) {
+      reader.read(item, entry.name()).ifPresent(items::add);
+    }
     long sum = items.stream().mapToLong(Item::points).sum();
     return name.map(
         it ->

@@ -13,15 +13,15 @@ final class ChoicesCheck {
   }
 
   void check(List<ClaimReader.Told> all, boolean hasChoices) {
-    all.stream()
-        .filter(it -> it.aspect() == Aspect.CHOICE && !hasChoices)
-        .findFirst()
-        .ifPresent(
-            it ->
-                problems.add(
-                    Code.NO_CHOICES,
-                    it.entry().key().at(),
-                    "this item has the aspect choice but nothing to choose from",
-                    "add `choices:` with the words and what they mean"));
+    for (ClaimReader.Told one : all) {
+      if (one.aspect() == Aspect.CHOICE && !hasChoices) {
+        problems.add(
+            Code.NO_CHOICES,
+            one.entry().key().at(),
+            "this item has the aspect choice but nothing to choose from",
+            "add `choices:` with the words and what they mean");
+        return;
+      }
+    }
   }
 }

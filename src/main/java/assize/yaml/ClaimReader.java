@@ -11,6 +11,7 @@ import assize.ruleset.Item;
 import assize.shape.AspectShapes;
 import assize.shape.RuleSetShapes;
 import assize.text.Span;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -58,9 +59,11 @@ final class ClaimReader {
 
   /** Reads {@code claims}, each with its source. */
   List<Told> claimed(Fields item, Names choices) {
-    return values.list(item.get("claims"), "a list of claims").stream()
-        .flatMap(it -> claim(it, choices).stream())
-        .toList();
+    List<Told> claimed = new ArrayList<>();
+    for (Node.Entry one : values.list(item.get("claims"), "a list of claims")) {
+      claimed.addAll(claim(one, choices));
+    }
+    return claimed;
   }
 
   private List<Told> claim(Node.Entry entry, Names choices) {
@@ -101,27 +104,21 @@ final class ClaimReader {
       Optional<String> citation,
       Scope scope,
       Manner manner,
-      Optional<Claim.Photo> photo) {}
+      Optional<Claim.Photo> photo) {
+    Optional<Claim> claim(Valued valued) {
+      return valued.values.isEmpty()
+          ? Optional.empty()
+          : Optional.of(
+              new Claim(source, citation, scope, manner, valued.values, photo, valued.entry.at()));
+    }
+  }
 
   private List<Told> told(Node.Entry entry, Telling telling, Names choices) {
-    return aspects(entry, choices).entrySet().stream()
-        .map(
-            it ->
-                new Told(
-                    it.getKey(),
-                    it.getValue().values().isEmpty()
-                        ? Optional.empty()
-                        : Optional.of(
-                            new Claim(
-                                telling.source(),
-                                telling.citation(),
-                                telling.scope(),
-                                telling.manner(),
-                                it.getValue().values(),
-                                telling.photo(),
-                                it.getValue().entry().at())),
-                    it.getValue().entry()))
-        .toList();
+    List<Told> told = new ArrayList<>();
+    aspects(entry, choices)
+        .forEach(
+            (aspect, valued) -> told.add(new Told(aspect, telling.claim(valued), valued.entry)));
+    return told;
   }
 
   /** Reads aspects with their values; an aspect whose values can't be read has none. */

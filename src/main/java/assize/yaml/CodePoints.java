@@ -9,7 +9,16 @@ final class CodePoints {
 
   CodePoints(String text) {
     this.text = text;
-    this.same = text.codePoints().noneMatch(Character::isSupplementaryCodePoint);
+    this.same = !hasPairs(text);
+  }
+
+  private static boolean hasPairs(String text) {
+    for (int i = 0; i < text.length(); i++) {
+      if (Character.isHighSurrogate(text.charAt(i))) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Returns the unit at which a code point begins; quick where places are asked for in order. */

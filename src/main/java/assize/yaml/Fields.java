@@ -4,24 +4,25 @@ import assize.aspect.Aspect;
 import assize.diagnostic.Code;
 import assize.diagnostic.NearNames;
 import assize.shape.Block;
-import assize.shape.Key;
 import assize.text.Span;
-import java.util.HashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The names under one name, by the block that says which there may be: whoever reads them asks for
  * each by name, and what the block does not have is unknown.
  */
 final class Fields {
-  private final Map<String, Node.Entry> entries = new HashMap<>();
+  private final Node.@Nullable Entry[] entries;
   private final List<Node.Entry> inOrder;
-  private final Set<String> asked = new LinkedHashSet<>();
+  private final boolean[] asked;
+
+  /** How many names were asked for, each behind those that the block has before it. */
+  private int askedInOrder;
+
+  private boolean unknown;
   private final String owner;
   private final Block block;
   private final Span at;
@@ -36,7 +37,16 @@ final class Fields {
    */
   Fields(Node.Mapping mapping, String owner, Block block, Span at, Problems problems) {
     this.inOrder = mapping.entries();
-    inOrder.forEach(entry -> entries.putIfAbsent(entry.name(), entry));
+    this.entries = new Node.Entry[block.names().size()];
+    this.asked = new boolean[entries.length];
+    for (Node.Entry entry : inOrder) {
+      int place = block.place(entry.name());
+      if (place < 0) {
+        unknown = true;
+      } else if (entries[place] == null) {
+        entries[place] = entry;
+      }
+    }
     this.owner = owner;
     this.block = block;
     this.at = at;
@@ -45,16 +55,25 @@ final class Fields {
 
   /** Returns what is written under a name, if it is there; says so if it is missing and needed. */
   Optional<Node.Entry> get(String name) {
-    Key key =
-        block
-            .key(name)
-            .orElseThrow(() -> new IllegalArgumentException(block.owner() + " has no " + name));
-    boolean isFirst = asked.add(name);
-    Optional<Node.Entry> entry = Optional.ofNullable(entries.get(name));
-    if (isFirst && key.isNeeded() && entry.isEmpty()) {
-      missing(name);
+    int place = place(name);
+    if (place < 0) {
+      throw new IllegalArgumentException(block.owner() + " has no " + name);
     }
-    return entry;
+    Node.Entry entry = entries[place];
+    if (!asked[place]) {
+      asked[place] = true;
+      askedInOrder += place == askedInOrder ? 1 : 0;
+      if (entry == null && block.keys().get(place).isNeeded()) {
+        missing(name);
+      }
+    }
+    return Optional.ofNullable(entry);
+  }
+
+  /** Names are asked for in their order, so that the next one mostly is the one. */
+  private int place(String name) {
+    boolean isNext = askedInOrder < asked.length && block.names().get(askedInOrder).equals(name);
+    return isNext ? askedInOrder : block.place(name);
   }
 
   /** Says that a name is missing. */
@@ -73,9 +92,13 @@ final class Fields {
   /** Reports every name that the block does not have; by now each that it has was asked for. */
   void done() {
     List<String> known = block.names();
-    assert List.copyOf(asked).equals(known) : block.owner() + " reads " + asked + ", has " + known;
+    assert askedInOrder == known.size()
+        : block.owner() + " is not asked for " + known.get(askedInOrder) + " in its turn";
+    if (!unknown) {
+      return;
+    }
     for (Node.Entry entry : inOrder) {
-      if (!known.contains(entry.name())) {
+      if (block.place(entry.name()) < 0) {
         problems.add(
             Code.UNKNOWN_KEY,
             entry.key().at(),

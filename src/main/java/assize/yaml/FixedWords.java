@@ -23,16 +23,18 @@ record FixedWords<T>(String what, Code unknown, List<T> all, Function<T, String>
   }
 
   Optional<T> find(Node.Scalar text, Problems problems) {
-    Optional<T> found = all.stream().filter(it -> word.apply(it).equals(text.text())).findFirst();
-    if (found.isEmpty()) {
-      problems.add(
-          unknown,
-          text.at(),
-          Words.quoted(text.text()) + " is not " + what,
-          problems.areMany()
-              ? Optional.empty()
-              : NearNames.hint(text.text(), all.stream().map(word).toList()));
+    for (T one : all) {
+      if (word.apply(one).equals(text.text())) {
+        return Optional.of(one);
+      }
     }
-    return found;
+    problems.add(
+        unknown,
+        text.at(),
+        Words.quoted(text.text()) + " is not " + what,
+        problems.areMany()
+            ? Optional.empty()
+            : NearNames.hint(text.text(), all.stream().map(word).toList()));
+    return Optional.empty();
   }
 }

@@ -8,12 +8,14 @@ import java.util.Optional;
 
 /** Reads in which of the three ways a claim or a trace speaks. */
 final class Manners {
+  private static final List<Manner> MANNERS = List.of(Manner.values());
+
   private Manners() {}
 
   /** Reads the one of {@code says}, {@code leaves_open} and {@code rules_out} that is there. */
   static Optional<Said> read(Fields fields, Values values) {
     List<Said> said = new ArrayList<>();
-    for (Manner manner : Manner.values()) {
+    for (Manner manner : MANNERS) {
       fields.get(manner.word()).ifPresent(it -> said.add(new Said(manner, it)));
     }
     if (said.isEmpty()) {

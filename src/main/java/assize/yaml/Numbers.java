@@ -18,6 +18,9 @@ final class Numbers {
   /** Reads {@code 1/2}, {@code 0.5} or {@code 50 %}, exactly. */
   static Optional<BigFraction> fraction(String text) {
     String stripped = text.strip();
+    if (isPlain(stripped)) {
+      return Optional.of(BigFraction.of(Integer.parseInt(stripped)));
+    }
     Matcher fraction = FRACTION.matcher(stripped);
     if (fraction.matches()) {
       BigInteger over = new BigInteger(fraction.group(2));
@@ -34,6 +37,16 @@ final class Numbers {
     return Optional.of(
         BigFraction.of(
             value.unscaledValue(), BigInteger.TEN.pow(value.scale() + (percent ? 2 : 0))));
+  }
+
+  /** Says whether a text is digits alone, few enough for any number to hold. */
+  private static boolean isPlain(String text) {
+    for (int i = 0; i < text.length(); i++) {
+      if (text.charAt(i) < '0' || text.charAt(i) > '9') {
+        return false;
+      }
+    }
+    return !text.isEmpty() && text.length() <= 9;
   }
 
   /** Reads a decimal number. */

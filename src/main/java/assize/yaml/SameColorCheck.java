@@ -33,7 +33,9 @@ final class SameColorCheck implements RuleSetCheck {
           }
         }
       }
-      same.put(item.id(), others);
+      if (!others.isEmpty()) {
+        same.put(item.id(), others);
+      }
     }
     for (List<String> circle : Circles.in(same)) {
       problems.add(
@@ -57,10 +59,11 @@ final class SameColorCheck implements RuleSetCheck {
   }
 
   private static List<Claim> colorClaims(Item item) {
-    return item.aspects().stream()
-        .filter(it -> it.aspect() == Aspect.COLOR)
-        .map(AspectRule::claims)
-        .findFirst()
-        .orElse(List.of());
+    for (AspectRule rule : item.aspects()) {
+      if (rule.aspect() == Aspect.COLOR) {
+        return rule.claims();
+      }
+    }
+    return List.of();
   }
 }

@@ -57,6 +57,9 @@ final class ScopeReader {
   }
 
   private Optional<Set<String>> words(Optional<Node.Entry> entry, Names known) {
+    if (entry.isEmpty()) {
+      return Optional.empty();
+    }
     Set<String> found = new LinkedHashSet<>();
     for (Node.Entry one : values.oneOrMore(entry)) {
       known.find(one, values).ifPresent(found::add);

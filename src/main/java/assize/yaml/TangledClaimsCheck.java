@@ -33,6 +33,9 @@ final class TangledClaimsCheck implements RuleSetCheck {
   public void check(RuleSet rules, Places places, Problems problems) {
     for (Item item : rules.items().toList()) {
       for (AspectRule rule : item.aspects()) {
+        if (isSimple(rule)) {
+          continue;
+        }
         long values =
             rule.claims().stream()
                 .flatMap(claim -> claim.values().stream())
@@ -76,6 +79,15 @@ final class TangledClaimsCheck implements RuleSetCheck {
         }
       }
     }
+  }
+
+  /** Says whether there are too few values and claims for any of the bounds. */
+  private static boolean isSimple(AspectRule rule) {
+    int values = 0;
+    for (Claim claim : rule.claims()) {
+      values += claim.values().size();
+    }
+    return values <= MOST_VALUES && rule.claims().size() <= MOST_UNSURE;
   }
 
   /** Counts what can be held at one time; what one source says in several claims is one thing. */

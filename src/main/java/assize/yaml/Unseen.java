@@ -14,6 +14,10 @@ final class Unseen {
   /** Reports each of them, and returns the text with a harmless letter in its place. */
   static String check(SourceFile file, Problems problems) {
     String text = file.text();
+    return hasUnseen(text) ? cleaned(file, text, problems) : text;
+  }
+
+  private static String cleaned(SourceFile file, String text, Problems problems) {
     int reported = 0;
     StringBuilder clean = new StringBuilder(text.length());
     for (int i = 0; i < text.length(); ) {
@@ -32,9 +36,17 @@ final class Unseen {
     return clean.toString();
   }
 
-  /** Says what is wrong with a text that was made of escapes, if anything is. */
+  /** Says whether there is such a character in a text. */
   static boolean hasUnseen(String text) {
-    return text.codePoints().anyMatch(Unseen::isUnseen);
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      // Letters, digits and signs of ASCII, most of any text, are told at once.
+      if ((c < ' ' || c > '~') && isUnseen(text.codePointAt(i))) {
+        return true;
+      }
+      i += Character.isHighSurrogate(c) ? 1 : 0;
+    }
+    return false;
   }
 
   private static String message(int c) {

@@ -5,16 +5,16 @@ import assize.shape.Block;
 import assize.text.Parsed;
 import assize.text.Span;
 import java.math.BigInteger;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.regex.Pattern;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /** Reads what is written under one name as a text, a number, a credit, a group, and so on. */
 final class Values {
-  private static final Pattern ID = Pattern.compile("[A-Za-z0-9][A-Za-z0-9-]{0,63}");
+  private static final int LONGEST_ID = 64;
   private static final BigInteger THOUSAND = BigInteger.valueOf(1000);
   private static final BigFraction MOST_POINTS = BigFraction.of(1_000_000);
 
@@ -88,13 +88,24 @@ final class Values {
 
   /** Returns a name as it is, and reports it if it has other letters than names may have. */
   String checkId(Node.Scalar name) {
-    if (!ID.matcher(name.text()).matches()) {
+    if (!isId(name.text())) {
       problems.add(
           Code.BAD_NAME,
           name.at(),
           "a name has letters (a to z), digits and dashes; this is " + Words.quoted(name.text()));
     }
     return name.text();
+  }
+
+  private static boolean isId(String text) {
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      boolean letter = c >= 'a' && c <= 'z' || c >= 'A' && c <= 'Z' || c >= '0' && c <= '9';
+      if (!letter && (c != '-' || i == 0)) {
+        return false;
+      }
+    }
+    return !text.isEmpty() && text.length() <= LONGEST_ID;
   }
 
   /** Reads names, each with what belongs to it. */
@@ -134,7 +145,7 @@ final class Values {
                 it.value()
                     .<List<Node.Entry>>match(
                         mapping -> List.of(it),
-                        list -> list.nodes().stream().map(it::with).toList(),
+                        list -> each(it, list),
                         scalar -> isSomething(it, scalar) ? List.of(it) : List.of()))
         .orElse(List.of());
   }
@@ -147,9 +158,17 @@ final class Values {
                 it.value()
                     .<List<Node.Entry>>match(
                         mapping -> noList(it, wanted),
-                        list -> list.nodes().stream().map(it::with).toList(),
+                        list -> each(it, list),
                         scalar -> noList(it, wanted)))
         .orElse(List.of());
+  }
+
+  private static List<Node.Entry> each(Node.Entry entry, Node.Sequence list) {
+    List<Node.Entry> parts = new ArrayList<>(list.nodes().size());
+    for (Node one : list.nodes()) {
+      parts.add(entry.with(one));
+    }
+    return parts;
   }
 
   private List<Node.Entry> noList(Node.Entry entry, String wanted) {

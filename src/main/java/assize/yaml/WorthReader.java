@@ -3,6 +3,7 @@ package assize.yaml;
 import assize.aspect.Aspect;
 import assize.diagnostic.Code;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -27,6 +28,9 @@ final class WorthReader {
    */
   List<BigFraction> read(Fields item, long points, Collection<Aspect> aspects) {
     Optional<Node.Entry> entry = item.get("worth");
+    if (entry.isEmpty()) {
+      return Collections.nCopies(aspects.size(), BigFraction.ONE);
+    }
     Map<Aspect, BigFraction> written = new HashMap<>();
     for (Node.Entry one : values.entries(entry, "aspects with their points")) {
       Optional<Aspect> aspect = ClaimReader.aspect(one.key(), values.problems());

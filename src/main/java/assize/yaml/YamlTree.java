@@ -10,19 +10,22 @@ import java.io.StringReader;
 import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.snakeyaml.engine.v2.api.LoadSettings;
-import tools.jackson.core.JsonParser;
-import tools.jackson.core.JsonToken;
-import tools.jackson.core.ObjectReadContext;
-import tools.jackson.core.StreamReadConstraints;
-import tools.jackson.dataformat.yaml.YAMLFactory;
+import org.snakeyaml.engine.v2.api.lowlevel.Parse;
+import org.snakeyaml.engine.v2.events.CollectionEndEvent;
+import org.snakeyaml.engine.v2.events.Event;
+import org.snakeyaml.engine.v2.events.ScalarEvent;
+import org.snakeyaml.engine.v2.events.StreamStartEvent;
+import org.snakeyaml.engine.v2.exceptions.Mark;
 
 /**
- * Builds the tree of one file from Jackson's tokens, taking every text as typed and refusing what
- * YAML does behind people's backs.
+ * Builds the tree of one file from the library's events, taking every text as typed and refusing
+ * what YAML does behind people's backs.
  */
 public final class YamlTree {
   static final int DEEPEST = 64;
@@ -37,26 +40,19 @@ public final class YamlTree {
    */
   private static final int BUFFER = 64 * 1024;
 
-  private static final YAMLFactory FACTORY =
-      YAMLFactory.builder()
-          .loadSettings(
-              LoadSettings.builder()
-                  .setCodePointLimit(LIBRARY_BOUND)
-                  .setBufferSize(BUFFER)
-                  .setAllowDuplicateKeys(true)
-                  .build())
-          .streamReadConstraints(
-              StreamReadConstraints.builder()
-                  .maxStringLength(LIBRARY_BOUND)
-                  .maxNameLength(LIBRARY_BOUND)
-                  .maxNumberLength(LIBRARY_BOUND)
-                  .build())
-          .build();
+  private static final LoadSettings SETTINGS =
+      LoadSettings.builder().setCodePointLimit(LIBRARY_BOUND).setBufferSize(BUFFER).build();
 
   private final SourceFile file;
+  private final String source;
   private final Problems problems;
   private final CodePoints codePoints;
-  private final JsonParser parser;
+  private final Iterator<Event> events;
+
+  /** Whether the library reads what stands in the file, with no letter put in place of another. */
+  private final boolean asTyped;
+
+  private Event event = new StreamStartEvent();
   private boolean stopped;
   private int nodes;
   private int lastEnd;
@@ -64,9 +60,11 @@ public final class YamlTree {
 
   private YamlTree(SourceFile file, String text, Problems problems) {
     this.file = file;
+    this.source = file.text();
     this.problems = problems;
     this.codePoints = new CodePoints(text);
-    this.parser = FACTORY.createParser(ObjectReadContext.empty(), new StringReader(text));
+    this.events = new Parse(SETTINGS).parseReader(new StringReader(text)).iterator();
+    this.asTyped = text.equals(source);
   }
 
   /** Reads a text as a tree with places; what its names mean is not asked. */
@@ -79,34 +77,32 @@ public final class YamlTree {
   /** Reads a file; empty where it is no YAML, has nothing in it, or goes beyond the bounds. */
   static Optional<Node> parse(SourceFile file, Problems problems) {
     String readable = Unseen.check(file, problems);
-    YamlTree tree = new YamlTree(file, readable, problems);
-    try (tree.parser) {
-      return tree.document();
-    }
+    return new YamlTree(file, readable, problems).document();
   }
 
   private Optional<Node> document() {
-    Optional<Node> root = next().flatMap(first -> node(first, 0));
+    Node root = next() ? node(0) : null;
     if (stopped) {
       return Optional.empty();
     }
-    if (root.isEmpty() || root.get() instanceof Node.Scalar scalar && scalar.isNothing()) {
+    if (root == null || root instanceof Node.Scalar scalar && scalar.isNothing()) {
       problems.add(Code.NO_TEXT, file.span(0, 0), "there is nothing in this file");
       return Optional.empty();
     }
-    if (next().isPresent()) {
+    if (next()) {
       int start = start();
-      int dashes = file.text().lastIndexOf("---", start);
+      int dashes = source.lastIndexOf("---", start);
       boolean found = dashes >= lastEnd;
       Span at = found ? file.span(dashes, dashes + 3) : file.span(start, start);
-      return stop(
+      stop(
           Diagnostic.of(
               Code.SECOND_DOCUMENT, at, "a second YAML document begins here; one file holds one"));
     }
-    return stopped ? Optional.empty() : root;
+    return stopped ? Optional.empty() : Optional.of(root);
   }
 
-  private Optional<Node> node(JsonToken token, int depth) {
+  /** Reads what the present event begins; null where reading stopped. */
+  private @Nullable Node node(int depth) {
     int start = start();
     nodes++;
     if (nodes > MOST_NODES) {
@@ -124,30 +120,32 @@ public final class YamlTree {
               "names may be nested " + DEEPEST + " deep; this is deeper"));
     }
     noteProperties(start);
-    return switch (token) {
-      case START_OBJECT -> mapping(start, depth);
-      case START_ARRAY -> sequence(start, depth);
-      default -> Optional.of(scalar(start));
+    return switch (event.getEventId()) {
+      case MappingStart -> mapping(start, depth);
+      case SequenceStart -> sequence(start, depth);
+      default -> scalar(start);
     };
   }
 
-  private Optional<Node> mapping(int start, int depth) {
+  private @Nullable Node mapping(int start, int depth) {
     List<Node.Entry> entries = new ArrayList<>();
     Map<String, Span> seen = new HashMap<>();
-    Optional<JsonToken> token = next();
-    while (token.isPresent() && token.get() == JsonToken.PROPERTY_NAME) {
-      noteProperties(start());
-      Node.Scalar key = scalar(start());
-      Optional<Node> value = next().flatMap(first -> node(first, depth + 1));
-      if (value.isEmpty()) {
-        return Optional.empty();
+    while (next() && event.getEventId() != Event.ID.MappingEnd) {
+      if (event.getEventId() != Event.ID.Scalar) {
+        return stop(SyntaxWords.notAName(file, codePoints, lastEnd));
+      }
+      int at = start();
+      noteProperties(at);
+      Node.Scalar key = scalar(at);
+      Node value = next() ? node(depth + 1) : null;
+      if (value == null) {
+        return null;
       }
       if (isWanted(key, seen)) {
-        entries.add(new Node.Entry(key, value.get()));
+        entries.add(new Node.Entry(key, value));
       }
-      token = next();
     }
-    return token.map(end -> new Node.Mapping(entries, file.span(start, end(start))));
+    return stopped ? null : new Node.Mapping(entries, file.span(start, end(start)));
   }
 
   private boolean isWanted(Node.Scalar key, Map<String, Span> seen) {
@@ -173,35 +171,28 @@ public final class YamlTree {
     return first == null;
   }
 
-  private Optional<Node> sequence(int start, int depth) {
+  private @Nullable Node sequence(int start, int depth) {
     List<Node> parts = new ArrayList<>();
-    Optional<JsonToken> token = next();
-    while (token.isPresent() && token.get() != JsonToken.END_ARRAY) {
-      Optional<Node> part = node(token.get(), depth + 1);
-      if (part.isEmpty()) {
-        return Optional.empty();
+    while (next() && event.getEventId() != Event.ID.SequenceEnd) {
+      Node part = node(depth + 1);
+      if (part == null) {
+        return null;
       }
-      parts.add(part.get());
-      token = next();
+      parts.add(part);
     }
-    return token.map(end -> new Node.Sequence(parts, file.span(start, end(start))));
+    return stopped ? null : new Node.Sequence(parts, file.span(start, end(start)));
   }
 
-  /** Takes a text as typed: a plain one from the file itself, any other as the library undid it. */
+  /** Takes a text as typed: a plain one as it stands, any other as the library undid it. */
   private Node.Scalar scalar(int tokenStart) {
     int start = afterProperties(tokenStart);
     int end = end(start);
-    while (end > start && Character.isWhitespace(file.text().charAt(end - 1))) {
+    while (end > start && Character.isWhitespace(source.charAt(end - 1))) {
       end--;
     }
     Span at = file.span(start, end);
-    String written = at.text();
-    Style style =
-        written.startsWith("\"") || written.startsWith("'")
-            ? Style.QUOTED
-            : written.startsWith("|") || written.startsWith(">") ? Style.BLOCK : Style.PLAIN;
-    boolean oneLine = written.indexOf('\n') < 0 && written.indexOf('\r') < 0;
-    String text = style == Style.PLAIN && oneLine ? written : parser.getString();
+    Style style = style(start, end);
+    String text = event instanceof ScalarEvent scalar ? text(scalar, style, at) : at.text();
     if (text.length() > LONGEST_TEXT) {
       problems.add(
           Code.TEXT_TOO_LONG,
@@ -217,6 +208,25 @@ public final class YamlTree {
           "delete the escape");
     }
     return new Node.Scalar(text, style, at);
+  }
+
+  private Style style(int start, int end) {
+    char first = start < end ? source.charAt(start) : ' ';
+    return switch (first) {
+      case '"', '\'' -> Style.QUOTED;
+      case '|', '>' -> Style.BLOCK;
+      default -> Style.PLAIN;
+    };
+  }
+
+  /** Of a name with a space before its colon the library gives the space too. */
+  private String text(ScalarEvent scalar, Style style, Span at) {
+    String value = scalar.getValue();
+    if (style != Style.PLAIN || asTyped && value.length() == at.end() - at.start()) {
+      return value;
+    }
+    String written = at.text();
+    return written.indexOf('\n') < 0 && written.indexOf('\r') < 0 ? written : value;
   }
 
   /** Reports an alias, anchor or tag: they are what begins with {@code *}, {@code &}, {@code !}. */
@@ -255,23 +265,22 @@ public final class YamlTree {
   }
 
   private boolean isProperty(int at) {
-    return at < file.text().length() && "*&!".indexOf(file.text().charAt(at)) >= 0;
+    return at < source.length() && "*&!".indexOf(source.charAt(at)) >= 0;
   }
 
   private int afterProperties(int start) {
     int at = start;
-    while (isProperty(at) && file.text().charAt(at) != '*') {
+    while (isProperty(at) && source.charAt(at) != '*') {
       at = nextWord(at);
     }
-    return Math.min(at, Math.max(start, codePoints.unit(parser.currentLocation().getCharOffset())));
+    return at == start ? at : Math.min(at, Math.max(start, place(event.getEndMark())));
   }
 
   private int wordEnd(int start) {
     int end = start;
-    String text = file.text();
-    while (end < text.length()
-        && !Character.isWhitespace(text.charAt(end))
-        && (end == start || ",[]{}".indexOf(text.charAt(end)) < 0)) {
+    while (end < source.length()
+        && !Character.isWhitespace(source.charAt(end))
+        && (end == start || ",[]{}".indexOf(source.charAt(end)) < 0)) {
       end++;
     }
     return end;
@@ -279,22 +288,25 @@ public final class YamlTree {
 
   private int nextWord(int start) {
     int next = wordEnd(start);
-    String text = file.text();
-    while (next < text.length() && Character.isWhitespace(text.charAt(next))) {
+    while (next < source.length() && Character.isWhitespace(source.charAt(next))) {
       next++;
     }
     return next;
   }
 
   private int start() {
-    return codePoints.unit(parser.currentTokenLocation().getCharOffset());
+    return place(event.getStartMark());
+  }
+
+  private int place(Optional<Mark> mark) {
+    return codePoints.unit(mark.orElseThrow().getIndex());
   }
 
   /** Returns where the current token ends; a group in lines ends where its last part does. */
   private int end(int start) {
-    int end = codePoints.unit(parser.currentLocation().getCharOffset());
-    boolean isGroup = parser.currentToken() != null && parser.currentToken().isStructEnd();
-    boolean bracket = end > 0 && "]}".indexOf(file.text().charAt(end - 1)) >= 0;
+    int end = place(event.getEndMark());
+    boolean isGroup = event instanceof CollectionEndEvent;
+    boolean bracket = end > 0 && "]}".indexOf(source.charAt(end - 1)) >= 0;
     if (isGroup && !bracket) {
       end = lastEnd;
     }
@@ -302,21 +314,29 @@ public final class YamlTree {
     return lastEnd;
   }
 
-  private <T> Optional<T> stop(Diagnostic why) {
+  private @Nullable Node stop(Diagnostic why) {
     problems.add(why);
     stopped = true;
-    return Optional.empty();
+    return null;
   }
 
-  private Optional<JsonToken> next() {
-    if (stopped) {
-      return Optional.empty();
+  /** Goes on to the next event that stands for text; says whether there is one. */
+  private boolean next() {
+    while (!stopped && event.getEventId() != Event.ID.StreamEnd) {
+      try {
+        event = events.next();
+      } catch (RuntimeException e) {
+        // Beside its own exceptions the library lets some of the JDK's through.
+        stop(SyntaxWords.explain(e, file, codePoints, lastEnd));
+        return false;
+      }
+      switch (event.getEventId()) {
+        case StreamStart, DocumentStart, DocumentEnd, Comment, StreamEnd -> {}
+        default -> {
+          return true;
+        }
+      }
     }
-    try {
-      return Optional.ofNullable(parser.nextToken());
-    } catch (RuntimeException e) {
-      // Beside its own exceptions the library lets some of the JDK's through (bad base64, numbers).
-      return stop(SyntaxWords.explain(e, file, codePoints, lastEnd));
-    }
+    return false;
   }
 }
