@@ -18,6 +18,7 @@ import assize.yaml.RecordReader;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -75,6 +76,12 @@ final class GuideCommand implements Callable<Integer> {
       throw new ParameterException(
           spec.commandLine(), option + " goes with --since OLD_RULESET, which is not given");
     }
+    out.filter(it -> !it.toString().toLowerCase(Locale.ROOT).endsWith(".html"))
+        .ifPresent(
+            it -> {
+              throw new ParameterException(
+                  spec.commandLine(), "--out: name a file that ends in .html, not " + it);
+            });
     Inputs inputs = new Inputs(terminal);
     List<Diagnostic> found = new ArrayList<>();
     Result<RuleSet> read = inputs.rules(rules);

@@ -2,10 +2,16 @@ package assize.cli;
 
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
 import java.io.PrintStream;
+import java.lang.ref.Reference;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -38,10 +44,15 @@ import picocli.CommandLine.Spec;
       ManualCommand.class
     })
 public final class Main implements Runnable {
+  private static final int STANDARD_STREAMS = 3;
+  private static final Path NOTHING = Path.of("/dev/null");
+
   @Spec private CommandSpec spec = CommandSpec.create();
 
   /** Runs one command and ends the program with its exit code. */
   public static void main(String[] args) {
+    List<InputStream> taken = new ArrayList<>();
+    takeStandardPlaces(taken);
     PrintStream out = utf8(FileDescriptor.out);
     PrintStream err = utf8(FileDescriptor.err);
     boolean there = Terminal.isThere();
@@ -49,7 +60,22 @@ public final class Main implements Runnable {
     boolean live = Terminal.liveFor(System.getenv(), there);
     int exit = run(new Terminal(out, err, colored, live), args);
     err.flush();
+    Reference.reachabilityFence(taken);
     System.exit(exit);
+  }
+
+  /**
+   * Where a caller has closed the standard streams, the first files that are opened take their
+   * places, and messages would end up in a report; so nothing is opened there first.
+   */
+  private static void takeStandardPlaces(List<InputStream> taken) {
+    try {
+      for (int stream = 0; stream < STANDARD_STREAMS; stream++) {
+        taken.add(Files.newInputStream(NOTHING));
+      }
+    } catch (IOException e) {
+      return;
+    }
   }
 
   private static PrintStream utf8(FileDescriptor descriptor) {
@@ -69,7 +95,12 @@ public final class Main implements Runnable {
   /** Runs one command; one that goes on at each save keeps this watch. */
   static int run(Terminal terminal, Watch watch, String... args) {
     CommandLine line = line(terminal, watch);
-    int exit = line.execute(Arguments.ordered(line.getSubcommands().keySet(), args));
+    int exit;
+    try {
+      exit = line.execute(Arguments.ordered(line.getSubcommands().keySet(), args));
+    } catch (OutOfMemoryError | StackOverflowError e) {
+      exit = Failures.tooLarge(terminal, e);
+    }
     terminal.out().flush();
     if (exit == Exit.DONE && terminal.out().checkError()) {
       terminal.error("can't write to standard output");
@@ -96,19 +127,11 @@ public final class Main implements Runnable {
                   terminal.error("Try: " + verb + " --help");
                   return Exit.BAD_COMMAND_LINE;
                 })
-            .setExecutionExceptionHandler((problem, command, parsed) -> failed(terminal, problem));
+            .setExecutionExceptionHandler((problem, command, parsed) -> Failures.say(terminal, problem));
     line.getSubcommands()
         .values()
         .forEach(verb -> verb.getCommandSpec().versionProvider(new Version()));
     return line;
-  }
-
-  private static int failed(Terminal terminal, Exception problem) throws Exception {
-    if (problem instanceof OutputFile.CannotWrite) {
-      terminal.error(String.valueOf(problem.getMessage()));
-      return Exit.CANNOT_WRITE;
-    }
-    throw problem;
   }
 
   @Override

@@ -1,6 +1,7 @@
 package assize.cli;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
@@ -8,6 +9,7 @@ import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.Set;
 
 /** Writes a file whole or not at all: whoever looks sees the old one or the new one. */
 final class OutputFile {
@@ -19,6 +21,27 @@ final class OutputFile {
 
     CannotWrite(Path path, String reason, IOException cause) {
       super("can't write " + path + ": " + reason, cause);
+    }
+  }
+
+  /**
+   * Refuses to write JSON over what is none, such as a person's own text or photo.
+   *
+   * @throws CannotWrite if something else stands there
+   */
+  static void checkJson(Path output) {
+    check(Set.of(output));
+    if (!Files.exists(output)) {
+      return;
+    }
+    try (InputStream in = Files.newInputStream(output)) {
+      int first = in.read();
+      if (first >= 0 && first != '{') {
+        String reason = "what stands there is no JSON, and stays as it is; name a new file";
+        throw new CannotWrite(output, reason, new IOException(reason));
+      }
+    } catch (IOException e) {
+      throw cannotWrite(output, e);
     }
   }
 
@@ -38,6 +61,9 @@ final class OutputFile {
     if (Files.isDirectory(output)) {
       return Optional.of("a folder stands there");
     }
+    if (Files.exists(output) && !Files.isRegularFile(output)) {
+      return Optional.of("what stands there is no ordinary file");
+    }
     for (Path above = folderOf(output); above != null; above = above.getParent()) {
       if (Files.exists(above)) {
         return Files.isDirectory(above)
@@ -54,13 +80,19 @@ final class OutputFile {
   }
 
   private static String reason(Path path, IOException cause) {
+    Optional<String> said = said(cause);
+    return cause instanceof AccessDeniedException
+        ? said.orElseThrow()
+        : blocked(path).or(() -> said).orElse("the folder or the disk does not allow it");
+  }
+
+  /** Returns what the system says, which for a disk that is full is no more than its message. */
+  static Optional<String> said(IOException cause) {
     if (cause instanceof AccessDeniedException) {
-      return "permission denied";
+      return Optional.of("permission denied");
     }
-    String reason = cause instanceof FileSystemException system ? system.getReason() : null;
-    return blocked(path)
-        .or(() -> Optional.ofNullable(reason))
-        .orElse("the folder or the disk does not allow it");
+    return Optional.ofNullable(
+        cause instanceof FileSystemException system ? system.getReason() : cause.getMessage());
   }
 
   static void write(Path path, String text) {

@@ -7,9 +7,11 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.FileAttribute;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.HashSet;
@@ -24,6 +26,8 @@ import java.util.Set;
  * next run that writes into its folder clears it. May be used from several threads.
  */
 final class Outputs implements AutoCloseable {
+  private static final String STOPPED = "the program is being stopped";
+
   private final Thread atEnd = new Thread(this::discard, "clear part files");
   private final Map<Path, Path> staged = new LinkedHashMap<>();
   private final Set<Path> parts = new HashSet<>();
@@ -71,6 +75,31 @@ final class Outputs implements AutoCloseable {
     }
   }
 
+  /**
+   * Stages what takes the place of a person's own file: nobody may read it who may not read that
+   * one, and it is on the disk itself before it takes the place, so that even a power cut leaves
+   * the old file or the new one. Reports are not written so, since they can be made again.
+   *
+   * @throws OutputFile.CannotWrite if the disk does not allow it
+   */
+  void stageOwn(Path path, String text) {
+    try {
+      FileAttribute<?>[] closed = PartName.forOwnerAlone(path);
+      make(OutputFile.folderOf(path));
+      Path part = part(OutputFile.folderOf(path), closed);
+      try (OutputStream out =
+          Files.newOutputStream(part, StandardOpenOption.WRITE, StandardOpenOption.SYNC)) {
+        out.write(text.getBytes(StandardCharsets.UTF_8));
+      }
+      if (closed.length > 0) {
+        Files.setPosixFilePermissions(part, Files.getPosixFilePermissions(path));
+      }
+      add(path, part);
+    } catch (IOException e) {
+      throw OutputFile.cannotWrite(path, e);
+    }
+  }
+
   private synchronized void add(Path path, Path part) {
     if (staged.putIfAbsent(path, part) != null) {
       throw new IllegalStateException(path + " is written twice");
@@ -90,20 +119,25 @@ final class Outputs implements AutoCloseable {
     PartName.clearStale(folder);
   }
 
-  private synchronized Path part(Path folder) throws IOException {
-    if (closed) {
-      throw new IOException("the program is being stopped");
-    }
-    while (true) {
+  private synchronized Path part(Path folder, FileAttribute<?>... attributes) throws IOException {
+    while (!closed) {
       Path part = folder.resolve(PartName.next(count++));
       try {
-        Files.createFile(part);
+        Files.createFile(part, attributes);
         parts.add(part);
         return part;
       } catch (FileAlreadyExistsException e) {
         continue;
+      } catch (NoSuchFileException e) {
+        // Another run that came to nothing has just taken away the folder that it had made.
+        if (!Files.exists(folder)) {
+          Files.createDirectories(folder);
+          continue;
+        }
+        throw e;
       }
     }
+    throw new IOException(STOPPED);
   }
 
   /**
@@ -113,6 +147,10 @@ final class Outputs implements AutoCloseable {
    *     as they were
    */
   synchronized void place() {
+    if (closed) {
+      throw new OutputFile.CannotWrite(
+          staged.keySet().stream().findFirst().orElse(Path.of("")), STOPPED, new IOException());
+    }
     OutputFile.check(staged.keySet());
     for (Map.Entry<Path, Path> one : staged.entrySet()) {
       try {
@@ -151,7 +189,6 @@ final class Outputs implements AutoCloseable {
     made.forEach(Outputs::delete);
     parts.clear();
     made.clear();
-    staged.clear();
   }
 
   /** Deletes a part, or a folder if it is empty; what stays is cleared by the next run. */

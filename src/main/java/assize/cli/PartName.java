@@ -5,6 +5,8 @@ import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
+import java.nio.file.attribute.FileAttribute;
+import java.nio.file.attribute.PosixFilePermissions;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Optional;
@@ -24,6 +26,15 @@ final class PartName {
   static String next(long count) {
     ProcessHandle own = ProcessHandle.current();
     return ".assize-" + own.pid() + "-" + started(own).toEpochMilli() + "-" + count + ".part";
+  }
+
+  /** Returns what keeps a new file from everybody but its owner, where the disk knows owners. */
+  static FileAttribute<?>[] forOwnerAlone(Path beside) {
+    return beside.getFileSystem().supportedFileAttributeViews().contains("posix")
+        ? new FileAttribute<?>[] {
+          PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rw-------"))
+        }
+        : new FileAttribute<?>[0];
   }
 
   private static Instant started(ProcessHandle process) {

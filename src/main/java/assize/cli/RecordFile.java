@@ -6,13 +6,13 @@ import assize.merge.Merged;
 import assize.text.Fingerprint;
 import assize.text.Sha256;
 import assize.yaml.RecordText;
+import java.io.Closeable;
 import java.io.IOException;
+import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.attribute.PosixFilePermission;
+import java.nio.file.StandardOpenOption;
 import java.util.List;
-import java.util.Optional;
-import java.util.Set;
 
 /** The file of a person's record, which is replaced only while it is what was read. */
 final class RecordFile {
@@ -28,24 +28,47 @@ final class RecordFile {
    * @return whether it was written; it is not where the file is no longer what was read
    * @throws OutputFile.CannotWrite if the disk does not allow it
    */
+  @SuppressWarnings("try") // the lock is held, and nothing is asked of it
   boolean replace(Merged merged, Inputs inputs) {
     try (Outputs outputs = new Outputs()) {
       Path real = path.toRealPath();
-      byte[] before = Files.readAllBytes(real);
-      String mark = RecordText.isMarked(before) ? "\uFEFF" : "";
-      outputs.stage(real, mark + merged.applied().edited().text());
-      if (!isWhatWasRead(Files.readAllBytes(real), merged)) {
-        inputs.report(List.of(changed(merged)), false);
-        return false;
+      try (Closeable alone = alone(real)) {
+        byte[] before = Files.readAllBytes(real);
+        if (!isWhatWasRead(before, merged)) {
+          inputs.report(List.of(changed(merged)), false);
+          return false;
+        }
+        String mark = RecordText.isMarked(before) ? "\uFEFF" : "";
+        outputs.stageOwn(real, mark + merged.applied().edited().text());
+        if (!isWhatWasRead(Files.readAllBytes(real), merged)) {
+          inputs.report(List.of(changed(merged)), false);
+          return false;
+        }
+        outputs.place();
+        return true;
       }
-      Optional<Set<PosixFilePermission>> permissions = permissions(real);
-      outputs.place();
-      if (permissions.isPresent()) {
-        Files.setPosixFilePermissions(real, permissions.get());
-      }
-      return true;
     } catch (IOException e) {
       throw OutputFile.cannotWrite(path, e);
+    }
+  }
+
+  /**
+   * Keeps another run from replacing the file between its look at it and ours: whoever waits here
+   * holds the file that was replaced, and finds another in its place. Where an open file can't be
+   * replaced nothing is locked.
+   */
+  private static Closeable alone(Path real) throws IOException {
+    if (!real.getFileSystem().supportedFileAttributeViews().contains("posix")) {
+      return () -> {};
+    }
+    FileChannel channel =
+        FileChannel.open(real, StandardOpenOption.READ, StandardOpenOption.WRITE);
+    try {
+      channel.lock();
+      return channel;
+    } catch (IOException e) {
+      // Some disks know no locks.
+      return channel;
     }
   }
 
@@ -60,11 +83,5 @@ final class RecordFile {
         merged.mine().record().at(),
         "this file was changed while it was being merged; nothing is written",
         "merge again");
-  }
-
-  private static Optional<Set<PosixFilePermission>> permissions(Path file) throws IOException {
-    return file.getFileSystem().supportedFileAttributeViews().contains("posix")
-        ? Optional.of(Files.getPosixFilePermissions(file))
-        : Optional.empty();
   }
 }

@@ -179,7 +179,7 @@ final class Reports {
     String machine = json.isPresent() ? machine(all) : "";
     try (Outputs outputs = new Outputs()) {
       if (!toOutput && problems.isEmpty()) {
-        json.ifPresent(file -> OutputFile.check(List.of(Path.of(file))));
+        json.ifPresent(file -> OutputFile.checkJson(Path.of(file)));
         OutputFile.check(pages);
         all.forEach(one -> folders.add(one.stage(outputs, found)));
         json.ifPresent(file -> outputs.stage(Path.of(file), machine + "\n"));

@@ -123,7 +123,7 @@ final class Roster {
     wanted
         .json()
         .filter(file -> !wanted.toOutput())
-        .ifPresent(file -> OutputFile.check(List.of(Path.of(file))));
+        .ifPresent(file -> OutputFile.checkJson(Path.of(file)));
     try (Outputs outputs = new Outputs();
         RosterGathering gathered = new RosterGathering(terminal, wanted, files.files().size())) {
       files.closed().forEach(gathered::closed);
@@ -167,8 +167,11 @@ final class Roster {
         gathered.take(ahead.remove().get());
       }
     } catch (ExecutionException e) {
-      if (e.getCause() instanceof OutputFile.CannotWrite cannot) {
-        throw cannot;
+      if (e.getCause() instanceof RuntimeException ours) {
+        throw ours;
+      }
+      if (e.getCause() instanceof Error ours) {
+        throw ours;
       }
       throw new IllegalStateException(e.getCause());
     } catch (InterruptedException e) {

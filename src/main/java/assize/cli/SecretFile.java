@@ -5,20 +5,14 @@ import assize.text.Parsed;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.FileAlreadyExistsException;
-import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
-import java.nio.file.attribute.PosixFilePermissions;
 import java.util.Optional;
 
 /** The file beside a record that keeps its secret. It is made once and never written again. */
 final class SecretFile {
   private static final String ENDING = ".secret";
   private static final int LONGEST = 100_000;
-
-  /** Of no other part file of this run. */
-  private static final long LAST = 999_999_999;
 
   private SecretFile() {}
 
@@ -50,6 +44,15 @@ final class SecretFile {
     }
   }
 
+  /** Takes away what a run left that was killed while it made a secret. */
+  static void clear(Path file) {
+    try {
+      PartName.clearStale(OutputFile.folderOf(file));
+    } catch (IOException e) {
+      return;
+    }
+  }
+
   /** Says what to do about a secret that can't be read. */
   static String damaged(Path file, String reason) {
     return file
@@ -65,42 +68,12 @@ final class SecretFile {
    * @throws OutputFile.CannotWrite if another run made one in the meantime, which stays
    */
   static void keep(Path file, Path record, Secret secret) {
-    Path part = file.resolveSibling(PartName.next(LAST));
     try {
-      create(part);
-      try {
-        Files.writeString(part, secret.file(name(record)), StandardOpenOption.WRITE);
-        place(part, file);
-      } finally {
-        Files.deleteIfExists(part);
-      }
+      NewFile.write(file, secret.file(name(record)), PartName.forOwnerAlone(file));
     } catch (FileAlreadyExistsException e) {
       throw new OutputFile.CannotWrite(file, "another run has just made it; run this again", e);
     } catch (IOException e) {
       throw OutputFile.cannotWrite(file, e);
-    }
-  }
-
-  private static void create(Path part) throws IOException {
-    try {
-      Files.createFile(
-          part, PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rw-------")));
-    } catch (UnsupportedOperationException e) {
-      Files.createFile(part);
-    }
-  }
-
-  /** A second name is made whole or not at all, and never in the place of another. */
-  private static void place(Path part, Path file) throws IOException {
-    try {
-      Files.createLink(file, part);
-    } catch (UnsupportedOperationException e) {
-      Files.move(part, file);
-    } catch (FileSystemException e) {
-      if (e instanceof FileAlreadyExistsException) {
-        throw e;
-      }
-      Files.move(part, file);
     }
   }
 }

@@ -214,7 +214,9 @@ final class Sharing implements Reports.Made {
 
   @Override
   public Runnable keeping() {
-    return kept.isPresent() ? () -> {} : new Keeping(secretFile, record, secret);
+    return kept.isPresent()
+        ? () -> SecretFile.clear(secretFile)
+        : new Keeping(secretFile, record, secret);
   }
 
   /** Little enough to be held for each of thousands. */

@@ -14,6 +14,7 @@ import assize.text.SourceFile;
 import assize.yaml.RecordReader;
 import assize.yaml.RecordText;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
@@ -103,10 +104,26 @@ final class SheetCommand implements Callable<Integer> {
     Path file = out.orElseGet(() -> Path.of("reports", name));
     switch (form) {
       case HTML -> OutputFile.write(file, page(sheet));
-      case XLSX -> OutputFile.write(file, table(sheet, TableWriter::xlsx));
-      case CSV -> OutputFile.write(file, table(sheet, TableWriter::csv));
+      case XLSX -> writeNew(file, table(sheet, TableWriter::xlsx));
+      case CSV -> writeNew(file, table(sheet, TableWriter::csv));
     }
     terminal.result("wrote " + RecordFiles.shown(file));
+  }
+
+  /** Somebody may have filled in the table that stands there. */
+  private static void writeNew(Path file, byte[] bytes) {
+    OutputFile.check(List.of(file));
+    try {
+      if (Files.exists(file)
+          && !(Files.size(file) == bytes.length
+              && Arrays.equals(Files.readAllBytes(file), bytes))) {
+        String reason = "it is there already, and may be filled in; name a new file";
+        throw new OutputFile.CannotWrite(file, reason, new IOException(reason));
+      }
+    } catch (IOException e) {
+      throw OutputFile.cannotWrite(file, e);
+    }
+    OutputFile.write(file, bytes);
   }
 
   /** How a table is written. */

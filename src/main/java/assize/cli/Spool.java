@@ -2,71 +2,104 @@ package assize.cli;
 
 import java.io.IOException;
 import java.io.OutputStream;
-import java.io.RandomAccessFile;
+import java.nio.ByteBuffer;
+import java.nio.channels.SeekableByteChannel;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 
-/** Text that waits on disk until it is wanted; nobody else sees it, and it goes with the run. */
+/**
+ * Text that waits on disk until it is wanted, in the system's folder for such files; nobody else
+ * sees it, and it goes with the run. Where a system lets an open file go, even a program that is
+ * killed leaves nothing.
+ */
 final class Spool implements AutoCloseable {
   private static final int PIECE = 1 << 16;
 
-  private final Path path;
-  private final RandomAccessFile file;
+  private final SeekableByteChannel file;
   private long end;
 
-  private Spool(Path path, RandomAccessFile file) {
-    this.path = path;
+  private Spool(SeekableByteChannel file) {
     this.file = file;
   }
 
   /** A piece of the text. */
   record Piece(long at, int length) {}
 
-  static Spool open() throws IOException {
-    Path path = Files.createTempFile("assize-", ".spool");
-    Spool spool = new Spool(path, new RandomAccessFile(path.toFile(), "rw"));
-    spool.unlink();
-    return spool;
-  }
-
-  /** Where a system lets an open file go, even a program that is killed leaves nothing. */
-  private void unlink() {
+  /**
+   * Begins with no text.
+   *
+   * @throws OutputFile.CannotWrite if that folder is not there or takes no file
+   */
+  static Spool open() {
     try {
-      Files.deleteIfExists(path);
+      Path path = Files.createTempFile("assize-", ".spool");
+      return new Spool(
+          Files.newByteChannel(
+              path,
+              StandardOpenOption.READ,
+              StandardOpenOption.WRITE,
+              StandardOpenOption.DELETE_ON_CLOSE));
     } catch (IOException e) {
-      path.toFile().deleteOnExit();
+      throw cannot(e);
     }
   }
 
-  Piece append(String text) throws IOException {
+  private static OutputFile.CannotWrite cannot(IOException e) {
+    Path folder = Path.of(System.getProperty("java.io.tmpdir", ""));
+    String reason =
+        Files.isDirectory(folder)
+            ? OutputFile.said(e).orElse("the disk does not allow it")
+            : "there is no such folder";
+    return new OutputFile.CannotWrite(
+        folder,
+        reason + "; rows wait there until the page is made: java -Djava.io.tmpdir=DIR names another",
+        e);
+  }
+
+  /**
+   * Adds a piece.
+   *
+   * @throws OutputFile.CannotWrite if the disk is full
+   */
+  Piece append(String text) {
     byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
     Piece piece = new Piece(end, bytes.length);
-    file.seek(end);
-    file.write(bytes);
+    try {
+      file.position(end);
+      for (ByteBuffer left = ByteBuffer.wrap(bytes); left.hasRemaining(); ) {
+        file.write(left);
+      }
+    } catch (IOException e) {
+      throw cannot(e);
+    }
     end += bytes.length;
     return piece;
   }
 
   String read(Piece piece) throws IOException {
-    byte[] bytes = new byte[piece.length()];
-    file.seek(piece.at());
-    file.readFully(bytes);
-    return new String(bytes, StandardCharsets.UTF_8);
+    ByteBuffer bytes = ByteBuffer.allocate(piece.length());
+    file.position(piece.at());
+    while (bytes.hasRemaining()) {
+      if (file.read(bytes) < 0) {
+        throw new IOException("a waiting text was cut off");
+      }
+    }
+    return new String(bytes.array(), StandardCharsets.UTF_8);
   }
 
   /** Writes all of it. */
   void copyTo(OutputStream out) throws IOException {
-    byte[] bytes = new byte[PIECE];
-    file.seek(0);
-    for (int n = file.read(bytes); n > 0; n = file.read(bytes)) {
-      out.write(bytes, 0, n);
+    ByteBuffer bytes = ByteBuffer.allocate(PIECE);
+    file.position(0);
+    while (file.read(bytes.clear()) > 0) {
+      out.write(bytes.array(), 0, bytes.position());
     }
   }
 
   @Override
   public void close() throws IOException {
     file.close();
-    unlink();
   }
 }

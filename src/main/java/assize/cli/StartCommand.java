@@ -14,6 +14,7 @@ import assize.start.RecordToFill;
 import assize.text.SourceFile;
 import assize.yaml.RecordReader;
 import java.io.IOException;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -83,8 +84,7 @@ final class StartCommand implements Callable<Integer> {
     }
     VehicleRecord vehicle = options.vehicle(ruleSet, NamedRules.id(record), named.get());
     if (Files.exists(record)) {
-      terminal.error("error: " + record + " is there already and stays as it is; name a new file");
-      return Exit.CANNOT_WRITE;
+      return isThere();
     }
     Judgment judgment = Judge.judge(ruleSet, vehicle, Optional.empty());
     WalkView view = WalkViews.of(judgment);
@@ -92,10 +92,23 @@ final class StartCommand implements Callable<Integer> {
         Modeline.of(record, Modeline.RECORD).map(it -> it + "\n").orElse("")
             + RecordToFill.text(view, vehicle, ruleSet, record.toString().replace('\\', '/'));
     check(text, ruleSet);
-    OutputFile.write(record, text);
+    OutputFile.check(List.of(record));
+    try {
+      Files.createDirectories(OutputFile.folderOf(record));
+      NewFile.write(record, text);
+    } catch (FileAlreadyExistsException e) {
+      return isThere();
+    } catch (IOException e) {
+      throw OutputFile.cannotWrite(record, e);
+    }
     judgment.remarks().stream().map(Remark::words).forEach(terminal::error);
     report(view);
     return Exit.DONE;
+  }
+
+  private int isThere() {
+    terminal.error("error: " + record + " is there already and stays as it is; name a new file");
+    return Exit.CANNOT_WRITE;
   }
 
   /** What is written has to be a record without fault; if it is not, that is a fault of ours. */

@@ -17,7 +17,7 @@ final class Typed {
     try {
       return Path.of(text);
     } catch (InvalidPathException e) {
-      throw new TypeConversionException("no file can have this name here");
+      throw new TypeConversionException(Failures.unnameable(text));
     }
   }
 

@@ -1,0 +1,127 @@
+package assize.fault;
+
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import javax.imageio.ImageIO;
+
+/**
+ * A command, and what stands in its folder before: what it reads, and old files where it writes.
+ *
+ * @param words the command line; {@code @} stands for the folder
+ * @param old the files that it replaces, by name, with what is in them
+ * @param changes files of a person's own that it may replace, all at once
+ */
+record Scene(String name, List<String> words, Map<String, String> old, List<String> changes) {
+  private static final Path SMALL = Path.of("src/test/resources/assize/cli/small");
+  private static final String PHOTOS = "evidence: {front: {photo: front.png, caption: The front}}\n";
+
+  /** All commands that write, each in the forms that write differently. */
+  static final List<Scene> ALL =
+      List.of(
+          new Scene(
+              "reports with photos beside and JSON",
+              List.of(
+                  "judge @/one.yaml @/two.yaml --out @/out --json @/all.json --photos beside"),
+              Map.of(
+                  "out/one.html", "old report",
+                  "out/one-photos/00112233445566aa.png", "old photo",
+                  "all.json", "{\"old\": 1}"),
+              List.of()),
+          new Scene(
+              "a copy for others",
+              List.of("judge --share @/one.yaml --out @/out"),
+              Map.of("out/one-shared.html", "old copy"),
+              List.of()),
+          new Scene(
+              "a roster",
+              List.of("roster @ --out @/out --leave-out-faulty --json @/all.json"),
+              Map.of(
+                  "out/roster.html", "old index",
+                  "out/one.html", "old report",
+                  "out/two.html", "old report",
+                  "all.json", "{\"old\": 1}"),
+              List.of()),
+          new Scene(
+              "a merge",
+              List.of("merge --write @/one.yaml @/friend.yaml"),
+              Map.of(),
+              List.of("one.yaml")),
+          new Scene(
+              "a record to fill in",
+              List.of("start @/rules.yaml @/new.yaml --model X1"),
+              Map.of(),
+              List.of()),
+          new Scene("schemas", List.of("schema @/schemas"), Map.of(), List.of()),
+          new Scene(
+              "a sheet",
+              List.of("sheet @/one.yaml --out @/out/sheet.html"),
+              Map.of("out/sheet.html", "old sheet"),
+              List.of()),
+          new Scene(
+              "a table",
+              List.of("sheet @/one.yaml --out @/out/sheet.xlsx"),
+              Map.of(),
+              List.of()),
+          new Scene(
+              "a book",
+              List.of("guide @/rules.yaml --out @/out/book.html"),
+              Map.of("out/book.html", "old book"),
+              List.of()),
+          new Scene(
+              "a dossier",
+              List.of("dossier @/one.yaml --out @/out"),
+              Map.of("out/one-door-key.html", "old page"),
+              List.of()));
+
+  String[] words(Path folder) {
+    return words.get(0).replace("@", folder.toString()).split(" ");
+  }
+
+  /** Lays everything out in an empty folder. */
+  void lay(Path folder) throws IOException {
+    for (String name : List.of("rules.yaml", "one.yaml", "two.yaml")) {
+      String text = Files.readString(SMALL.resolve(name));
+      write(folder, name, name.equals("one.yaml") ? text + PHOTOS : text);
+    }
+    if (!changes.isEmpty()) {
+      String head = Files.readString(SMALL.resolve("one.yaml")).split("observations:")[0];
+      write(folder, "friend.yaml", head + "observations: {horn-button: {note: \"Seen.\"}}\n");
+    }
+    ByteArrayOutputStream png = new ByteArrayOutputStream();
+    ImageIO.write(new BufferedImage(40, 30, BufferedImage.TYPE_INT_RGB), "png", png);
+    Files.write(folder.resolve("front.png"), png.toByteArray());
+    for (Map.Entry<String, String> one : old.entrySet()) {
+      write(folder, one.getKey(), one.getValue());
+    }
+  }
+
+  private static void write(Path folder, String name, String text) throws IOException {
+    Path file = folder.resolve(name);
+    Files.createDirectories(file.getParent());
+    Files.writeString(file, text);
+  }
+
+  /** Returns every file below, each with its bytes as letters. */
+  static Map<String, String> files(Path folder) {
+    Map<String, String> files = new TreeMap<>();
+    try (Stream<Path> all = Files.walk(folder)) {
+      for (Path one : all.filter(Files::isRegularFile).toList()) {
+        files.put(
+            folder.relativize(one).toString(),
+            Files.readString(one, StandardCharsets.ISO_8859_1));
+      }
+      return files;
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+}
