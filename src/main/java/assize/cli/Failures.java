@@ -19,22 +19,15 @@ final class Failures {
       terminal.error(String.valueOf(problem.getMessage()));
       return Exit.CANNOT_WRITE;
     }
-    if (problem instanceof UncheckedIOException unchecked) {
-      return disk(terminal, unchecked.getCause());
-    }
-    if (problem instanceof IOException checked) {
-      return disk(terminal, checked);
+    if (problem instanceof UncheckedIOException || problem instanceof IOException) {
+      terminal.error("the disk failed: " + problem.getMessage());
+      return Exit.CANNOT_WRITE;
     }
     if (problem instanceof InvalidPathException path) {
       terminal.error("error: " + unnameable(path.getInput()));
       return Exit.BAD_INPUT;
     }
     throw problem;
-  }
-
-  private static int disk(Terminal terminal, IOException problem) {
-    terminal.error("the disk failed: " + problem.getMessage());
-    return Exit.CANNOT_WRITE;
   }
 
   /** Says that the system can't name a file. */

@@ -127,7 +127,8 @@ public final class Main implements Runnable {
                   terminal.error("Try: " + verb + " --help");
                   return Exit.BAD_COMMAND_LINE;
                 })
-            .setExecutionExceptionHandler((problem, command, parsed) -> Failures.say(terminal, problem));
+            .setExecutionExceptionHandler(
+                (problem, command, parsed) -> Failures.say(terminal, problem));
     line.getSubcommands()
         .values()
         .forEach(verb -> verb.getCommandSpec().versionProvider(new Version()));

@@ -61,8 +61,7 @@ final class RecordFile {
     if (!real.getFileSystem().supportedFileAttributeViews().contains("posix")) {
       return () -> {};
     }
-    FileChannel channel =
-        FileChannel.open(real, StandardOpenOption.READ, StandardOpenOption.WRITE);
+    FileChannel channel = FileChannel.open(real, StandardOpenOption.READ, StandardOpenOption.WRITE);
     try {
       channel.lock();
       return channel;

@@ -54,7 +54,8 @@ final class Spool implements AutoCloseable {
             : "there is no such folder";
     return new OutputFile.CannotWrite(
         folder,
-        reason + "; rows wait there until the page is made: java -Djava.io.tmpdir=DIR names another",
+        reason
+            + "; rows wait there until the page is made: java -Djava.io.tmpdir=DIR names another",
         e);
   }
 

@@ -94,7 +94,9 @@ class SurroundingsTest {
     }
   }
 
-  /** No message ends up in a page, where all three streams are closed and pages are opened first. */
+  /**
+   * No message ends up in a page, where all three streams are closed and pages are opened first.
+   */
   @ParameterizedTest
   @ValueSource(strings = {"judge one.yaml", "roster . --leave-out-faulty"})
   void whatIsSaidToNobodyIsInNoPage(String words) throws Exception {
@@ -124,7 +126,9 @@ class SurroundingsTest {
     assertThat(again.exit()).isEqualTo(Exit.CANNOT_WRITE);
     assertThat(again.err())
         .isEqualTo(
-            "can't write " + table + ": it is there already, and may be filled in; name a new file\n");
+            "can't write "
+                + table
+                + ": it is there already, and may be filled in; name a new file\n");
     assertThat(table).hasContent(filled);
   }
 
@@ -199,7 +203,8 @@ class SurroundingsTest {
     String note = "x".repeat(60_000) + "\n";
     String notes =
         IntStream.range(0, 60)
-            .mapToObj(i -> "  e" + i + ": {document: rules.yaml, caption: \"" + note.strip() + "\"}\n")
+            .mapToObj(
+                i -> "  e" + i + ": {document: rules.yaml, caption: \"" + note.strip() + "\"}\n")
             .collect(Collectors.joining());
     Path record = bench.at("many/v00000.yaml");
     Files.writeString(record, Files.readString(record) + "evidence:\n" + notes);
@@ -223,8 +228,7 @@ class SurroundingsTest {
     }
     List<Ran> ran = new ArrayList<>();
     for (int i = 0; i < lines.size(); i++) {
-      ran.add(
-          new Ran(processes.get(i).waitFor(), Files.readString(bench.at("said-" + i)), ""));
+      ran.add(new Ran(processes.get(i).waitFor(), Files.readString(bench.at("said-" + i)), ""));
     }
     return ran;
   }

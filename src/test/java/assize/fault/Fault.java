@@ -68,8 +68,6 @@ enum Fault {
   /** A write that fails bears no file's name; the other calls do. */
   private static IOException full(Path path, boolean bytes) {
     String reason = "No space left on device";
-    return bytes
-        ? new IOException(reason)
-        : new FileSystemException(path.toString(), null, reason);
+    return bytes ? new IOException(reason) : new FileSystemException(path.toString(), null, reason);
   }
 }

@@ -134,7 +134,8 @@ final class FaultProgram {
     boolean isNew = scene.words().get(0).startsWith("start") && left.containsKey("new.yaml");
     assertThat(ended.exit()).as(what + ", again\n" + ended.said()).isEqualTo(isNew ? 3 : 0);
     boolean isDone = isNew || left.equals(after);
-    boolean isMerged = isDone || scene.changes().stream().anyMatch(it -> left.get(it).equals(after.get(it)));
+    boolean isMerged =
+        isDone || scene.changes().stream().anyMatch(it -> left.get(it).equals(after.get(it)));
     if (!isMerged) {
       assertThat(now.keySet()).as(what + ", again").isEqualTo(after.keySet());
     }

@@ -50,8 +50,12 @@ class FaultTest {
   /** The same with a process that is really gone; another then clears what it left. */
   @ParameterizedTest
   @CsvSource({
-    "a merge, 1", "a merge, 2", "a merge, 3", "a merge, 4",
-    "reports with photos beside and JSON, 9", "reports with photos beside and JSON, 17"
+    "a merge, 1",
+    "a merge, 2",
+    "a merge, 3",
+    "a merge, 4",
+    "reports with photos beside and JSON, 9",
+    "reports with photos beside and JSON, 17"
   })
   void aProcessThatIsGoneLeavesNothingHalf(String name, int step) throws Exception {
     Scene scene = Scene.ALL.stream().filter(it -> it.name().equals(name)).findFirst().orElseThrow();

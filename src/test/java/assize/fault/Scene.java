@@ -22,15 +22,15 @@ import javax.imageio.ImageIO;
  */
 record Scene(String name, List<String> words, Map<String, String> old, List<String> changes) {
   private static final Path SMALL = Path.of("src/test/resources/assize/cli/small");
-  private static final String PHOTOS = "evidence: {front: {photo: front.png, caption: The front}}\n";
+  private static final String PHOTOS =
+      "evidence: {front: {photo: front.png, caption: The front}}\n";
 
   /** All commands that write, each in the forms that write differently. */
   static final List<Scene> ALL =
       List.of(
           new Scene(
               "reports with photos beside and JSON",
-              List.of(
-                  "judge @/one.yaml @/two.yaml --out @/out --json @/all.json --photos beside"),
+              List.of("judge @/one.yaml @/two.yaml --out @/out --json @/all.json --photos beside"),
               Map.of(
                   "out/one.html", "old report",
                   "out/one-photos/00112233445566aa.png", "old photo",
@@ -67,10 +67,7 @@ record Scene(String name, List<String> words, Map<String, String> old, List<Stri
               Map.of("out/sheet.html", "old sheet"),
               List.of()),
           new Scene(
-              "a table",
-              List.of("sheet @/one.yaml --out @/out/sheet.xlsx"),
-              Map.of(),
-              List.of()),
+              "a table", List.of("sheet @/one.yaml --out @/out/sheet.xlsx"), Map.of(), List.of()),
           new Scene(
               "a book",
               List.of("guide @/rules.yaml --out @/out/book.html"),
@@ -116,8 +113,7 @@ record Scene(String name, List<String> words, Map<String, String> old, List<Stri
     try (Stream<Path> all = Files.walk(folder)) {
       for (Path one : all.filter(Files::isRegularFile).toList()) {
         files.put(
-            folder.relativize(one).toString(),
-            Files.readString(one, StandardCharsets.ISO_8859_1));
+            folder.relativize(one).toString(), Files.readString(one, StandardCharsets.ISO_8859_1));
       }
       return files;
     } catch (IOException e) {
