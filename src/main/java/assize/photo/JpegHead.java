@@ -57,7 +57,7 @@ final class JpegHead {
     if (scans > 1 && (long) width * height > MOST_IN_SCANS) {
       return Parsed.bad(
           "this JPEG has "
-              + (long) width * height / 1_000_000
+              + Photo.millions((long) width * height)
               + " million pixels, kept so that none is whole before the end; at most 50 million of"
               + " this kind are read: save it as an ordinary JPEG, not a progressive one",
           0,

@@ -84,7 +84,12 @@ public record Photo(
   /** Refuses a file that is too long to be read. */
   public static <T> Parsed<T> tooLong(long bytes) {
     return Parsed.bad(
-        "the file has " + bytes / MILLION + " MB; at most 100 are read: save a smaller one", 0, 0);
+        "the file has " + millions(bytes) + " MB; at most 100 are read: save a smaller one", 0, 0);
+  }
+
+  /** Returns a number in millions, rounded up: what is past a limit is said to be more than it. */
+  static long millions(long number) {
+    return (number + MILLION - 1) / MILLION;
   }
 
   private static Parsed<Head> within(Head head) {
@@ -92,7 +97,7 @@ public record Photo(
         ? Parsed.ok(head)
         : Parsed.bad(
             "this picture has "
-                + head.pixels() / MILLION
+                + millions(head.pixels())
                 + " million pixels; at most 100 million are read: save a smaller one",
             0,
             0);

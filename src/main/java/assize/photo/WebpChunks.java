@@ -60,7 +60,7 @@ final class WebpChunks {
     if ((long) width * height > MOST_PIXELS) {
       return Parsed.bad(
           "this WebP picture has "
-              + (long) width * height / 1_000_000
+              + Photo.millions((long) width * height)
               + " million pixels; at most 16 million are read: save it as JPEG",
           0,
           0);

@@ -1,0 +1,360 @@
+package assize.docs;
+
+import assize.cli.Main;
+import assize.cli.Terminal;
+import assize.photo.Photo;
+import assize.text.Parsed;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.function.LongFunction;
+import java.util.stream.Collectors;
+import java.util.stream.LongStream;
+import java.util.zip.CRC32;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipInputStream;
+import java.util.zip.ZipOutputStream;
+import javax.imageio.IIOImage;
+import javax.imageio.ImageIO;
+import javax.imageio.ImageWriteParam;
+import javax.imageio.ImageWriter;
+
+/** Gives the program as much of something as is asked for. */
+@FunctionalInterface
+interface AtLimit {
+  /** Returns what the program says of {@code n} of it. */
+  String said(Path folder, long n) throws Exception;
+
+  /** By the first cell of the page's row. */
+  Map<String, AtLimit> ALL = all();
+
+  String RULES =
+      """
+      rule_set: small
+      name: A small standard
+      edition: "1"
+      scale: {method: sum, out_of: 10}
+      models: {X1: {name: Dropside, built: 1932-03/1936-08}}
+      """;
+  String ITEM =
+      "areas: {cab: {name: Cab, items: {horn-button: {title: Horn button, points: 4, expect: ";
+  String END = "}}}}\n";
+  String FINISHES = "finishes: {nickel: {name: nickel plate}}\n";
+  String CHIP = "colors: {green: {name: Green, lab: [30, -20, 10]}}\n";
+  String RECORD = "record: one\nrules: rules.yaml\nvehicle: {name: The first, model: X1}\n";
+
+  private static Map<String, AtLimit> all() {
+    Map<String, AtLimit> all = new LinkedHashMap<>();
+    all.put(
+        "bytes of a rule set's or record's file",
+        record(n -> RECORD + "#".repeat((int) n - RECORD.length() - 1) + "\n"));
+    all.put("files of a rule set in a folder, beside `rules.yaml`", AtLimit::manyFiles);
+    all.put(
+        "names inside each other",
+        record(n -> RECORD + "x: " + "{a: ".repeat((int) n - 1) + "1" + "}".repeat((int) n - 1)));
+    all.put(
+        "entries of a file",
+        record(n -> RECORD + "x: [" + "a,".repeat((int) n - 7) + "]"));
+    all.put(
+        "characters of a text",
+        record(n -> RECORD + "observations: {horn-button: {note: " + "a".repeat((int) n) + "}}"));
+    all.put("characters of a name", record(n -> RECORD + "a".repeat((int) n) + ": 1"));
+    all.put(
+        "things wrong in a file that are shown",
+        record(n -> RECORD + join(n, i -> "k" + i + ": 1\n", "")));
+    all.put("points", rules(n -> ITEM.replace("points: 4", "points: " + n) + "{finish: nickel}"));
+    all.put(
+        "values that claims name for one aspect of one item",
+        claims(n -> "[{says: {finish: [" + join(n, i -> "f" + i, ", ") + "]}}]"));
+    all.put(
+        "different things that claims hold of one aspect",
+        claims(n -> "[" + join(n, i -> "{says: {finish: [f" + i / 8 + ", f" + (10 + i % 8) + "]}}", ", ") + "]"));
+    all.put(
+        "claims of one aspect that leave open or rule out",
+        claims(n -> "[" + join(n, i -> "{rules_out: {finish: f" + i + "}}", ", ") + "]"));
+    all.put(
+        "traces on one item",
+        record(
+            n ->
+                RECORD
+                    + "traces: ["
+                    + join(n, i -> "{item: horn-button, grade: A, says: {finish: nickel}}", ", ")
+                    + "]"));
+    all.put(
+        "covered parts of a photo",
+        record(
+            n ->
+                RECORD
+                    + "evidence: {front: {photo: x.png, cover: ["
+                    + join(n, i -> "{left: 1, top: 1, width: 1, height: 1}", ", ")
+                    + "]}}"));
+    all.put(
+        "pieces counted",
+        both(
+            ITEM + "{count: 2}",
+            n -> RECORD + "observations: {horn-button: {count: " + n + "}}"));
+    all.put(
+        "color difference allowed",
+        rules(n -> ITEM + "{color: {any: green, tolerance: " + n + "}}"));
+    all.put(
+        "uncertainty of a color",
+        both(
+            ITEM + "{color: green}",
+            n ->
+                RECORD
+                    + "observations: {horn-button: {color: {lab: [1, 2, 3], uncertainty: "
+                    + n
+                    + "}}}"));
+    all.put("characters of a date", (folder, n) -> run("date", date(n)));
+    all.put("years, before and after year 0", (folder, n) -> run("date", "Y" + n, "Y-" + n));
+    all.put(
+        "spans of days that a condition covers",
+        rules(
+            n ->
+                ITEM.replace(
+                        "points: 4",
+                        "points: 4, built: \"{" + join(n, i -> "" + (1700 + 2 * i), ",") + "}\"")
+                    + "{finish: nickel}"));
+    all.put(
+        "digits of a size", rules(n -> ITEM + "{size: " + "1".repeat((int) n) + " mm}"));
+    all.put(
+        "digits in a window of date codes",
+        rules(
+            n ->
+                ITEM
+                    + "{date_code: {pattern: \"(?P<year>[0-9]{2})\", made: P"
+                    + "1".repeat((int) n)
+                    + "D..P0D}}"));
+    all.put(
+        "characters of a pattern",
+        rules(n -> ITEM + "{part_number: \"" + "1".repeat((int) n) + "\"}"));
+    all.put("bytes of a photo", (folder, n) -> photo(new byte[(int) n]));
+    all.put("pixels of a photo", (folder, n) -> photo(png((int) n)));
+    all.put("pixels of a progressive JPEG", (folder, n) -> photo(progressive(n)));
+    all.put("pixels of a WebP photo", (folder, n) -> photo(webp(n)));
+    all.put("bytes of a filled-in CSV", AtLimit::csv);
+    all.put("bytes of a filled-in workbook", AtLimit::workbook);
+    all.put("cells of a filled-in workbook", AtLimit::cells);
+    all.put("bytes of a record's secret", AtLimit::secret);
+    return all;
+  }
+
+  private static String join(long n, LongFunction<String> one, String between) {
+    return LongStream.range(0, n).mapToObj(one).collect(Collectors.joining(between));
+  }
+
+  private static String run(String... words) {
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    PrintStream said = new PrintStream(bytes, true, StandardCharsets.UTF_8);
+    Main.run(new Terminal(said, said, false), words);
+    return bytes.toString(StandardCharsets.UTF_8);
+  }
+
+  private static void lay(Path folder, String rules, String record) throws IOException {
+    Files.writeString(folder.resolve("rules.yaml"), RULES + FINISHES + CHIP + rules);
+    Files.writeString(folder.resolve("one.yaml"), record);
+  }
+
+  private static AtLimit both(String item, LongFunction<String> record) {
+    return (folder, n) -> {
+      lay(folder, item + END, record.apply(n));
+      return run("lint", folder.resolve("one.yaml").toString());
+    };
+  }
+
+  private static AtLimit record(LongFunction<String> record) {
+    return both(ITEM + "{finish: nickel}", record);
+  }
+
+  private static AtLimit rules(LongFunction<String> rules) {
+    return (folder, n) -> {
+      lay(folder, rules.apply(n) + END, RECORD);
+      return run("lint", folder.resolve("rules.yaml").toString());
+    };
+  }
+
+  /** Claims of different sources over 60 finishes. */
+  private static AtLimit claims(LongFunction<String> claims) {
+    return (folder, n) -> {
+      String each = claims.apply(n);
+      StringBuilder cited = new StringBuilder();
+      int sources = 0;
+      for (int at = 0; at < each.length(); at++) {
+        boolean begins = each.startsWith("{says", at) || each.startsWith("{rules_out", at);
+        cited.append(each.charAt(at)).append(begins ? "source: s" + sources++ + ", " : "");
+      }
+      String rules =
+          RULES
+              + "finishes: {"
+              + join(60, i -> "f" + i + ": {name: Finish " + i + "}", ", ")
+              + "}\nsources: {"
+              + join(sources, i -> "s" + i + ": {kind: drawing, grade: A, title: S" + i + "}", ", ")
+              + "}\n"
+              + ITEM.replace("expect: ", "claims: ")
+              + cited
+              + END;
+      Files.writeString(folder.resolve("rules.yaml"), rules);
+      return run("lint", folder.resolve("rules.yaml").toString());
+    };
+  }
+
+  private static String manyFiles(Path folder, long n) throws IOException {
+    lay(folder, ITEM + "{finish: nickel}" + END, RECORD);
+    Files.delete(folder.resolve("one.yaml"));
+    for (int i = 0; i < n; i++) {
+      Files.writeString(folder.resolve("more-" + i + ".yaml"), "# nothing yet\n");
+    }
+    return run("lint", folder.toString());
+  }
+
+  /** A set of years, with as many signs of doubt as are wanted. */
+  private static String date(long n) {
+    String years = "[" + "1934,".repeat(198) + "1934]";
+    int doubts = (int) n - years.length();
+    return years.replaceFirst("(1934,){" + doubts + "}", "1934~,".repeat(doubts));
+  }
+
+  private static String photo(byte[] file) {
+    return Photo.open(file, "x").match(it -> "read", Parsed.Bad::reason);
+  }
+
+  private static byte[] picture(String format, boolean progressive) throws IOException {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    ImageWriter writer = ImageIO.getImageWritersByFormatName(format).next();
+    ImageWriteParam how = writer.getDefaultWriteParam();
+    if (progressive) {
+      how.setProgressiveMode(ImageWriteParam.MODE_DEFAULT);
+    }
+    try (var stream = ImageIO.createImageOutputStream(out)) {
+      writer.setOutput(stream);
+      BufferedImage image = new BufferedImage(8, 8, BufferedImage.TYPE_INT_RGB);
+      writer.write(null, new IIOImage(image, null, null), how);
+    }
+    return out.toByteArray();
+  }
+
+  /** A picture of one row. */
+  private static byte[] png(int pixels) throws IOException {
+    byte[] png = picture("png", false);
+    ByteBuffer header = ByteBuffer.wrap(png).putInt(16, pixels).putInt(20, 1);
+    CRC32 crc = new CRC32();
+    crc.update(png, 12, 17);
+    header.putInt(29, (int) crc.getValue());
+    return png;
+  }
+
+  /** One pixel too many is one row too many. */
+  private static byte[] progressive(long pixels) throws IOException {
+    byte[] jpeg = picture("jpeg", true);
+    int frame = 0;
+    while (jpeg[frame] != (byte) 0xff || jpeg[frame + 1] != (byte) 0xc2) {
+      frame++;
+    }
+    ByteBuffer.wrap(jpeg)
+        .putShort(frame + 5, (short) ((pixels + 9_999) / 10_000))
+        .putShort(frame + 7, (short) 10_000);
+    return jpeg;
+  }
+
+  /** The head of a picture, by the format's specification (RFC 6386, 9.1; RFC 9649). */
+  private static byte[] webp(long pixels) {
+    ByteBuffer webp = ByteBuffer.allocate(40).order(ByteOrder.LITTLE_ENDIAN);
+    webp.put("RIFF".getBytes(StandardCharsets.US_ASCII)).putInt(32);
+    webp.put("WEBPVP8 ".getBytes(StandardCharsets.US_ASCII)).putInt(20);
+    webp.put(new byte[] {0x10, 0, 0, (byte) 0x9d, 1, 0x2a});
+    webp.putShort((short) 4000).putShort((short) ((pixels + 3_999) / 4000));
+    return webp.array();
+  }
+
+  private static Path sheet(Path folder, String name) throws IOException {
+    lay(folder, ITEM + "{finish: nickel}" + END, RECORD);
+    Path table = folder.resolve(name);
+    run("sheet", folder.resolve("one.yaml").toString(), "--out", table.toString());
+    return table;
+  }
+
+  private static String merged(Path folder, Path table) {
+    return run("merge", folder.resolve("one.yaml").toString(), table.toString());
+  }
+
+  private static String csv(Path folder, long n) throws IOException {
+    Path table = sheet(folder, "sheet.csv");
+    String text = Files.readString(table);
+    long more = n - Files.size(table);
+    Files.writeString(table, text + "\r\n".repeat((int) more / 2) + "\n".repeat((int) more % 2));
+    return merged(folder, table);
+  }
+
+  private static byte[] packed(Map<String, byte[]> parts, long padding) throws IOException {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    try (ZipOutputStream zip = new ZipOutputStream(out)) {
+      for (Map.Entry<String, byte[]> one : parts.entrySet()) {
+        zip.putNextEntry(new ZipEntry(one.getKey()));
+        zip.write(one.getValue());
+        zip.closeEntry();
+      }
+      byte[] picture = new byte[(int) padding];
+      CRC32 crc = new CRC32();
+      crc.update(picture);
+      ZipEntry entry = new ZipEntry("xl/media/picture.png");
+      entry.setMethod(ZipEntry.STORED);
+      entry.setSize(padding);
+      entry.setCrc(crc.getValue());
+      zip.putNextEntry(entry);
+      zip.write(picture);
+      zip.closeEntry();
+    }
+    return out.toByteArray();
+  }
+
+  private static Map<String, byte[]> parts(Path table) throws IOException {
+    Map<String, byte[]> parts = new LinkedHashMap<>();
+    try (ZipInputStream zip = new ZipInputStream(new ByteArrayInputStream(Files.readAllBytes(table)))) {
+      for (ZipEntry one = zip.getNextEntry(); one != null; one = zip.getNextEntry()) {
+        parts.put(one.getName(), zip.readAllBytes());
+      }
+    }
+    return parts;
+  }
+
+  private static String workbook(Path folder, long n) throws IOException {
+    Path table = sheet(folder, "sheet.xlsx");
+    Map<String, byte[]> parts = parts(table);
+    long base = packed(parts, 0).length;
+    Files.write(table, packed(parts, n - base));
+    return merged(folder, table);
+  }
+
+  private static String cells(Path folder, long n) throws IOException {
+    Path table = sheet(folder, "sheet.xlsx");
+    Map<String, byte[]> parts = parts(table);
+    String name =
+        parts.keySet().stream().filter(it -> it.endsWith("sheet1.xml")).findFirst().orElseThrow();
+    String xml = new String(parts.get(name), StandardCharsets.UTF_8);
+    long there =
+        parts.entrySet().stream()
+            .filter(it -> it.getKey().startsWith("xl/worksheets/"))
+            .mapToLong(it -> new String(it.getValue(), StandardCharsets.UTF_8).split("<c ", -1).length - 1L)
+            .sum();
+    String row = "<row>" + "<c/>".repeat((int) (n - there)) + "</row></sheetData>";
+    parts.put(name, xml.replace("</sheetData>", row).getBytes(StandardCharsets.UTF_8));
+    Files.write(table, packed(parts, 0));
+    return merged(folder, table);
+  }
+
+  private static String secret(Path folder, long n) throws IOException {
+    lay(folder, ITEM + "{finish: nickel}" + END, RECORD);
+    Files.writeString(folder.resolve("one.secret"), "a".repeat((int) n));
+    Path out = folder.resolve("out");
+    return run("judge", "--share", folder.resolve("one.yaml").toString(), "--out", out.toString());
+  }
+}

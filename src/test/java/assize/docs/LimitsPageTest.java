@@ -1,0 +1,64 @@
+package assize.docs;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Goes to each limit of the page, and one past it: only there is it said, in the page's words. */
+class LimitsPageTest {
+  private static final Path PAGE = Path.of("docs/limits.md");
+
+  /** A row of the table. */
+  record Row(String what, long most, String said) {
+    @Override
+    public String toString() {
+      return what;
+    }
+  }
+
+  static List<Row> rows() throws Exception {
+    String page = Files.readString(PAGE);
+    String table = page.substring(page.indexOf("| what "), page.indexOf("\n\nA workbook"));
+    return table
+        .lines()
+        .skip(2)
+        .map(line -> line.split("\\|"))
+        .map(
+            cell ->
+                new Row(
+                    cell[1].strip(),
+                    Long.parseLong(cell[2].strip()),
+                    cell[3].strip().replaceAll("^`|`$", "")))
+        .toList();
+  }
+
+  @Test
+  void eachRowIsTried() throws Exception {
+    Map<String, AtLimit> tried = new LinkedHashMap<>(AtLimit.ALL);
+    assertThat(rows()).extracting(Row::what).containsExactlyInAnyOrderElementsOf(tried.keySet());
+  }
+
+  @ParameterizedTest
+  @MethodSource("rows")
+  void isSaidOnePastTheLimitAndNotBefore(Row row, @TempDir Path folder) throws Exception {
+    AtLimit limit = AtLimit.ALL.get(row.what());
+    Path at = Files.createDirectory(folder.resolve("at"));
+    Path past = Files.createDirectory(folder.resolve("past"));
+    String fine = limit.said(at, row.most());
+    String stable = row.said().replaceAll("[0-9]+", "").split("; ")[0].strip();
+    assertThat(fine.replaceAll("[0-9]+", "")).as("at %s", row.most()).doesNotContain(stable);
+    assertThat(limit.said(past, row.most() + 1)).as("past %s", row.most()).contains(row.said());
+    try (Stream<Path> all = Files.list(past)) {
+      assertThat(all).noneMatch(it -> it.toString().endsWith("reports"));
+    }
+  }
+}
