@@ -65,7 +65,8 @@ class EdgesTest {
           days.spans().stream()
               .anyMatch(
                   it ->
-                      it.contains(DaySpan.of(day(candidate + "-01-01"), day(candidate + "-12-31"))));
+                      it.contains(
+                          DaySpan.of(day(candidate + "-01-01"), day(candidate + "-12-31"))));
       boolean wanted =
           value < 10 ? year % 10 == value : value <= 99 ? year % 100 == value : year == value;
       assertThat(fits).as("%s in %s", value, year).isEqualTo(wanted);
@@ -84,7 +85,9 @@ class EdgesTest {
     assertThat(year.contains(span("1933-12-31/1935-01-01"))).isFalse();
   }
 
-  /** A part cast the day after the vehicle was built is an anachronism, on the same day it is not. */
+  /**
+   * A part cast the day after the vehicle was built is an anachronism, on the same day it is not.
+   */
   @Test
   void theWindowOfAPartEndsOnItsDays() {
     LeadTime lead = ok(LeadTime.parse("P6M..P0D"), "P6M..P0D");

@@ -61,9 +61,7 @@ interface AtLimit {
     all.put(
         "names inside each other",
         record(n -> RECORD + "x: " + "{a: ".repeat((int) n - 1) + "1" + "}".repeat((int) n - 1)));
-    all.put(
-        "entries of a file",
-        record(n -> RECORD + "x: [" + "a,".repeat((int) n - 7) + "]"));
+    all.put("entries of a file", record(n -> RECORD + "x: [" + "a,".repeat((int) n - 7) + "]"));
     all.put(
         "characters of a text",
         record(n -> RECORD + "observations: {horn-button: {note: " + "a".repeat((int) n) + "}}"));
@@ -77,7 +75,12 @@ interface AtLimit {
         claims(n -> "[{says: {finish: [" + join(n, i -> "f" + i, ", ") + "]}}]"));
     all.put(
         "different things that claims hold of one aspect",
-        claims(n -> "[" + join(n, i -> "{says: {finish: [f" + i / 8 + ", f" + (10 + i % 8) + "]}}", ", ") + "]"));
+        claims(
+            n ->
+                "["
+                    + join(
+                        n, i -> "{says: {finish: [f" + i / 8 + ", f" + (10 + i % 8) + "]}}", ", ")
+                    + "]"));
     all.put(
         "claims of one aspect that leave open or rule out",
         claims(n -> "[" + join(n, i -> "{rules_out: {finish: f" + i + "}}", ", ") + "]"));
@@ -99,9 +102,7 @@ interface AtLimit {
                     + "]}}"));
     all.put(
         "pieces counted",
-        both(
-            ITEM + "{count: 2}",
-            n -> RECORD + "observations: {horn-button: {count: " + n + "}}"));
+        both(ITEM + "{count: 2}", n -> RECORD + "observations: {horn-button: {count: " + n + "}}"));
     all.put(
         "color difference allowed",
         rules(n -> ITEM + "{color: {any: green, tolerance: " + n + "}}"));
@@ -124,8 +125,7 @@ interface AtLimit {
                         "points: 4",
                         "points: 4, built: \"{" + join(n, i -> "" + (1700 + 2 * i), ",") + "}\"")
                     + "{finish: nickel}"));
-    all.put(
-        "digits of a size", rules(n -> ITEM + "{size: " + "1".repeat((int) n) + " mm}"));
+    all.put("digits of a size", rules(n -> ITEM + "{size: " + "1".repeat((int) n) + " mm}"));
     all.put(
         "digits in a window of date codes",
         rules(
@@ -318,7 +318,8 @@ interface AtLimit {
 
   private static Map<String, byte[]> parts(Path table) throws IOException {
     Map<String, byte[]> parts = new LinkedHashMap<>();
-    try (ZipInputStream zip = new ZipInputStream(new ByteArrayInputStream(Files.readAllBytes(table)))) {
+    try (ZipInputStream zip =
+        new ZipInputStream(new ByteArrayInputStream(Files.readAllBytes(table)))) {
       for (ZipEntry one = zip.getNextEntry(); one != null; one = zip.getNextEntry()) {
         parts.put(one.getName(), zip.readAllBytes());
       }
@@ -343,7 +344,9 @@ interface AtLimit {
     long there =
         parts.entrySet().stream()
             .filter(it -> it.getKey().startsWith("xl/worksheets/"))
-            .mapToLong(it -> new String(it.getValue(), StandardCharsets.UTF_8).split("<c ", -1).length - 1L)
+            .mapToLong(
+                it ->
+                    new String(it.getValue(), StandardCharsets.UTF_8).split("<c ", -1).length - 1L)
             .sum();
     String row = "<row>" + "<c/>".repeat((int) (n - there)) + "</row></sheetData>";
     parts.put(name, xml.replace("</sheetData>", row).getBytes(StandardCharsets.UTF_8));

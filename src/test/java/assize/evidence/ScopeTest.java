@@ -78,7 +78,9 @@ class ScopeTest {
     Scope condition =
         new Scope.All(
             List.of(
-                DROPSIDE, new Scope.Any(List.of(built(EARLY), HEATER)), new Scope.Not(built(LATE))));
+                DROPSIDE,
+                new Scope.Any(List.of(built(EARLY), HEATER)),
+                new Scope.Not(built(LATE))));
     assertThat(condition.buildDays()).containsExactly(EARLY, LATE);
     assertThat(DROPSIDE.buildDays()).isEmpty();
   }
@@ -94,7 +96,9 @@ class ScopeTest {
     assertThat(SourceKind.of("drawings")).isEmpty();
   }
 
-  /** The more there is to say of a state, the higher it ranks, and the summary tells the highest. */
+  /**
+   * The more there is to say of a state, the higher it ranks, and the summary tells the highest.
+   */
   @Test
   void aDisputeIsMoreToSayThanAnAgreement() {
     assertThat(

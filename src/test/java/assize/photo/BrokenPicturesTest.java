@@ -124,7 +124,8 @@ class BrokenPicturesTest {
     crc.update(png, 12, 17);
     header.putInt(29, (int) crc.getValue());
     assertThat(reason(png))
-        .contains("this picture has " + ((long) width * height + 999_999) / 1_000_000 + " million pixels")
+        .contains(
+            "this picture has " + ((long) width * height + 999_999) / 1_000_000 + " million pixels")
         .endsWith("at most 100 million are read: save a smaller one");
   }
 
