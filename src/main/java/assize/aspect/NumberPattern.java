@@ -14,22 +14,29 @@ public final class NumberPattern {
   private final String text;
   private final Optional<Pattern> pattern;
   private final String folded;
+  private final Optional<PlainShape> shape;
 
-  private NumberPattern(String text, Optional<Pattern> pattern, String folded) {
+  private NumberPattern(
+      String text, Optional<Pattern> pattern, String folded, Optional<PlainShape> shape) {
     this.text = text;
     this.pattern = pattern;
     this.folded = folded;
+    this.shape = shape;
   }
 
   /** Returns the number that fits itself alone. */
   public static NumberPattern exactly(String number) {
-    return new NumberPattern(number, Optional.empty(), fold(number));
+    String folded = fold(number);
+    return new NumberPattern(number, Optional.empty(), folded, PlainShape.exactly(folded));
   }
 
   /** Reads a pattern in RE2 syntax; look-around and back references are refused. */
   public static Parsed<NumberPattern> compile(String text) {
-    return RePatterns.compile(withoutDashes(text))
-        .map(pattern -> new NumberPattern(text, Optional.of(pattern), ""));
+    String counting = withoutDashes(text);
+    return RePatterns.compile(counting)
+        .map(
+            pattern ->
+                new NumberPattern(text, Optional.of(pattern), "", PlainShape.of(counting)));
   }
 
   /** Returns the number or pattern as it was written. */
@@ -44,7 +51,10 @@ public final class NumberPattern {
 
   /** Says whether a stamped number fits. */
   public boolean fits(String stamped) {
-    return fitsFolded(fold(stamped));
+    PlainShape.Answer answer = shape.map(it -> it.fits(stamped)).orElse(PlainShape.Answer.OPEN);
+    return answer == PlainShape.Answer.OPEN
+        ? fitsFolded(fold(stamped))
+        : answer == PlainShape.Answer.FITS;
   }
 
   /** Says whether there is no number that fits. */

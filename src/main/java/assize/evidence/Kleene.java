@@ -1,7 +1,5 @@
 package assize.evidence;
 
-import java.util.Collection;
-
 /** Yes, no or unknown, combined by Kleene's strong logic (Kleene 1952, §64). */
 public enum Kleene {
   YES,
@@ -33,15 +31,5 @@ public enum Kleene {
       case NO -> YES;
       case UNKNOWN -> UNKNOWN;
     };
-  }
-
-  /** Returns all of them together; of none, yes. */
-  public static Kleene all(Collection<Kleene> parts) {
-    return parts.stream().reduce(YES, Kleene::and);
-  }
-
-  /** Returns any of them; of none, no. */
-  public static Kleene any(Collection<Kleene> parts) {
-    return parts.stream().reduce(NO, Kleene::or);
   }
 }

@@ -50,7 +50,7 @@ public sealed interface Scope {
     Kleene isFromPlant(Set<String> plants);
   }
 
-  /** Holds where every part holds. */
+  /** Holds where every part holds; of no parts, it holds. */
   record All(List<Scope> parts) implements Scope {
     public All {
       parts = List.copyOf(parts);
@@ -58,7 +58,11 @@ public sealed interface Scope {
 
     @Override
     public Kleene holds(Facts facts) {
-      return Kleene.all(parts.stream().map(part -> part.holds(facts)).toList());
+      Kleene all = Kleene.YES;
+      for (int i = 0; i < parts.size() && all != Kleene.NO; i++) {
+        all = all.and(parts.get(i).holds(facts));
+      }
+      return all;
     }
 
     @Override
@@ -77,7 +81,7 @@ public sealed interface Scope {
     }
   }
 
-  /** Holds where a part holds. */
+  /** Holds where a part holds; of no parts, it does not. */
   record Any(List<Scope> parts) implements Scope {
     public Any {
       parts = List.copyOf(parts);
@@ -85,7 +89,11 @@ public sealed interface Scope {
 
     @Override
     public Kleene holds(Facts facts) {
-      return Kleene.any(parts.stream().map(part -> part.holds(facts)).toList());
+      Kleene any = Kleene.NO;
+      for (int i = 0; i < parts.size() && any != Kleene.YES; i++) {
+        any = any.or(parts.get(i).holds(facts));
+      }
+      return any;
     }
 
     @Override

@@ -28,6 +28,11 @@ final class Answers {
       answers[filled++] = (byte) answer.ordinal();
     }
 
+    /** Returns an answer that was added. */
+    Kleene at(int place) {
+      return KLEENE[answers[place]];
+    }
+
     /** Returns the answers; the row is used up. */
     Answers done() {
       if (filled != answers.length) {

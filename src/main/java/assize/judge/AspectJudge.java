@@ -131,10 +131,9 @@ final class AspectJudge {
   }
 
   /** Judges the vehicle by what the sources come to. */
-  AspectJudgment conclude(String item, Ground ground) {
+  private AspectJudgment conclude(String item, Ground ground) {
     List<PositionJudgment> positions = new ArrayList<>();
     List<Comparison> comparisons = new ArrayList<>();
-    List<BigFraction> shares = new ArrayList<>();
     for (Held held : ground.held()) {
       Comparison comparison = compare(item, ground.rule(), held.accepts());
       positions.add(
@@ -150,10 +149,9 @@ final class AspectJudge {
               held.settling()));
       if (held.judged()) {
         comparisons.add(comparison);
-        shares.add(held.share());
       }
     }
-    Credits credits = Credits.of(comparisons, shares, rules.scale().notShown());
+    Credits credits = Credits.of(comparisons, ground.shares(), rules.scale().notShown());
     Optional<BigFraction> allowed = allowed(item, credits.verdict());
     Credits kept = allowed.map(credits::atLeast).orElse(credits);
     long points = ground.rule().possible();
@@ -177,6 +175,18 @@ final class AspectJudge {
         kept.of(points),
         credits.of(points),
         rides);
+  }
+
+  /** Judges the vehicle for the points alone, nothing allowed for. */
+  Mark mark(String item, Ground ground) {
+    List<Comparison> comparisons =
+        ground.held().stream()
+            .filter(Held::judged)
+            .map(held -> compare(item, ground.rule(), held.accepts()))
+            .toList();
+    Credits credits = Credits.of(comparisons, ground.shares(), rules.scale().notShown());
+    long points = ground.rule().possible();
+    return Mark.of(credits.verdict(), points, credits.of(points));
   }
 
   /** The best of the values that a position accepts counts. */

@@ -12,6 +12,7 @@ import assize.ruleset.Model;
 import assize.ruleset.RuleSet;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -35,12 +36,20 @@ final class Bench {
   /** How many ways in which its conditions can be answered are kept in mind of each item. */
   private static final int MOST_WAYS = 64;
 
+  /** How far ahead an item is looked for before it is looked up. */
+  private static final int NEXT = 4;
+
   private final RuleSet rules;
   private final Grounds grounds;
-  private final List<Scope> scopes;
+  private final Conditions conditions = new Conditions();
   private final NavigableSet<LocalDate> turns = new TreeSet<>();
   private final List<Entry> entries;
   private final int[] areas;
+  private final Item[] items;
+  private final String[] ids;
+  private final boolean[] alone;
+  private final Map<String, Integer> places = new HashMap<>();
+  private final List<Item> dated;
   private final Kept<Answers, List<Asked>> lineups = new Kept<>(MOST_LINEUPS);
 
   /**
@@ -54,32 +63,33 @@ final class Bench {
   Bench(RuleSet rules) {
     this.rules = rules;
     this.grounds = Grounds.of(rules);
-    Map<Scope, Integer> places = new LinkedHashMap<>();
-    this.entries = rules.items().map(item -> entry(item, places)).toList();
-    this.scopes = List.copyOf(places.keySet());
+    this.entries = rules.items().map(this::entry).toList();
+    this.items = entries.stream().map(Entry::item).toArray(Item[]::new);
+    this.ids = new String[items.length];
+    this.alone = new boolean[items.length];
+    for (int i = 0; i < items.length; i++) {
+      ids[i] = items[i].id();
+      alone[i] = items[i].cause().isEmpty();
+      places.put(ids[i], i);
+    }
+    this.dated = entries.stream().filter(Entry::dated).map(Entry::item).toList();
     this.areas =
         IntStream.range(0, rules.areas().size())
             .flatMap(area -> rules.areas().get(area).items().stream().mapToInt(item -> area))
             .toArray();
     Stream.concat(
-            scopes.stream().flatMap(Scope::buildDays),
+            conditions.scopes().stream().flatMap(Scope::buildDays),
             rules.models().values().stream().map(Model::built))
         .forEach(this::turn);
   }
 
-  private static Entry entry(Item item, Map<Scope, Integer> places) {
+  private Entry entry(Item item) {
     Stream<Scope> ofClaims =
         item.aspects().stream().flatMap(rule -> rule.claims().stream()).map(Claim::scope);
-    int[] own =
-        Stream.concat(Stream.of(item.scope()), ofClaims)
-            .mapToInt(
-                scope -> {
-                  places.putIfAbsent(scope, places.size());
-                  return places.getOrDefault(scope, 0);
-                })
-            .toArray();
+    int[] places =
+        Stream.concat(Stream.of(item.scope()), ofClaims).mapToInt(conditions::place).toArray();
     boolean dated = item.aspects().stream().anyMatch(rule -> rule.aspect() == Aspect.DATE_CODE);
-    return new Entry(item, own, dated, new Kept<>(MOST_WAYS));
+    return new Entry(item, places, dated, new Kept<>(MOST_WAYS));
   }
 
   private void turn(DaySpan days) {
@@ -102,12 +112,30 @@ final class Bench {
   }
 
   Item item(int number) {
-    return entries.get(number).item();
+    return items[number];
+  }
+
+  /**
+   * Returns the place of an item, quickly where it is one of the next; below zero where there is no
+   * such item.
+   */
+  int placeFrom(int from, String id) {
+    for (int i = from; i < Math.min(ids.length, from + NEXT); i++) {
+      if (ids[i].equals(id)) {
+        return i;
+      }
+    }
+    return places.getOrDefault(id, -1);
   }
 
   /** Returns the place of an item's area among the areas. */
   int area(int number) {
     return areas[number];
+  }
+
+  /** Says whether an item shares its loss with no other. */
+  boolean isAlone(int number) {
+    return alone[number];
   }
 
   /** Returns a list to gather the points of each area in. */
@@ -117,7 +145,7 @@ final class Bench {
 
   /** Returns the items of which a date code is expected. */
   List<Item> dated() {
-    return entries.stream().filter(Entry::dated).map(Entry::item).toList();
+    return dated;
   }
 
   /** Returns the days of some on which a condition begins or ends to hold. */
@@ -127,9 +155,7 @@ final class Bench {
 
   /** Asks every condition. */
   Answers answers(Scope.Facts facts) {
-    Answers.Row row = new Answers.Row(scopes.size());
-    scopes.forEach(scope -> row.add(scope.holds(facts)));
-    return row.done();
+    return conditions.of(facts);
   }
 
   /** Returns the items in their order, as they are for vehicles with these answers. */
@@ -155,8 +181,7 @@ final class Bench {
         matters.add(matter(rule, speaks));
       }
     }
-    boolean sure = matters.stream().allMatch(matter -> matter instanceof Matter.Sure);
-    return new Asked(entry.item(), applies, List.copyOf(matters), sure && !entry.dated());
+    return Asked.of(entry.item(), applies, matters, entry.dated());
   }
 
   private Matter matter(AspectRule rule, List<Kleene> speaks) {

@@ -2,6 +2,7 @@ package assize.judge;
 
 import assize.aspect.Finding;
 import assize.date.DaySpan;
+import assize.evidence.Kleene;
 import assize.judge.Mean.Figures;
 import assize.judge.Scoring.StretchScore;
 import assize.judge.Stretches.Cut;
@@ -19,10 +20,10 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 
 /** Judges one vehicle for its figures alone. */
 final class Counted {
@@ -65,6 +66,7 @@ final class Counted {
 
   /** Returns the figures of each item in each stretch; one that nothing changes for keeps them. */
   private List<Slip[]> slips(List<Cut> cuts, DaySpan build) {
+    @Nullable Observation[] observed = observed();
     List<Slip[]> all = new ArrayList<>();
     List<Asked> before = List.of();
     for (Cut cut : cuts) {
@@ -73,8 +75,13 @@ final class Counted {
       Slip[] slips = new Slip[asked.size()];
       for (int i = 0; i < slips.length; i++) {
         Asked item = asked.get(i);
-        boolean same = !before.isEmpty() && item.steady() && item == before.get(i);
-        slips[i] = same ? all.get(all.size() - 1)[i] : slip(judge, item);
+        if (item.matters().isEmpty()) {
+          slips[i] = Slip.OUT;
+        } else if (item.steady() && !before.isEmpty() && item == before.get(i)) {
+          slips[i] = all.get(all.size() - 1)[i];
+        } else {
+          slips[i] = slip(judge, item, observed[i]);
+        }
       }
       all.add(slips);
       before = asked;
@@ -82,32 +89,45 @@ final class Counted {
     return all;
   }
 
-  private Slip slip(ItemJudge judge, Asked asked) {
-    if (asked.matters().isEmpty()) {
-      return Slip.OUT;
+  /** Finds what was observed of each item, quickly where the record follows the rule set. */
+  private @Nullable Observation[] observed() {
+    @Nullable Observation[] observed = new Observation[bench.items()];
+    int at = 0;
+    for (Observation one : vehicle.observations().values()) {
+      int found = bench.placeFrom(at, one.item());
+      if (found >= 0) {
+        observed[found] = one;
+        at = found + 1;
+      }
     }
+    return observed;
+  }
+
+  private Slip slip(ItemJudge judge, Asked asked, @Nullable Observation observed) {
     String id = asked.item().id();
-    Observation observed = vehicle.observations().get(id);
     boolean plain =
-        (observed == null || observed.departure().isEmpty())
+        asked.sure()
+            && (observed == null || observed.departure().isEmpty())
             && (traced.isEmpty() || !traced.contains(id));
     if (!plain) {
       return Slip.of(judge.judge(asked));
     }
-    List<Mark> marks = new ArrayList<>(asked.matters().size());
-    for (Matter matter : asked.matters()) {
-      if (!(matter instanceof Matter.Sure sure)) {
-        return Slip.of(judge.judge(asked));
-      }
-      if (sure.marks().isPresent()) {
-        Marks known = sure.marks().get();
-        Finding found = observed == null ? null : observed.findings().get(sure.rule().aspect());
-        marks.add(
-            known.of(
-                Optional.ofNullable(found), () -> judge.aspects().conclude(id, known.ground())));
-      }
+    if (asked.only() != null) {
+      return Slip.of(asked.applies(), mark(judge, id, asked.only(), observed));
+    }
+    List<Mark> marks = new ArrayList<>(asked.marks().size());
+    for (Marks of : asked.marks()) {
+      marks.add(mark(judge, id, of, observed));
     }
     return Slip.of(asked.applies(), marks);
+  }
+
+  private static Mark mark(
+      ItemJudge judge, String id, Marks marks, @Nullable Observation observed) {
+    Marks.Judging judging = ground -> judge.aspects().mark(id, ground);
+    Finding found =
+        observed == null ? null : observed.findings().get(marks.aspect());
+    return found == null ? marks.ofNothing(judging) : marks.of(found, judging);
   }
 
   private static boolean isAllowed(Slip[] slips) {
@@ -125,7 +145,9 @@ final class Counted {
       List<Lots> lots = bench.lots();
       for (int i = 0; i < ofItems.length; i++) {
         Slip slip = ofItems[i];
-        if (slip.counts()) {
+        if (slip.applies() == Kleene.YES && bench.isAlone(i)) {
+          lots.get(bench.area(i)).plain(slip.possible(), points.apply(slip));
+        } else if (slip.counts()) {
           lots.get(bench.area(i))
               .add(bench.item(i), slip.applies(), slip.possible(), points.apply(slip));
         }
@@ -139,16 +161,23 @@ final class Counted {
   }
 
   private Map<Verdict, Integer> verdicts(List<Slip[]> slips) {
-    Map<Verdict, Integer> verdicts = new EnumMap<>(Verdict.class);
+    int[] counts = new int[Verdict.values().length];
     for (int i = 0; i < bench.items(); i++) {
-      verdicts.merge(verdict(slips, i), 1, Integer::sum);
+      counts[verdict(slips, i).ordinal()]++;
+    }
+    Map<Verdict, Integer> verdicts = new EnumMap<>(Verdict.class);
+    for (Verdict verdict : Verdict.values()) {
+      if (counts[verdict.ordinal()] > 0) {
+        verdicts.put(verdict, counts[verdict.ordinal()]);
+      }
     }
     return verdicts;
   }
 
   private static Verdict verdict(List<Slip[]> slips, int item) {
+    Slip first = slips.get(0)[item];
     if (slips.size() == 1) {
-      return slips.get(0)[item].verdict();
+      return first.verdict();
     }
     List<Verdict> applying = new ArrayList<>(slips.size());
     for (Slip[] ofItems : slips) {

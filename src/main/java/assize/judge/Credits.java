@@ -28,22 +28,35 @@ record Credits(
    * @param notShown the likely credit of what was not shown
    */
   static Credits of(List<Comparison> comparisons, List<BigFraction> shares, BigFraction notShown) {
+    if (comparisons.size() == 1) {
+      return of(comparisons.get(0), notShown);
+    }
     BigFraction low = BigFraction.ONE;
     BigFraction likely = BigFraction.ZERO;
     BigFraction high = BigFraction.ZERO;
     BigFraction best = BigFraction.ZERO;
     BigFraction worst = BigFraction.ONE;
     for (int i = 0; i < comparisons.size(); i++) {
-      Comparison one = comparisons.get(i);
-      boolean undecided = one.verdict() == Verdict.OPEN || one.verdict() == Verdict.NOT_SHOWN;
-      BigFraction middle = one.verdict() == Verdict.NOT_SHOWN ? notShown : one.credit();
-      low = Exact.min(low, undecided ? BigFraction.ZERO : middle);
-      likely = likely.add(middle.multiply(shares.get(i)));
-      high = Exact.max(high, undecided ? BigFraction.ONE : middle);
-      best = Exact.max(best, middle);
-      worst = Exact.min(worst, middle);
+      Credits one = of(comparisons.get(i), notShown);
+      low = Exact.min(low, one.low());
+      likely = likely.add(one.likely().multiply(shares.get(i)));
+      high = Exact.max(high, one.high());
+      best = Exact.max(best, one.likely());
+      worst = Exact.min(worst, one.likely());
     }
     return new Credits(verdict(comparisons), low, likely, high, best, worst);
+  }
+
+  private static Credits of(Comparison one, BigFraction notShown) {
+    boolean undecided = one.verdict() == Verdict.OPEN || one.verdict() == Verdict.NOT_SHOWN;
+    BigFraction middle = one.verdict() == Verdict.NOT_SHOWN ? notShown : one.credit();
+    return new Credits(
+        one.verdict(),
+        undecided ? BigFraction.ZERO : middle,
+        middle,
+        undecided ? BigFraction.ONE : middle,
+        middle,
+        middle);
   }
 
   private static Verdict verdict(List<Comparison> comparisons) {

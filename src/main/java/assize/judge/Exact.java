@@ -15,7 +15,23 @@ final class Exact {
 
   /** Returns a share of points in whole thousandths, rounded half to even. */
   static long part(long points, BigFraction credit) {
-    return round(credit.multiply(BigInteger.valueOf(points)));
+    BigInteger numerator = credit.getNumerator();
+    BigInteger denominator = credit.getDenominator();
+    return numerator.bitLength() < Long.SIZE && denominator.bitLength() < Long.SIZE
+        ? part(points, numerator.longValue(), denominator.longValue())
+        : round(credit.multiply(BigInteger.valueOf(points)));
+  }
+
+  /** Does the same for a share that is told by two whole numbers, the second above zero. */
+  static long part(long points, long numerator, long denominator) {
+    long high = Math.multiplyHigh(points, numerator);
+    long exact = points * numerator;
+    if (points < 0 || numerator < 0 || high != 0 || exact < 0) {
+      return round(of(numerator, denominator).multiply(BigInteger.valueOf(points)));
+    }
+    long whole = exact / denominator;
+    long twice = Long.compareUnsigned(2 * (exact % denominator), denominator);
+    return twice > 0 || twice == 0 && (whole & 1) == 1 ? whole + 1 : whole;
   }
 
   /** Returns a probability as a credit of four decimals, as it is printed. */

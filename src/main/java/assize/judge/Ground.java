@@ -59,6 +59,11 @@ record Ground(
       boolean judged,
       List<Further> settling) {}
 
+  /** Returns the shares of the positions that are judged by, in their order. */
+  List<BigFraction> shares() {
+    return held.stream().filter(Held::judged).map(Held::share).toList();
+  }
+
   Ground {
     held = List.copyOf(held);
     sources = List.copyOf(sources);

@@ -41,7 +41,8 @@ final class Lots {
     }
   }
 
-  private void plain(long of, ScoreRange earned) {
+  /** Adds an item that certainly applies and shares its loss with no other. */
+  void plain(long of, ScoreRange earned) {
     possible += of;
     low += earned.low();
     likely += earned.likely();

@@ -1,7 +1,6 @@
 package assize.judge;
 
 import assize.evidence.Kleene;
-import assize.judgment.AspectJudgment;
 import assize.judgment.ScoreRange;
 import assize.judgment.Verdict;
 
@@ -12,15 +11,12 @@ import assize.judgment.Verdict;
  * @param alone an item that certainly applies and has no other aspect
  */
 record Mark(Verdict verdict, long possible, ScoreRange earned, Slip alone) {
-  static Mark of(AspectJudgment aspect) {
-    Slip alone =
-        new Slip(
-            Kleene.YES,
-            aspect.verdict(),
-            Worst.departing(aspect.verdict()),
-            aspect.possible(),
-            aspect.earned(),
-            aspect.earned());
-    return new Mark(aspect.verdict(), aspect.possible(), aspect.earned(), alone);
+  static Mark of(Verdict verdict, long possible, ScoreRange earned) {
+    boolean departing = Worst.departing(verdict);
+    return new Mark(
+        verdict,
+        possible,
+        earned,
+        new Slip(Kleene.YES, verdict, departing, possible, earned, earned));
   }
 }

@@ -27,24 +27,34 @@ final class PlainScore {
   private static long score(RuleSet rules, List<Lots> lots, Bound bound) {
     long possible = 0;
     long lost = 0;
+    for (int i = 0; i < lots.size(); i++) {
+      possible += lots.get(i).possible();
+      lost += lost(lots.get(i), rules.areas().get(i), bound);
+    }
+    long outOf = rules.scale().outOf();
+    return switch (rules.scale().method()) {
+      case SUM -> possible == 0 ? 0 : Exact.part(outOf, possible - lost, possible);
+      case AREAS -> Exact.part(outOf, ofAreas(rules, lots, bound));
+      case DEDUCTIONS -> Math.max(0, outOf - lost);
+    };
+  }
+
+  private static long lost(Lots lots, Area area, Bound bound) {
+    return Math.min(lots.lost(bound), area.most().orElse(Long.MAX_VALUE));
+  }
+
+  private static BigFraction ofAreas(RuleSet rules, List<Lots> lots, Bound bound) {
     BigFraction weighted = BigFraction.ZERO;
     long weights = 0;
     for (int i = 0; i < lots.size(); i++) {
       Area area = rules.areas().get(i);
-      long of = lots.get(i).possible();
-      long one = Math.min(lots.get(i).lost(bound), area.most().orElse(Long.MAX_VALUE));
-      possible += of;
-      lost += one;
-      if (of > 0) {
+      long possible = lots.get(i).possible();
+      if (possible > 0) {
+        long earned = possible - lost(lots.get(i), area, bound);
+        weighted = weighted.add(Exact.of(earned, possible).multiply(Exact.of(area.points(), 1)));
         weights += area.points();
-        weighted = weighted.add(Exact.of(of - one, of).multiply(Exact.of(area.points(), 1)));
       }
     }
-    long outOf = rules.scale().outOf();
-    return switch (rules.scale().method()) {
-      case SUM -> possible == 0 ? 0 : Exact.part(outOf, Exact.of(possible - lost, possible));
-      case AREAS -> weights == 0 ? 0 : Exact.part(outOf, weighted.divide(Exact.of(weights, 1)));
-      case DEDUCTIONS -> Math.max(0, outOf - lost);
-    };
+    return weights == 0 ? BigFraction.ZERO : weighted.divide(Exact.of(weights, 1));
   }
 }

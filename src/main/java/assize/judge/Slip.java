@@ -36,13 +36,23 @@ record Slip(
             item.strict());
   }
 
+  /** Returns the figures of an item that has one aspect. */
+  static Slip of(Kleene applies, Mark mark) {
+    return applies == Kleene.YES
+        ? mark.alone()
+        : new Slip(
+            applies,
+            Verdict.MAY_APPLY,
+            mark.alone().departing(),
+            mark.possible(),
+            mark.earned(),
+            mark.earned());
+  }
+
   /** Adds up the aspects of an item. */
   static Slip of(Kleene applies, List<Mark> marks) {
     if (marks.isEmpty()) {
       return OUT;
-    }
-    if (marks.size() == 1 && applies == Kleene.YES) {
-      return marks.get(0).alone();
     }
     long possible = 0;
     ScoreRange earned = ScoreRange.ZERO;

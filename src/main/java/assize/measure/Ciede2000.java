@@ -14,12 +14,12 @@ public final class Ciede2000 {
 
   /** Returns the difference from the first color to the second. */
   public static ColorDifference of(Lab first, Lab second) {
-    double meanChroma = (Math.hypot(first.a(), first.b()) + Math.hypot(second.a(), second.b())) / 2;
+    double meanChroma = (chroma(first.a(), first.b()) + chroma(second.a(), second.b())) / 2;
     double stretch = 1 + 0.5 * (1 - nearGray(meanChroma));
     double a1 = first.a() * stretch;
     double a2 = second.a() * stretch;
-    double c1 = Math.hypot(a1, first.b());
-    double c2 = Math.hypot(a2, second.b());
+    double c1 = chroma(a1, first.b());
+    double c2 = chroma(a2, second.b());
     double h1 = hue(a1, first.b());
     double h2 = hue(a2, second.b());
 
@@ -53,8 +53,14 @@ public final class Ciede2000 {
     return new ColorDifference(Math.sqrt(Math.max(0, sum)), dL, dC, dH);
   }
 
+  /** The figures are far from any that could not be squared. */
+  private static double chroma(double a, double b) {
+    return Math.sqrt(a * a + b * b);
+  }
+
   private static double nearGray(double chroma) {
-    double seventh = Math.pow(chroma, 7);
+    double third = chroma * chroma * chroma;
+    double seventh = third * third * chroma;
     return Math.sqrt(seventh / (seventh + POW_25_7));
   }
 

@@ -8,12 +8,20 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * A size as measured, with how well it is known.
  *
  * @param value the value read, in the base unit of the dimension
+ * @param near the double that is nearest to it
  * @param u its standard uncertainty in the same unit, zero where nothing is said of it
  * @param dimension what was measured
  * @param unit the unit in which it was read
  * @param text as written, with spaces and the sign ± made uniform
  */
-public record Measured(BigFraction value, double u, Dimension dimension, Unit unit, String text) {
+public record Measured(
+    BigFraction value, double near, double u, Dimension dimension, Unit unit, String text) {
+
+  /** Makes one of what was read. */
+  public Measured(BigFraction value, double u, Dimension dimension, Unit unit, String text) {
+    this(value, value.doubleValue(), u, dimension, unit, text);
+  }
+
   public Measured {
     if (!(u >= 0) || Double.isInfinite(u)) {
       throw new IllegalArgumentException("not a standard uncertainty: " + u);

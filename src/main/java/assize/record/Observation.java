@@ -31,7 +31,10 @@ public record Observation(
     Span at) {
   public Observation {
     unshared = Set.copyOf(unshared);
-    findings = Collections.unmodifiableMap(new LinkedHashMap<>(findings));
+    findings =
+        findings.size() < 2
+            ? Map.copyOf(findings)
+            : Collections.unmodifiableMap(new LinkedHashMap<>(findings));
     evidence = List.copyOf(evidence);
   }
 

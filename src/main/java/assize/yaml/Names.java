@@ -14,7 +14,14 @@ final class Names {
   private final String owner;
   private final Code unknown;
   private final boolean complete;
-  private final Map<String, Optional<Span>> defined = new LinkedHashMap<>();
+  private final Map<String, Defined> defined = new LinkedHashMap<>();
+
+  /**
+   * A name.
+   *
+   * @param name the text that is kept for it, however often it is written
+   */
+  private record Defined(String name, Optional<Span> at) {}
 
   /**
    * Begins with no name.
@@ -32,7 +39,7 @@ final class Names {
   }
 
   void define(String name, Optional<Span> at) {
-    defined.putIfAbsent(name, at);
+    defined.putIfAbsent(name, new Defined(name, at));
   }
 
   void define(Iterable<String> names) {
@@ -56,8 +63,9 @@ final class Names {
 
   /** Returns the name if it is defined, and reports it if not. */
   Optional<String> find(Node.Scalar name, Problems problems) {
-    if (has(name.text())) {
-      return Optional.of(name.text());
+    Optional<String> known = Optional.ofNullable(defined.get(name.text())).map(Defined::name);
+    if (known.isPresent()) {
+      return known;
     }
     if (complete) {
       problems.add(
@@ -75,8 +83,8 @@ final class Names {
       return all().isEmpty() ? Optional.empty() : Optional.of(NearNames.list(all()));
     }
     String where =
-        defined
-            .getOrDefault(near.get(), Optional.empty())
+        Optional.ofNullable(defined.get(near.get()))
+            .flatMap(Defined::at)
             .map(at -> ", defined at line " + at.line() + other(at, name.at()))
             .orElse("");
     return Optional.of("did you mean \"" + near.get() + "\"" + where + "?");
