@@ -34,9 +34,7 @@ public final class NumberPattern {
   public static Parsed<NumberPattern> compile(String text) {
     String counting = withoutDashes(text);
     return RePatterns.compile(counting)
-        .map(
-            pattern ->
-                new NumberPattern(text, Optional.of(pattern), "", PlainShape.of(counting)));
+        .map(pattern -> new NumberPattern(text, Optional.of(pattern), "", PlainShape.of(counting)));
   }
 
   /** Returns the number or pattern as it was written. */

@@ -7,7 +7,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-/** The conditions of a rule set, each asked once however often it stands there, or within another. */
+/**
+ * The conditions of a rule set, each asked once however often it stands there, or within another.
+ */
 final class Conditions {
   private final Map<Scope, Integer> places = new LinkedHashMap<>();
   private final List<Asking> all = new ArrayList<>();

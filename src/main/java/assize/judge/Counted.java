@@ -125,8 +125,7 @@ final class Counted {
   private static Mark mark(
       ItemJudge judge, String id, Marks marks, @Nullable Observation observed) {
     Marks.Judging judging = ground -> judge.aspects().mark(id, ground);
-    Finding found =
-        observed == null ? null : observed.findings().get(marks.aspect());
+    Finding found = observed == null ? null : observed.findings().get(marks.aspect());
     return found == null ? marks.ofNothing(judging) : marks.of(found, judging);
   }
 

@@ -73,8 +73,29 @@ class PlainShapeTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "A|B", "(A)", "^A", "A$", "A.", "\\w", "[^A]", "[]A]", "[A-]", "[[:alpha:]]", "[A\\d]", "A??",
-        "A{2}{3}", "A{,2}", "A{", "A{x}", "A{2", "A{99}", "\\pL", "\\QA\\E", "é", "[é]", "A{20}{3}"
+        "A|B",
+        "(A)",
+        "^A",
+        "A$",
+        "A.",
+        "\\w",
+        "[^A]",
+        "[]A]",
+        "[A-]",
+        "[[:alpha:]]",
+        "[A\\d]",
+        "A??",
+        "A{2}{3}",
+        "A{,2}",
+        "A{",
+        "A{x}",
+        "A{2",
+        "A{99}",
+        "\\pL",
+        "\\QA\\E",
+        "é",
+        "[é]",
+        "A{20}{3}"
       })
   void whatIsMoreIsLeftToTheLibrary(String pattern) {
     assertThat(PlainShape.of(pattern)).isEmpty();

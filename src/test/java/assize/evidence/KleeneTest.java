@@ -2,8 +2,10 @@ package assize.evidence;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import assize.date.DaySet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -35,19 +37,57 @@ class KleeneTest {
 
   @Test
   void allAndAnyOfNoneAreTheNeutralAnswers() {
-    assertThat(Kleene.all(List.of())).isEqualTo(Kleene.YES);
-    assertThat(Kleene.any(List.of())).isEqualTo(Kleene.NO);
+    assertThat(new Scope.All(List.of()).holds(FACTS)).isEqualTo(Kleene.YES);
+    assertThat(new Scope.Any(List.of()).holds(FACTS)).isEqualTo(Kleene.NO);
   }
 
   @Test
   void oneAnswerCanOverruleWhatIsUnknown() {
-    List<Kleene> each = List.of(Kleene.UNKNOWN, Kleene.YES, Kleene.NO, Kleene.UNKNOWN);
+    List<Scope> each = List.of(part("unknown"), part("yes"), part("no"), part("unknown"));
 
-    assertThat(Kleene.all(each)).isEqualTo(Kleene.NO);
-    assertThat(Kleene.any(each)).isEqualTo(Kleene.YES);
-    assertThat(Kleene.all(each.subList(0, 2))).isEqualTo(Kleene.UNKNOWN);
-    assertThat(Kleene.any(each.subList(2, 4))).isEqualTo(Kleene.UNKNOWN);
+    assertThat(new Scope.All(each).holds(FACTS)).isEqualTo(Kleene.NO);
+    assertThat(new Scope.Any(each).holds(FACTS)).isEqualTo(Kleene.YES);
+    assertThat(new Scope.All(each.subList(0, 2)).holds(FACTS)).isEqualTo(Kleene.UNKNOWN);
+    assertThat(new Scope.Any(each.subList(2, 4)).holds(FACTS)).isEqualTo(Kleene.UNKNOWN);
   }
+
+  private static Scope part(String answer) {
+    return new Scope.Equipment(answer);
+  }
+
+  /** Facts of which the name of a piece of equipment says what is known of it. */
+  private static final Scope.Facts FACTS =
+      new Scope.Facts() {
+        @Override
+        public Kleene isModel(Set<String> models) {
+          return Kleene.UNKNOWN;
+        }
+
+        @Override
+        public Kleene isBuilt(DaySet days) {
+          return Kleene.UNKNOWN;
+        }
+
+        @Override
+        public Kleene hasNumber(String table, String from, String to) {
+          return Kleene.UNKNOWN;
+        }
+
+        @Override
+        public Kleene hasEquipment(String equipment) {
+          return answer(equipment);
+        }
+
+        @Override
+        public Kleene isForMarket(Set<String> markets) {
+          return Kleene.UNKNOWN;
+        }
+
+        @Override
+        public Kleene isFromPlant(Set<String> plants) {
+          return Kleene.UNKNOWN;
+        }
+      };
 
   @Test
   void whatIsKnownIsYesOrNo() {

@@ -36,7 +36,8 @@ class ReadyLimitsTest {
         limits.upper().or(limits::lower).orElseThrow().divide(Unit.MM.factor()).doubleValue();
     for (int i = 0; i < 50; i++) {
       double value = around * (1 + (random.nextInt(41) - 20) / Math.pow(10, 1 + random.nextInt(9)));
-      String text = new java.math.BigDecimal(value).setScale(9, java.math.RoundingMode.HALF_EVEN) + " mm";
+      String text =
+          new java.math.BigDecimal(value).setScale(9, java.math.RoundingMode.HALF_EVEN) + " mm";
       String unsure =
           switch (random.nextInt(3)) {
             case 0 -> " ± 0.1 mm";

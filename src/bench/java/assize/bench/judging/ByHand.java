@@ -47,7 +47,8 @@ final class ByHand {
       from[i] = item.fromYear();
       to[i] = item.toYear();
       points[i] = 1000L * item.points();
-      series[i] = Integer.toString(item.series()).getBytes(java.nio.charset.StandardCharsets.US_ASCII);
+      series[i] =
+          Integer.toString(item.series()).getBytes(java.nio.charset.StandardCharsets.US_ASCII);
       least[i] = item.millimeters() - 20;
       most[i] = item.millimeters() + 20;
       credits[i] = new byte[Math.max(Standard.FINISHES.length, Standard.COLORS.length)];
@@ -59,7 +60,8 @@ final class ByHand {
       } else if (item.kind() == Kind.COLOR) {
         for (int c = 0; c < Standard.COLORS.length; c++) {
           double[] lab = Standard.COLORS[c];
-          boolean same = difference(lab[0], lab[1], lab[2], near[item.right()]) <= Standard.TOLERANCE;
+          boolean same =
+              difference(lab[0], lab[1], lab[2], near[item.right()]) <= Standard.TOLERANCE;
           credits[i][c] = (byte) (same ? 2 : 0);
         }
         right[i] = item.right();

@@ -46,7 +46,9 @@ final class Fleet {
   /** What was found of each item of each vehicle: a finish or chip; -1 where it is not that. */
   final byte[] words;
 
-  /** Where the part number of each begins among {@link #characters}; it ends where the next does. */
+  /**
+   * Where the part number of each begins among {@link #characters}; it ends where the next does.
+   */
   final int[] numbers;
 
   byte[] characters = new byte[1 << 20];

@@ -94,12 +94,10 @@ public class Judging {
   }
 
   private Sum inTwo(IntFunction<Sum> part) {
-    List<Integer> firsts = IntStream.range(0, vehicles).filter(i -> i % CHUNK == 0).boxed().toList();
+    List<Integer> firsts =
+        IntStream.range(0, vehicles).filter(i -> i % CHUNK == 0).boxed().toList();
     return two.submit(
-            () ->
-                firsts.parallelStream()
-                    .map(part::apply)
-                    .reduce(new Sum(0, 0, 0, 0), Sum::plus))
+            () -> firsts.parallelStream().map(part::apply).reduce(new Sum(0, 0, 0, 0), Sum::plus))
         .join();
   }
 

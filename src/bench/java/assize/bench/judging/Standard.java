@@ -76,12 +76,10 @@ final class Standard {
   }
 
   private static Item item(Random random, Kind kind, boolean disputed) {
-    int models =
-        random.nextBoolean() ? (1 << MODELS) - 1 : 1 + random.nextInt((1 << MODELS) - 1);
+    int models = random.nextBoolean() ? (1 << MODELS) - 1 : 1 + random.nextInt((1 << MODELS) - 1);
     int from = random.nextBoolean() ? 0 : random.nextInt(YEARS);
     int to = random.nextBoolean() ? YEARS - 1 : from + random.nextInt(YEARS - from);
-    int right =
-        random.nextInt(kind == Kind.COLOR ? COLORS.length : FINISHES.length);
+    int right = random.nextInt(kind == Kind.COLOR ? COLORS.length : FINISHES.length);
     int half = random.nextInt(4) == 0 ? (right + 1) % FINISHES.length : -1;
     return new Item(
         kind,
@@ -179,8 +177,7 @@ final class Standard {
       case FINISH ->
           item.half() < 0
               ? "finish: " + FINISHES[item.right()]
-              : "finish: {%s: 1, %s: 1/2}"
-                  .formatted(FINISHES[item.right()], FINISHES[item.half()]);
+              : "finish: {%s: 1, %s: 1/2}".formatted(FINISHES[item.right()], FINISHES[item.half()]);
       case PART_NUMBER -> "part_number: '%s'".formatted(pattern(item.series()));
       case SIZE -> "size: %s mm ± 0.2 mm".formatted(item.millimeters() / 100.0);
       case COLOR -> "color: " + color(item.right());
