@@ -9,6 +9,9 @@ final class RePatterns {
   /** The longest pattern that is read, in characters. */
   static final int LONGEST = 1000;
 
+  /** The most signs that a pattern may come to, with all that it repeats written out. */
+  static final int LARGEST = 2000;
+
   /** What the library puts before a pattern that disregards capitals. */
   private static final String FOLDING = "(?i)";
 
@@ -19,6 +22,12 @@ final class RePatterns {
   static Parsed<Pattern> compile(String text) {
     if (text.length() > LONGEST) {
       return Parsed.bad("a pattern may have at most " + LONGEST + " characters", 0, text.length());
+    }
+    if (PatternSize.of(text) > LARGEST) {
+      return Parsed.bad(
+          "written out, what this pattern repeats comes to more than " + LARGEST + " signs",
+          0,
+          text.length());
     }
     try {
       return Parsed.ok(Pattern.compile(text, Pattern.CASE_INSENSITIVE));
