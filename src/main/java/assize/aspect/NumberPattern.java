@@ -102,9 +102,14 @@ public final class NumberPattern {
         }
         continue;
       }
-      if (c == '[') {
+      int whole = inClass ? named(text, i) : first(text, i);
+      if (whole > i) {
         inClass = true;
-      } else if (c == ']') {
+        kept.append(text, i, whole);
+        i = whole - 1;
+        continue;
+      }
+      if (c == ']') {
         inClass = false;
       }
       if (inClass || c != '-' && c != ' ') {
@@ -112,6 +117,20 @@ public final class NumberPattern {
       }
     }
     return kept.toString();
+  }
+
+  /** Returns where the beginning of a class ends; a bracket behind it is one of its signs. */
+  private static int first(String text, int at) {
+    if (text.charAt(at) != '[') {
+      return at;
+    }
+    int inside = text.startsWith("^", at + 1) ? at + 2 : at + 1;
+    return text.startsWith("]", inside) ? inside + 1 : inside;
+  }
+
+  /** Returns where a kind of letters within a class ends, as in {@code [:digit:]}. */
+  private static int named(String text, int at) {
+    return text.startsWith("[:", at) ? text.indexOf(":]", at + 2) + 2 : at;
   }
 
   @Override

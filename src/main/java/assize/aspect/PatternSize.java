@@ -2,20 +2,34 @@ package assize.aspect;
 
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
- * How much a pattern comes to when what it repeats is written out, as the library does: {@code
- * (a{0,100}){0,100}} is short to write and ten thousand signs long.
+ * Looks at a pattern before the library does: how much it comes to when what it repeats is written out, as
+ * {@code (a{0,100}){0,100}} is short to write and ten thousand signs long; and whether it has one
+ * of the letters at which the library never ends.
  */
 final class PatternSize {
+  /**
+   * Nine old forms of Cyrillic letters: re2j 1.8 looks for other cases of each until it comes back
+   * to it, and never does.
+   */
+  private static final int FIRST_ENDLESS = 0x1C80;
+
+  private static final int LAST_ENDLESS = 0x1C88;
+
   /** Larger than any pattern may be; counting stops here. */
   static final long ENDLESS = 1_000_000_000;
+
+  private static final Pattern CODE = Pattern.compile("x\\{([0-9A-Fa-f]{1,6})\\}");
 
   private final String text;
   private final Deque<Long> outer = new ArrayDeque<>();
   private int at;
   private long sum;
   private long last;
+  private boolean endless;
 
   private PatternSize(String text) {
     this.text = text;
@@ -23,10 +37,7 @@ final class PatternSize {
 
   /** Counts signs, classes and groups, each as often as it is repeated; never too few. */
   static long of(String text) {
-    PatternSize size = new PatternSize(text);
-    while (size.at < text.length()) {
-      size.step();
-    }
+    PatternSize size = read(text);
     long all = size.sum;
     for (long one : size.outer) {
       all = Math.min(ENDLESS, all + one);
@@ -34,8 +45,22 @@ final class PatternSize {
     return all;
   }
 
+  /** Says whether the library would never end with it. */
+  static boolean isEndless(String text) {
+    return read(text).endless;
+  }
+
+  private static PatternSize read(String text) {
+    PatternSize size = new PatternSize(text);
+    while (size.at < text.length()) {
+      size.step();
+    }
+    return size;
+  }
+
   private void step() {
     char c = text.charAt(at++);
+    note(c, c);
     switch (c) {
       case '(' -> {
         outer.push(sum);
@@ -59,16 +84,43 @@ final class PatternSize {
   /** Between {@code \Q} and {@code \E} every sign stands for itself. */
   private void escaped() {
     if (!text.startsWith("Q", at)) {
-      at++;
+      at--;
+      int sign = sign();
+      note(sign, sign);
       one();
       return;
     }
     at++;
     while (at < text.length() && !text.startsWith("\\E", at)) {
+      note(text.charAt(at), text.charAt(at));
       at++;
       one();
     }
     at += 2;
+  }
+
+  private void note(int from, int to) {
+    endless = endless || from <= LAST_ENDLESS && to >= FIRST_ENDLESS;
+  }
+
+  /** Goes behind a sign or an escape, and returns what it may stand for. */
+  private int sign() {
+    int c = next();
+    if (c != '\\' || at >= text.length()) {
+      return c;
+    }
+    Matcher code = CODE.matcher(text).region(at, text.length());
+    if (code.lookingAt()) {
+      at = code.end();
+      return Integer.parseInt(code.group(1), 16);
+    }
+    return next();
+  }
+
+  private int next() {
+    int c = text.codePointAt(at);
+    at += Character.charCount(c);
+    return c;
   }
 
   private void one() {
@@ -103,8 +155,22 @@ final class PatternSize {
     while (at < text.length() && (first || text.charAt(at) != ']')) {
       first = false;
       int named = text.startsWith("[:", at) ? text.indexOf(":]", at + 2) : -1;
-      at = named >= 0 ? named + 2 : at + (text.charAt(at) == '\\' ? 2 : 1);
+      if (named >= 0) {
+        at = named + 2;
+      } else {
+        range();
+      }
     }
     at++;
+  }
+
+  private void range() {
+    int from = sign();
+    boolean goesOn =
+        at + 1 < text.length() && text.charAt(at) == '-' && text.charAt(at + 1) != ']';
+    if (goesOn) {
+      at++;
+    }
+    note(from, goesOn ? sign() : from);
   }
 }

@@ -29,6 +29,12 @@ final class RePatterns {
           0,
           text.length());
     }
+    if (PatternSize.isEndless(text)) {
+      return Parsed.bad(
+          "the letters U+1C80 to U+1C88 can't stand in a pattern, nor in a range of letters",
+          0,
+          text.length());
+    }
     try {
       return Parsed.ok(Pattern.compile(text, Pattern.CASE_INSENSITIVE));
     } catch (PatternSyntaxException e) {

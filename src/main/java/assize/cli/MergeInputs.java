@@ -21,6 +21,7 @@ import assize.yaml.RecordReader;
 import assize.yaml.RuleSetReader;
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumSet;
@@ -60,7 +61,11 @@ final class MergeInputs {
     }
 
     private boolean hasFile(String name) {
-      return Files.isRegularFile(folder.resolve(name));
+      try {
+        return Files.isRegularFile(folder.resolve(name));
+      } catch (InvalidPathException e) {
+        return false;
+      }
     }
 
     boolean says(Part part) {

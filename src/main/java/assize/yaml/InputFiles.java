@@ -8,6 +8,7 @@ import assize.text.SourceFile;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -111,8 +112,8 @@ final class InputFiles {
             "a rule set may have at most " + MOST_FILES + " files; this folder has more",
             problems);
       }
-      List<Path> inside = new ArrayList<>(List.of(head));
-      for (Path one : found) {
+      List<Path> inside = new ArrayList<>();
+      for (Path one : Stream.concat(Stream.of(head), found.stream()).toList()) {
         if (one.toRealPath().startsWith(root)) {
           inside.add(one);
         } else {
@@ -125,7 +126,7 @@ final class InputFiles {
         }
       }
       return inside;
-    } catch (IOException e) {
+    } catch (IOException | UncheckedIOException e) {
       refuse(Code.NOT_READABLE, shown, "this folder can't be read", problems);
       return List.of();
     }

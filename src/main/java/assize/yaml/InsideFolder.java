@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.text.Normalizer;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -23,7 +24,7 @@ record InsideFolder(Path folder, String owner) {
 
   /** Returns the path that a text names, and reports one that leads outside or to nothing. */
   Optional<Path> find(Node.Scalar text, Problems problems) {
-    Optional<String> fault = fault(text.text());
+    Optional<String> fault = PathFaults.of(text.text(), owner);
     if (fault.isPresent()) {
       problems.add(
           Code.PATH_OUTSIDE,
@@ -53,21 +54,6 @@ record InsideFolder(Path folder, String owner) {
     }
   }
 
-  private Optional<String> fault(String path) {
-    if (path.contains("\\")) {
-      return Optional.of("folders are parted by /, not by a backslash");
-    }
-    if (path.startsWith("/") || path.matches("[A-Za-z]:.*")) {
-      return Optional.of("this path begins at the root of a disk");
-    }
-    if (path.startsWith("~")) {
-      return Optional.of("this path leads to a home folder");
-    }
-    return List.of(path.split("/", -1)).contains("..")
-        ? Optional.of("this path leads out of " + owner + " by \"..\"")
-        : Optional.empty();
-  }
-
   private Optional<String> near(Path missing) throws IOException {
     Path parent = missing.getParent();
     if (parent == null || !Files.isDirectory(parent)) {
@@ -77,11 +63,21 @@ record InsideFolder(Path folder, String owner) {
       List<String> names =
           siblings.limit(LISTED).map(it -> it.getFileName().toString()).sorted().toList();
       String name = missing.getFileName().toString();
+      if (names.stream().anyMatch(it -> looksLike(it, name))) {
+        return Optional.of(
+            "a file whose name looks the same is there, written in other letters: rename it");
+      }
       return names.stream()
           .filter(it -> it.startsWith(name + "."))
           .findFirst()
           .or(() -> NearNames.nearest(name, names))
           .map(it -> "did you mean \"" + it + "\"?");
     }
+  }
+
+  /** An accent may be one letter with what is below it, or one of its own. */
+  private static boolean looksLike(String one, String other) {
+    return Normalizer.normalize(one, Normalizer.Form.NFC)
+        .equals(Normalizer.normalize(other, Normalizer.Form.NFC));
   }
 }

@@ -78,12 +78,19 @@ final class Values {
     return entry.flatMap(it -> scalar(it, "a single text")).map(it -> it.text().strip());
   }
 
-  /** Reads a name that others may refer to: letters, digits and dashes. */
+  /** Reads a name that files are named by: letters, digits and dashes. */
   Optional<String> id(Optional<Node.Entry> entry) {
-    return entry
-        .flatMap(it -> scalar(it, "a name"))
-        .map(Node.Scalar.class::cast)
-        .map(this::checkId);
+    return entry.flatMap(it -> scalar(it, "a name")).map(this::checkFileId);
+  }
+
+  private String checkFileId(Node.Scalar name) {
+    if (PathFaults.isDevice(name.text())) {
+      problems.add(
+          Code.BAD_NAME,
+          name.at(),
+          Words.quoted(name.text()) + " is a device on some systems; no file can be called so");
+    }
+    return checkId(name);
   }
 
   /** Returns a name as it is, and reports it if it has other letters than names may have. */

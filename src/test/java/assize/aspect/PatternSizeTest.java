@@ -14,7 +14,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 class PatternSizeTest {
   private static final String[] PIECES = {
     "a", "(", ")", "(?:", "(?P<year>", "|", "[", "]", "^", "[^]", "[[:alpha:]]", "[:", ":]", "\\",
-    "\\d", "\\Q", "\\E", "{2}", "{0,3}", "{2,}", "{", "}", "*", "?", "+", ".", "{,4}", "\\pL", "\\]"
+    "\\d", "\\Q", "\\E", "{2}", "{0,3}", "{2,}", "{", "}", "*", "?", "+", ".", "{,4}", "\\pL", "\\]",
+    "-", "\\x{1C80}", "\\x{2000}", "\u1c85", "\u2013", "\\x41", "\\07", "\ud83d\ude9a"
   };
 
   /** What the library makes of one sign: a step for it, and some around it. */
@@ -54,6 +55,24 @@ class PatternSizeTest {
     assertThat(NumberPattern.compile("a{1000}b{1000}c").toOptional()).isEmpty();
   }
 
+  /** The library, re2j 1.8, would look for their other cases without end. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "\u1c80", "a|\u1c88", "[\u1c82]", "[0-\uffff]", "[^0-\uffff]", "\\x{1C85}",
+        "[a\\-\\x{2000}]|[\\x{1000}-\\x{2000}]", "[a[:alpha:]\\x{1000}-\u2000]", "\\Q\u1c83", "[]a-\ud83d\ude9a]", "\\\u1c85"
+      })
+  void lettersAtWhichTheLibraryNeverEndsAreRefused(String pattern) {
+    String said = NumberPattern.compile(pattern).match(it -> "read", Parsed.Bad::reason);
+    assertThat(said).contains("U+1C80");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"[-\u2013/]4", "\u2116 [0-9]+", "[\u0430-\u044f]{2}", "\\x{2013}[^a-z]", "\\pL"})
+  void lettersBeyondAreRead(String pattern) {
+    assertThat(NumberPattern.compile(pattern).toOptional()).isPresent();
+  }
+
   /** Against what the library, re2j, makes of the same pattern. */
   @ParameterizedTest
   @ValueSource(longs = {1, 2, 3})
@@ -66,6 +85,9 @@ class PatternSizeTest {
         pattern.append(PIECES[random.nextInt(PIECES.length)]);
       }
       String text = pattern.toString();
+      if (PatternSize.isEndless(text)) {
+        continue;
+      }
       Optional<Pattern> compiled = compiled(text);
       if (compiled.isPresent()) {
         read++;

@@ -87,7 +87,7 @@ record Stranger(Path folder, Map<String, String> fields, Set<String> held, Set<S
 
     /** A name that a file can have on any system. */
     private static String fileName(String text) {
-      String name = text.replaceAll("[\\\\/:\n]", "_");
+      String name = text.replaceAll("[\\\\/:\n\u00ad\u061c\u200b\u200f]", "_");
       return name.substring(Math.max(0, name.length() - 60));
     }
 

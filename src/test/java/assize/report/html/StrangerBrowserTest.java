@@ -54,7 +54,7 @@ class StrangerBrowserTest {
                   + " areas top data desk where picker forget words pick-words sources constructor"
                   + " toString hasOwnProperty valueOf prototype length id name color part-number"
                   + " source-x evidence-x dispute-x caution-x numbers-x altering-item standard-1"
-                  + " CON nul record judgment null true no 0 00 x--x e e-title")
+                  + " record judgment null true no 0 00 x--x e e-title")
               .split(" "));
 
   @ParameterizedTest

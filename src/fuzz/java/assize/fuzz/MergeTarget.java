@@ -1,0 +1,48 @@
+package assize.fuzz;
+
+import assize.merge.Applying;
+import assize.merge.Merger;
+import assize.merge.Taken;
+import assize.merge.WrittenRecord;
+import assize.ruleset.RuleSet;
+import assize.text.SourceFile;
+import assize.yaml.RecordReader;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** A friend's answers merged into a record: two records, parted by a zero byte. */
+public final class MergeTarget {
+  private static final RuleSet RULES = Checks.rules();
+  private static final String MINE = Checks.file("record.yaml");
+
+  private MergeTarget() {}
+
+  /** Reads the rule set before any time is taken. */
+  public static void fuzzerInitialize() {
+    Checks.demand(!RULES.id().isEmpty(), "no rule set");
+  }
+
+  /** Tries one input; a single record is a friend's. */
+  public static void fuzzerTestOneInput(byte[] data) {
+    String[] both = Checks.text(data).split("\0", 2);
+    Optional<WrittenRecord> theirs = record("theirs.yaml", both[0]);
+    Optional<WrittenRecord> mine = record("mine.yaml", both.length > 1 ? both[1] : MINE);
+    if (theirs.isPresent() && mine.isPresent()) {
+      Applying.apply(
+          mine.get(),
+          RULES,
+          Merger.merge(
+              RULES,
+              mine.get(),
+              List.of(theirs.get()),
+              new Taken(Map.of()),
+              name -> name.length() % 2 == 0));
+    }
+  }
+
+  private static Optional<WrittenRecord> record(String name, String text) {
+    SourceFile file = new SourceFile(name, text);
+    return RecordReader.parse(file, RULES).value().flatMap(it -> WrittenRecord.of(file, it));
+  }
+}

@@ -1,0 +1,23 @@
+package assize.fuzz;
+
+import assize.photo.Photo;
+import java.util.List;
+
+/** Pictures. */
+public final class PhotoTarget {
+  private PhotoTarget() {}
+
+  /** Tries one input. */
+  public static void fuzzerTestOneInput(byte[] data) {
+    Photo.of(data, "photo.jpg", List.of())
+        .match(
+            photo -> {
+              Checks.demand(photo.dataUri().startsWith("data:image/"), "no picture");
+              return "";
+            },
+            bad -> {
+              Checks.demand(!bad.reason().isBlank(), "no reason");
+              return "";
+            });
+  }
+}

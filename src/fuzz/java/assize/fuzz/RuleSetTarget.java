@@ -1,0 +1,25 @@
+package assize.fuzz;
+
+import assize.report.html.HtmlGuide;
+import assize.report.view.GuideViews;
+import assize.ruleset.RuleSet;
+import assize.text.SourceFile;
+import assize.yaml.RuleSetReader;
+import java.util.List;
+
+/** A rule set with all checks, and the book of it. */
+public final class RuleSetTarget {
+  private RuleSetTarget() {}
+
+  /** Tries one input. */
+  public static void fuzzerTestOneInput(byte[] data) {
+    List<SourceFile> files = List.of(new SourceFile("rules.yaml", Checks.text(data)));
+    Checks.result(RuleSetReader.parse(files), RuleSetReader.parse(files))
+        .value()
+        .ifPresent(RuleSetTarget::print);
+  }
+
+  private static void print(RuleSet rules) {
+    HtmlGuide.render(GuideViews.of(rules));
+  }
+}

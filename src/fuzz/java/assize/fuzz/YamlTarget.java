@@ -1,0 +1,15 @@
+package assize.fuzz;
+
+import assize.text.SourceFile;
+import assize.yaml.YamlTree;
+
+/** YAML into a tree with places. */
+public final class YamlTarget {
+  private YamlTarget() {}
+
+  /** Tries one input. */
+  public static void fuzzerTestOneInput(byte[] data) {
+    SourceFile file = new SourceFile("any.yaml", Checks.text(data));
+    Checks.result(YamlTree.read(file), YamlTree.read(file));
+  }
+}
