@@ -69,8 +69,7 @@ final class Checks {
   static <T> Parsed<T> parsed(String text, Parsed<T> first, Parsed<T> second) {
     first.match(
         good -> {
-          demand(
-              second.toOptional().filter(good::equals).isPresent(), "read otherwise: " + good);
+          demand(second.toOptional().filter(good::equals).isPresent(), "read otherwise: " + good);
           return good;
         },
         bad -> {

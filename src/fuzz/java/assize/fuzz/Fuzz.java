@@ -17,10 +17,28 @@ import java.util.stream.Stream;
 public final class Fuzz {
   private static final List<String> SHORT_TEXTS =
       List.of(
-          "1934-05", "1934-05-31~", "../1936?", "[1934,1935..1936]", "193X", "-0431", "Y-17E7",
-          "1934-22", "P6M..P0D", "3/32 in ± 1/64 in", "2.4 mm, to 0.1 mm", "M6x1", "1/4-20 UNC",
-          "5 1/2\" to 6\"", "14 SWG", "semi-gloss", "30 to 50", "at most 35", "41 ± 3", "34,-18,9",
-          "[AB]-412[0-9]{2}\nA-41207", "(?P<month>[A-M])(?P<year>[0-9])\nE4",
+          "1934-05",
+          "1934-05-31~",
+          "../1936?",
+          "[1934,1935..1936]",
+          "193X",
+          "-0431",
+          "Y-17E7",
+          "1934-22",
+          "P6M..P0D",
+          "3/32 in ± 1/64 in",
+          "2.4 mm, to 0.1 mm",
+          "M6x1",
+          "1/4-20 UNC",
+          "5 1/2\" to 6\"",
+          "14 SWG",
+          "semi-gloss",
+          "30 to 50",
+          "at most 35",
+          "41 ± 3",
+          "34,-18,9",
+          "[AB]-412[0-9]{2}\nA-41207",
+          "(?P<month>[A-M])(?P<year>[0-9])\nE4",
           "(?P<year>3[0-9])(?P<week>[0-9]{2})\n3421");
 
   private Fuzz() {}

@@ -6,9 +6,9 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * Looks at a pattern before the library does: how much it comes to when what it repeats is written out, as
- * {@code (a{0,100}){0,100}} is short to write and ten thousand signs long; and whether it has one
- * of the letters at which the library never ends.
+ * Looks at a pattern before the library does: how much it comes to when what it repeats is written
+ * out, as {@code (a{0,100}){0,100}} is short to write and ten thousand signs long; and whether it
+ * has one of the letters at which the library never ends.
  */
 final class PatternSize {
   /**
@@ -166,8 +166,7 @@ final class PatternSize {
 
   private void range() {
     int from = sign();
-    boolean goesOn =
-        at + 1 < text.length() && text.charAt(at) == '-' && text.charAt(at + 1) != ']';
+    boolean goesOn = at + 1 < text.length() && text.charAt(at) == '-' && text.charAt(at + 1) != ']';
     if (goesOn) {
       at++;
     }

@@ -13,9 +13,43 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class PatternSizeTest {
   private static final String[] PIECES = {
-    "a", "(", ")", "(?:", "(?P<year>", "|", "[", "]", "^", "[^]", "[[:alpha:]]", "[:", ":]", "\\",
-    "\\d", "\\Q", "\\E", "{2}", "{0,3}", "{2,}", "{", "}", "*", "?", "+", ".", "{,4}", "\\pL", "\\]",
-    "-", "\\x{1C80}", "\\x{2000}", "\u1c85", "\u2013", "\\x41", "\\07", "\ud83d\ude9a"
+    "a",
+    "(",
+    ")",
+    "(?:",
+    "(?P<year>",
+    "|",
+    "[",
+    "]",
+    "^",
+    "[^]",
+    "[[:alpha:]]",
+    "[:",
+    ":]",
+    "\\",
+    "\\d",
+    "\\Q",
+    "\\E",
+    "{2}",
+    "{0,3}",
+    "{2,}",
+    "{",
+    "}",
+    "*",
+    "?",
+    "+",
+    ".",
+    "{,4}",
+    "\\pL",
+    "\\]",
+    "-",
+    "\\x{1C80}",
+    "\\x{2000}",
+    "\u1c85",
+    "\u2013",
+    "\\x41",
+    "\\07",
+    "\ud83d\ude9a"
   };
 
   /** What the library makes of one sign: a step for it, and some around it. */
@@ -59,8 +93,17 @@ class PatternSizeTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "\u1c80", "a|\u1c88", "[\u1c82]", "[0-\uffff]", "[^0-\uffff]", "\\x{1C85}",
-        "[a\\-\\x{2000}]|[\\x{1000}-\\x{2000}]", "[a[:alpha:]\\x{1000}-\u2000]", "\\Q\u1c83", "[]a-\ud83d\ude9a]", "\\\u1c85"
+        "\u1c80",
+        "a|\u1c88",
+        "[\u1c82]",
+        "[0-\uffff]",
+        "[^0-\uffff]",
+        "\\x{1C85}",
+        "[a\\-\\x{2000}]|[\\x{1000}-\\x{2000}]",
+        "[a[:alpha:]\\x{1000}-\u2000]",
+        "\\Q\u1c83",
+        "[]a-\ud83d\ude9a]",
+        "\\\u1c85"
       })
   void lettersAtWhichTheLibraryNeverEndsAreRefused(String pattern) {
     String said = NumberPattern.compile(pattern).match(it -> "read", Parsed.Bad::reason);
@@ -68,7 +111,8 @@ class PatternSizeTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"[-\u2013/]4", "\u2116 [0-9]+", "[\u0430-\u044f]{2}", "\\x{2013}[^a-z]", "\\pL"})
+  @ValueSource(
+      strings = {"[-\u2013/]4", "\u2116 [0-9]+", "[\u0430-\u044f]{2}", "\\x{2013}[^a-z]", "\\pL"})
   void lettersBeyondAreRead(String pattern) {
     assertThat(NumberPattern.compile(pattern).toOptional()).isPresent();
   }

@@ -150,7 +150,13 @@ class PathsTest {
   /** A name is what is written: nothing is decoded, and a folder is no file. */
   @ParameterizedTest
   @ValueSource(
-      strings = {"%2e%2e/secret.yaml", "..%2fsecret.yaml", "&period;&period;/a", "$HOME/a", "photos"})
+      strings = {
+        "%2e%2e/secret.yaml",
+        "..%2fsecret.yaml",
+        "&period;&period;/a",
+        "$HOME/a",
+        "photos"
+      })
   void namesAreTakenAsTheyAreWritten(String path) throws IOException {
     Ran ran = judged(record("rules.yaml", "{photo: " + quoted(path) + "}"));
     assertThat(ran.err()).containsAnyOf("error[no-such-file]", "error[not-readable]");
