@@ -119,8 +119,7 @@ public final class Engines {
     if (builder.getResults().hasMessages(Message.Level.ERROR)) {
       throw new IllegalStateException(builder.getResults().toString());
     }
-    KieBase base =
-        services.newKieContainer(builder.getKieModule().getReleaseId()).getKieBase();
+    KieBase base = services.newKieContainer(builder.getKieModule().getReleaseId()).getKieBase();
     return base.newStatelessKieSession();
   }
 
@@ -205,9 +204,7 @@ public final class Engines {
     Kind kind = standard.items().get(i).kind();
     int word = fleet.words[at];
     String name =
-        word < 0
-            ? ""
-            : kind == Kind.FINISH ? Standard.FINISHES[word] : Standard.color(word);
+        word < 0 ? "" : kind == Kind.FINISH ? Standard.FINISHES[word] : Standard.color(word);
     StringBuilder text = new StringBuilder();
     for (int c = fleet.numbers[at]; c < fleet.numbers[at + 1]; c++) {
       char sign = (char) fleet.characters[c];
