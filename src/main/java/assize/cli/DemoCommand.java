@@ -106,6 +106,7 @@ final class DemoCommand implements Callable<Integer> {
           return files(jar.getPath(INSIDE));
         }
       }
+      // Else a folder of classes, or Java's own image where Assize is part of it.
       return files(Path.of(at).resolve("../../demo").normalize());
     } catch (IOException e) {
       throw new UncheckedIOException(e);

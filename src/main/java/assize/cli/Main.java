@@ -5,6 +5,7 @@ import java.io.FileOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.PrintStream;
+import java.lang.module.ModuleDescriptor;
 import java.lang.ref.Reference;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -12,6 +13,8 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -24,26 +27,30 @@ import picocli.CommandLine.Spec;
     description = "Judges how authentic a restored vehicle is against a written standard.",
     mixinStandardHelpOptions = true,
     versionProvider = Main.Version.class,
-    synopsisSubcommandLabel = "VERB",
-    subcommands = {
-      DemoCommand.class,
-      JudgeCommand.class,
-      LintCommand.class,
-      StartCommand.class,
-      RosterCommand.class,
-      DossierCommand.class,
-      SheetCommand.class,
-      GuideCommand.class,
-      DateCommand.class,
-      ColorCommand.class,
-      MergeCommand.class,
-      NumberCommand.class,
-      VouchCommand.class,
-      SchemaCommand.class,
-      CompletionCommand.class,
-      ManualCommand.class
-    })
+    synopsisSubcommandLabel = "VERB")
 public final class Main implements Runnable {
+  private static final List<Known> VERBS =
+      List.of(
+          new Known("demo", DemoCommand.class),
+          new Known("judge", JudgeCommand.class),
+          new Known("lint", LintCommand.class),
+          new Known("start", StartCommand.class),
+          new Known("roster", RosterCommand.class),
+          new Known("dossier", DossierCommand.class),
+          new Known("sheet", SheetCommand.class),
+          new Known("guide", GuideCommand.class),
+          new Known("date", DateCommand.class),
+          new Known("color", ColorCommand.class),
+          new Known("merge", MergeCommand.class),
+          new Known("number", NumberCommand.class),
+          new Known("vouch", VouchCommand.class),
+          new Known("schema", SchemaCommand.class),
+          new Known("completion", CompletionCommand.class),
+          new Known("manual", ManualCommand.class));
+
+  /** The verbs that tell of all verbs. */
+  private static final Set<String> TELLING = Set.of("completion", "manual");
+
   private static final int STANDARD_STREAMS = 3;
   private static final Path NOTHING = Path.of("/dev/null");
 
@@ -94,10 +101,11 @@ public final class Main implements Runnable {
 
   /** Runs one command; one that goes on at each save keeps this watch. */
   static int run(Terminal terminal, Watch watch, String... args) {
-    CommandLine line = line(terminal, watch);
+    String[] words = Arguments.ordered(VERBS.stream().map(Known::name).toList(), args);
+    CommandLine line = line(terminal, watch, words);
     int exit;
     try {
-      exit = line.execute(Arguments.ordered(line.getSubcommands().keySet(), args));
+      exit = line.execute(words);
     } catch (OutOfMemoryError | StackOverflowError e) {
       exit = Failures.tooLarge(terminal, e);
     }
@@ -109,26 +117,39 @@ public final class Main implements Runnable {
     return exit;
   }
 
-  private static CommandLine line(Terminal terminal, Watch watch) {
-    CommandLine line =
-        new CommandLine(new Main(), new TerminalFactory(terminal, watch))
-            .setOut(terminal.outWriter())
-            .setErr(terminal.errWriter())
-            .setExpandAtFiles(false)
-            .setUsageHelpWidth(90)
-            .setUsageHelpAutoWidth(false)
-            .setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF))
-            .registerConverter(Path.class, Typed::path)
-            .registerConverter(LocalDate.class, Typed::day)
-            .setParameterExceptionHandler(
-                (problem, arguments) -> {
-                  Mistakes.words(problem).forEach(terminal::error);
-                  String verb = problem.getCommandLine().getCommandSpec().qualifiedName();
-                  terminal.error("Try: " + verb + " --help");
-                  return Exit.BAD_COMMAND_LINE;
-                })
-            .setExecutionExceptionHandler(
-                (problem, command, parsed) -> Failures.say(terminal, problem));
+  /** A verb as it is typed, and what does it. */
+  private record Known(String name, Class<?> command) {}
+
+  /** Returns the verbs that have to be looked at: making all of them ready takes its time. */
+  private static List<Known> wanted(String... words) {
+    List<Known> named =
+        VERBS.stream()
+            .filter(it -> words.length > 0 && it.name().equals(words[0]))
+            .filter(it -> !TELLING.contains(it.name()))
+            .toList();
+    return named.isEmpty() ? VERBS : named;
+  }
+
+  private static CommandLine line(Terminal terminal, Watch watch, String... words) {
+    CommandLine line = new CommandLine(new Main(), new TerminalFactory(terminal, watch));
+    wanted(words).forEach(verb -> line.addSubcommand(verb.name(), verb.command()));
+    line.setOut(terminal.outWriter())
+        .setErr(terminal.errWriter())
+        .setExpandAtFiles(false)
+        .setUsageHelpWidth(90)
+        .setUsageHelpAutoWidth(false)
+        .setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF))
+        .registerConverter(Path.class, Typed::path)
+        .registerConverter(LocalDate.class, Typed::day)
+        .setParameterExceptionHandler(
+            (problem, arguments) -> {
+              Mistakes.words(problem).forEach(terminal::error);
+              String verb = problem.getCommandLine().getCommandSpec().qualifiedName();
+              terminal.error("Try: " + verb + " --help");
+              return Exit.BAD_COMMAND_LINE;
+            })
+        .setExecutionExceptionHandler(
+            (problem, command, parsed) -> Failures.say(terminal, problem));
     line.getSubcommands()
         .values()
         .forEach(verb -> verb.getCommandSpec().versionProvider(new Version()));
@@ -141,12 +162,16 @@ public final class Main implements Runnable {
         spec.commandLine(), "say what to do: " + String.join(", ", spec.subcommands().keySet()));
   }
 
-  /** The version of the jar. */
+  /** The version of the jar, or of the module in an image. */
   static final class Version implements CommandLine.IVersionProvider {
     @Override
     public String[] getVersion() {
-      String version = Main.class.getPackage().getImplementationVersion();
-      return new String[] {"assize " + (version == null ? "(built from source)" : version)};
+      String ofJar = Main.class.getPackage().getImplementationVersion();
+      Optional<String> ofModule =
+          Optional.ofNullable(Main.class.getModule().getDescriptor())
+              .flatMap(ModuleDescriptor::rawVersion);
+      String version = Optional.ofNullable(ofJar).or(() -> ofModule).orElse("(built from source)");
+      return new String[] {"assize " + version};
     }
   }
 }
