@@ -137,6 +137,13 @@ interface AtLimit {
     all.put(
         "characters of a pattern",
         rules(n -> ITEM + "{part_number: \"" + "1".repeat((int) n) + "\"}"));
+    all.put(
+        "signs of a pattern, with all that it repeats written out",
+        rules(n -> ITEM + "{part_number: \"A{1000}B{500}C{" + (n - 1500) + "}\"}"));
+    all.put(
+        "characters of a path",
+        record(n -> document(("x".repeat(99) + "/").repeat(9) + "x".repeat((int) n - 900))));
+    all.put("characters of a file's name", record(n -> document("x".repeat((int) n))));
     all.put("bytes of a photo", (folder, n) -> photo(new byte[(int) n]));
     all.put("pixels of a photo", (folder, n) -> photo(png((int) n)));
     all.put("pixels of a progressive JPEG", (folder, n) -> photo(progressive(n)));
@@ -150,6 +157,10 @@ interface AtLimit {
 
   private static String join(long n, LongFunction<String> one, String between) {
     return LongStream.range(0, n).mapToObj(one).collect(Collectors.joining(between));
+  }
+
+  private static String document(String path) {
+    return RECORD + "evidence: {paper: {document: \"" + path + "\"}}";
   }
 
   private static String run(String... words) {
