@@ -34,6 +34,9 @@ class EdgesTest {
     "1934-12-31, true",
     "1934-13, false",
     "1934-12-32, false",
+    "'[..1934,1936..]', true",
+    "'[1934..,1936]', false",
+    "'[1934,..1936]', false",
     "1934-24, true",
     "1934-20, false",
     "1934-42, false"
@@ -97,9 +100,16 @@ class EdgesTest {
     assertThat(lead.allows(span("1933-12-31/1933-12-31"), day("1934-07-01"))).isFalse();
   }
 
-  /** An interval is as doubtful as either of its ends. */
+  /** A long year is as doubtful as it says, and an interval as either of its ends. */
   @ParameterizedTest
   @CsvSource({
+    "Y17000, false, false",
+    "Y17000?, true, false",
+    "Y17000~, false, true",
+    "Y17000%, true, true",
+    "1950S2, false, false",
+    "1950S2?, true, false",
+    "1950S2%, true, true",
     "1934/1935, false, false",
     "1934?/1935, true, false",
     "1934/1935?, true, false",
@@ -108,7 +118,7 @@ class EdgesTest {
     "1934?/1935~, true, true",
     "1934/1935%, true, true"
   })
-  void anIntervalIsAsDoubtfulAsItsEnds(String text, boolean uncertain, boolean approximate) {
+  void isAsDoubtfulAsItSays(String text, boolean uncertain, boolean approximate) {
     assertThat(read(text).uncertain()).isEqualTo(uncertain);
     assertThat(read(text).approximate()).isEqualTo(approximate);
   }

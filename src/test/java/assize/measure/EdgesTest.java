@@ -50,6 +50,14 @@ class EdgesTest {
     assertThat(ok(Limits.parse("3 mm to 3 mm")).contains(BigFraction.of(3))).isTrue();
   }
 
+  @Test
+  void aFractionBehindAWholeNumberIsLessThanOne() {
+    assertThat(ok(Measured.parse("1 1/2 in")).value()).isEqualTo(BigFraction.of(381, 10));
+    assertThat(Measured.parse("1 127/128 in").toOptional()).isPresent();
+    assertThat(reason(Measured.parse("1 2/2 in"))).contains("is one or more");
+    assertThat(reason(Measured.parse("1 3/2 in"))).contains("is one or more");
+  }
+
   private static Quantity inches(int numerator, int denominator) {
     return new Quantity(BigFraction.of(numerator, denominator), Unit.IN);
   }
@@ -165,14 +173,13 @@ class EdgesTest {
   }
 
   /**
-   * Near black, lightness is in proportion to light, by 903.3 (CIE 15), and so is a channel, by 12.92
-   * (IEC 61966-2-1): both from memory.
+   * Near black, lightness is in proportion to light, by 903.3 (CIE 15), and so is a channel, by
+   * 12.92 (IEC 61966-2-1): both from memory.
    */
   @ParameterizedTest
   @CsvSource({"1, #040404", "2, #070707", "5, #111111", "8, #181818"})
   void nearBlackIsShownDark(double lightness, String hex) {
-    assertThat(Swatch.of(new Lab(lightness, 0, 0)))
-        .isEqualTo(new Swatch(hex, false));
+    assertThat(Swatch.of(new Lab(lightness, 0, 0))).isEqualTo(new Swatch(hex, false));
   }
 
   /** From a hue of 350 to one of 10 degrees it is 20 degrees on, not 340 back. */
