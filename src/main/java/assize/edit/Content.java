@@ -2,7 +2,10 @@ package assize.edit;
 
 import assize.yaml.Node;
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.IntStream;
@@ -73,25 +76,51 @@ public sealed interface Content {
   }
 
   /** Names with what is written under each, in the order written. */
-  record Group(List<Field> fields) implements Content {
-    public Group {
-      fields = List.copyOf(fields);
+  final class Group implements Content {
+    /** From so many names on they are looked up by a table. */
+    private static final int MANY = 8;
+
+    private final List<Field> fields;
+    private final Map<String, Integer> places;
+
+    public Group(List<Field> fields) {
+      this.fields = List.copyOf(fields);
+      this.places = fields.size() < MANY ? Map.of() : places(fields);
+    }
+
+    private static Map<String, Integer> places(List<Field> fields) {
+      Map<String, Integer> places = new HashMap<>();
+      for (Field field : fields) {
+        places.putIfAbsent(field.name(), places.size());
+      }
+      return places;
+    }
+
+    public List<Field> fields() {
+      return fields;
     }
 
     /** Returns what is written under a name. */
     public Optional<Content> get(String name) {
-      return fields.stream().filter(it -> it.name().equals(name)).map(Field::value).findFirst();
+      int place = place(name);
+      return place < 0 ? Optional.empty() : Optional.of(fields.get(place).value());
+    }
+
+    private int place(String name) {
+      if (fields.size() >= MANY) {
+        return places.getOrDefault(name, -1);
+      }
+      for (int i = 0; i < fields.size(); i++) {
+        if (fields.get(i).name().equals(name)) {
+          return i;
+        }
+      }
+      return -1;
     }
 
     /** Returns the same with one name's content changed, or put behind the others. */
     public Group with(String name, Content value) {
-      List<Field> changed = new ArrayList<>(fields);
-      Field field = new Field(name, value);
-      IntStream.range(0, fields.size())
-          .filter(i -> fields.get(i).name().equals(name))
-          .findFirst()
-          .ifPresentOrElse(i -> changed.set(i, field), () -> changed.add(field));
-      return new Group(changed);
+      return with(List.of(new Change(List.of(name), value)));
     }
 
     /**
@@ -101,11 +130,43 @@ public sealed interface Content {
      * @param path names, the outermost first; at least one
      */
     public Group with(List<String> path, Content value) {
-      if (path.size() == 1) {
-        return with(path.get(0), value);
+      return with(List.of(new Change(path, value)));
+    }
+
+    /** Returns the same with the content of places below changed, one after another. */
+    public Group with(List<Change> changes) {
+      Map<String, List<Change>> byName = new LinkedHashMap<>();
+      changes.forEach(
+          it -> byName.computeIfAbsent(it.path().get(0), name -> new ArrayList<>()).add(it));
+      List<Field> changed = new ArrayList<>(fields);
+      byName.forEach(
+          (name, all) -> {
+            int place = place(name);
+            Field field = new Field(name, changed(get(name), all));
+            if (place < 0) {
+              changed.add(field);
+            } else {
+              changed.set(place, field);
+            }
+          });
+      return new Group(changed);
+    }
+
+    /** Returns what stands under a name after changes of it and of what is below it. */
+    private static Content changed(Optional<Content> before, List<Change> changes) {
+      Optional<Content> value = before;
+      List<Change> below = new ArrayList<>();
+      for (Change one : changes) {
+        if (one.path().size() == 1) {
+          below.clear();
+          value = Optional.of(one.value());
+        } else {
+          below.add(new Change(one.path().subList(1, one.path().size()), one.value()));
+        }
       }
-      Group below = get(path.get(0)).flatMap(Content::asGroup).orElse(new Group(List.of()));
-      return with(path.get(0), below.with(path.subList(1, path.size()), value));
+      return below.isEmpty()
+          ? value.orElseThrow()
+          : value.flatMap(Content::asGroup).orElse(new Group(List.of())).with(below);
     }
 
     /** Says whether it has the names of another group in their order, and perhaps more behind. */
@@ -122,7 +183,29 @@ public sealed interface Content {
         Function<? super Group, ? extends R> group) {
       return group.apply(this);
     }
+
+    @Override
+    public boolean equals(Object other) {
+      return other instanceof Group that && fields.equals(that.fields);
+    }
+
+    @Override
+    public int hashCode() {
+      return fields.hashCode();
+    }
+
+    @Override
+    public String toString() {
+      return "Group" + fields;
+    }
   }
+
+  /**
+   * A place and what is to stand there.
+   *
+   * @param path names, the outermost first; at least one
+   */
+  record Change(List<String> path, Content value) {}
 
   /** A name and what is written under it. */
   record Field(String name, Content value) {}

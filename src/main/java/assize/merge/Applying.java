@@ -33,7 +33,7 @@ public final class Applying {
   public static Applied apply(WrittenRecord mine, RuleSet rules, Merge merge) {
     SourceFile file = mine.record().at().file();
     Optional<Edited> whole = Editing.edit(file, rules, merge.wanted(mine.content()));
-    Edited edited = whole.orElseGet(() -> oneByOne(mine, rules, merge));
+    Edited edited = whole.orElseGet(() -> byParts(mine, rules, merge));
     List<Merge.Step> done = new ArrayList<>();
     List<Merge.Step> undone = new ArrayList<>();
     for (Merge.Step step : merge.steps()) {
@@ -55,25 +55,50 @@ public final class Applying {
                     step.value().asItems().map(Content.Items::all).orElse(List.of(step.value())));
   }
 
-  private static Edited oneByOne(WrittenRecord mine, RuleSet rules, Merge merge) {
-    SourceFile file = mine.record().at().file();
-    Content.Group wanted = mine.content();
-    Edited edited = new Edited(file.text(), List.of(), List.of(), wanted);
-    List<ByHand> unsure = new ArrayList<>();
-    for (Merge.Step step : merge.steps()) {
-      Content.Group more = wanted.with(step.path(), step.value());
+  private static Edited byParts(WrittenRecord mine, RuleSet rules, Merge merge) {
+    Parts parts = new Parts(mine, rules);
+    parts.take(merge.steps());
+    return parts.taken();
+  }
+
+  /** Takes what can be taken: all of it, or where that can't be done for certain each half. */
+  private static final class Parts {
+    private final WrittenRecord mine;
+    private final RuleSet rules;
+    private final SourceFile file;
+    private final List<ByHand> unsure = new ArrayList<>();
+    private Content.Group wanted;
+    private Edited edited;
+
+    Parts(WrittenRecord mine, RuleSet rules) {
+      this.mine = mine;
+      this.rules = rules;
+      this.file = mine.record().at().file();
+      this.wanted = mine.content();
+      this.edited = new Edited(file.text(), List.of(), List.of(), wanted);
+    }
+
+    void take(List<Merge.Step> steps) {
+      Content.Group more = wanted.with(Merge.changes(steps));
       Optional<Edited> changed = Editing.edit(file, rules, more);
       if (changed.isPresent()) {
         wanted = more;
         edited = changed.get();
+      } else if (steps.size() > 1) {
+        take(steps.subList(0, steps.size() / 2));
+        take(steps.subList(steps.size() / 2, steps.size()));
       } else {
+        Merge.Step step = steps.get(0);
         String name = step.path().get(step.path().size() - 1);
         String write = name + ": " + Editing.written(name, step.value());
         unsure.add(new ByHand(step.path(), mine.at(step.path()), write, UNSURE));
       }
     }
-    List<ByHand> byHand = new ArrayList<>(edited.byHand());
-    byHand.addAll(unsure);
-    return new Edited(edited.text(), edited.pieces(), byHand, edited.says());
+
+    Edited taken() {
+      List<ByHand> byHand = new ArrayList<>(edited.byHand());
+      byHand.addAll(unsure);
+      return new Edited(edited.text(), edited.pieces(), byHand, edited.says());
+    }
   }
 }

@@ -79,10 +79,10 @@ public record Merge(
 
   /** Returns what a record is to say afterwards. */
   Content.Group wanted(Content.Group before) {
-    Content.Group wanted = before;
-    for (Step step : steps) {
-      wanted = wanted.with(step.path(), step.value());
-    }
-    return wanted;
+    return before.with(changes(steps));
+  }
+
+  static List<Content.Change> changes(List<Step> steps) {
+    return steps.stream().map(it -> new Content.Change(it.path(), it.value())).toList();
   }
 }
