@@ -34,6 +34,12 @@ public final class Generated {
   private final int sources;
   private final Random random;
 
+  /** The first item that a record answers. */
+  private int from;
+
+  /** How many claims each item has; 0: one to three, or none. */
+  private int claims;
+
   private Generated(int items, int sources, long seed) {
     this.items = items;
     this.sources = sources;
@@ -60,6 +66,30 @@ public final class Generated {
    */
   public static String record(int items, String rules, int which) {
     return new Generated(items, 0, which).record(rules, which);
+  }
+
+  /** Returns a record of which everything from one item on stands under its name. */
+  public static String recordFrom(int from, int items, String rules, int which) {
+    Generated generated = new Generated(items, 0, which);
+    generated.from = from;
+    return generated.record(rules, which);
+  }
+
+  /** Returns a record that shows so many photos, {@code photo-0.png} and so on beside it. */
+  public static String recordWithPhotos(int items, String rules, int photos) {
+    StringBuilder evidence = new StringBuilder("\nevidence:\n");
+    for (int i = 0; i < photos; i++) {
+      evidence.append("  photo-").append(i).append(": {photo: photo-").append(i);
+      evidence.append(".png, caption: Seen from below}\n");
+    }
+    return record(items, rules, 1).replace("\nobservations:\n", evidence + "\nobservations:\n");
+  }
+
+  /** Returns a rule set with so many claims on each item, which hold with one of two values. */
+  public static String disputed(int items, int claims) {
+    Generated generated = new Generated(items, claims, 1);
+    generated.claims = claims;
+    return generated.rules();
   }
 
   /** Returns the name of an item. */
@@ -195,15 +225,15 @@ public final class Generated {
       text.append("          - *Later ones* differ: ").append(pick(LOOKS)).append('\n');
     }
     int asked = kind(i);
-    if (sources > 0 && random.nextInt(2) == 0) {
+    if (claims > 0 || sources > 0 && random.nextInt(2) == 0) {
       text.append("        claims:\n");
-      int claims = 1 + random.nextInt(3);
+      int number = claims > 0 ? claims : 1 + random.nextInt(3);
       int first = random.nextInt(sources);
-      for (int c = 0; c < Math.min(claims, sources); c++) {
-        text.append("          - source: source-").append((first + c * 7) % sources).append('\n');
+      for (int c = 0; c < Math.min(number, sources); c++) {
+        text.append("          - source: source-").append((first + c) % sources).append('\n');
         text.append("            cite: plate ").append(i % 30).append(", figure ").append(c);
         text.append('\n');
-        text.append("            says: {").append(expected(asked, i + (c == 2 ? 1 : 0)));
+        text.append("            says: {").append(expected(asked, i + (c % 3 == 2 ? 1 : 0)));
         text.append("}\n");
       }
     } else {
@@ -251,7 +281,7 @@ public final class Generated {
     text.append("\n  model: L45\nnumbers: {chassis: L45-").append(4001 + which % 1000);
     text.append("}\nequipment: {heater: yes, tilt: no}\n");
     text.append("judged: {by: the owner, on: 2026-10-03}\n\nobservations:\n");
-    for (int i = 0; i < items; i++) {
+    for (int i = from; i < items; i++) {
       int found = random.nextInt(10) == 0 ? i + 1 : i;
       text.append("  ").append(item(i)).append(":\n    ").append(observed(kind(i), found));
       text.append('\n');

@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jsoup.Jsoup;
@@ -28,6 +29,8 @@ public final class FinishedPage {
                   + " archive codebase srcdoc style")
               .split(" "));
   private static final Set<String> INPUTS = Set.of("checkbox", "search");
+  private static final Set<String> HEADINGS = Set.of("h1", "h2", "h3", "h4", "h5", "h6");
+  private static final Pattern LOADING_STYLE = Pattern.compile("(?i)url\\s*\\(|@import|\\\\");
   private static final int SHOWN = 80;
 
   private FinishedPage() {}
@@ -61,8 +64,9 @@ public final class FinishedPage {
   static void checkRow(String html) {
     Document page = Jsoup.parse("<table><tbody>" + html + "</tbody></table>");
     List<String> faults = new ArrayList<>();
-    elements(page, "", Set.of(), faults);
-    links(page, Set.of(), true, faults);
+    List<Element> all = page.getAllElements();
+    elements(all, "", Set.of(), faults);
+    links(all, Set.of(), true, faults);
     if (page.select("tr").size() != 1 || !page.select("[id], h1, h2, h3, h4, h5, h6").isEmpty()) {
       faults.add("not one row");
     }
@@ -87,11 +91,12 @@ public final class FinishedPage {
       String html, String script, Set<String> files, boolean besides) {
     Document page = Jsoup.parse(html);
     List<String> faults = new ArrayList<>();
+    List<Element> all = page.getAllElements();
     policy(page, files, faults);
-    elements(page, script, files, faults);
-    Set<String> ids = ids(page, faults);
-    links(page, ids, besides, faults);
-    headings(page, faults);
+    elements(all, script, files, faults);
+    Set<String> ids = ids(all, faults);
+    links(all, ids, besides, faults);
+    headings(all, faults);
     return faults;
   }
 
@@ -112,15 +117,15 @@ public final class FinishedPage {
   }
 
   private static void elements(
-      Document page, String script, Set<String> files, List<String> faults) {
-    for (Element element : page.getAllElements()) {
+      List<Element> all, String script, Set<String> files, List<String> faults) {
+    for (Element element : all) {
       String name = element.normalName();
       boolean ours =
           name.equals("script") && element.attributesSize() == 0 && element.data().equals(script);
       if (!name.equals("#root") && !ours && !ELEMENTS.contains(name)) {
         faults.add("element <" + name + ">");
       }
-      for (Attribute attribute : element.attributes()) {
+      for (Attribute attribute : attributes(element)) {
         String key = attribute.getKey().toLowerCase(Locale.ROOT);
         if (key.startsWith("on") || LOADING.contains(key)) {
           faults.add("attribute " + key + " on <" + name + ">");
@@ -132,7 +137,7 @@ public final class FinishedPage {
           faults.add("src=" + shown(attribute.getValue()));
         }
       }
-      if (name.equals("style") && element.data().matches("(?is).*(url\\s*\\(|@import|\\\\).*")) {
+      if (name.equals("style") && LOADING_STYLE.matcher(element.data()).find()) {
         faults.add("a style sheet that loads or hides something");
       }
       controls(element, faults);
@@ -140,6 +145,10 @@ public final class FinishedPage {
         faults.add("a picture without alt");
       }
     }
+  }
+
+  private static Iterable<Attribute> attributes(Element element) {
+    return element.attributesSize() == 0 ? List.of() : element.attributes();
   }
 
   /** Controls choose what is shown; none has a name, so that nothing could be sent. */
@@ -157,15 +166,19 @@ public final class FinishedPage {
     }
   }
 
-  private static Set<String> ids(Document page, List<String> faults) {
+  private static Set<String> ids(List<Element> all, List<String> faults) {
     Set<String> ids = new HashSet<>();
-    for (Element element : page.select("[id]")) {
-      if (!ids.add(element.id()) || element.id().matches(".*\\s.*|")) {
+    for (Element element : all) {
+      if (element.hasAttr("id")
+          && (!ids.add(element.id())
+              || element.id().isEmpty()
+              || element.id().chars().anyMatch(Character::isWhitespace))) {
         faults.add("id " + shown(element.id()));
       }
     }
     for (String name : List.of("aria-labelledby", "aria-describedby")) {
-      page.select("[" + name + "]").stream()
+      all.stream()
+          .filter(element -> element.hasAttr(name))
           .flatMap(element -> Stream.of(element.attr(name).split(" ")))
           .filter(id -> !ids.contains(id))
           .forEach(id -> faults.add(name + " to nowhere: " + shown(id)));
@@ -173,16 +186,22 @@ public final class FinishedPage {
     return ids;
   }
 
-  private static void links(Document page, Set<String> ids, boolean besides, List<String> faults) {
-    for (Element element : page.select("[href]")) {
+  private static void links(
+      List<Element> all, Set<String> ids, boolean besides, List<String> faults) {
+    for (Element element : all) {
+      if (!element.hasAttr("href")) {
+        continue;
+      }
       String href = element.attr("href");
       boolean inside = href.startsWith("#") && ids.contains(href.substring(1));
       boolean outside =
-          element.normalName().equals("a")
+          !inside
+              && element.normalName().equals("a")
               && href.matches("(?is)(https?://|mailto:).*")
               && element.attr("rel").contains("noreferrer");
       boolean beside =
-          besides
+          !inside
+              && besides
               && element.normalName().equals("a")
               && href.matches("[A-Za-z0-9][A-Za-z0-9-]*\\.html");
       if (!inside && !outside && !beside) {
@@ -191,9 +210,12 @@ public final class FinishedPage {
     }
   }
 
-  private static void headings(Document page, List<String> faults) {
+  private static void headings(List<Element> all, List<String> faults) {
     int level = 0;
-    for (Element heading : page.select("h1, h2, h3, h4, h5, h6")) {
+    for (Element heading : all) {
+      if (!HEADINGS.contains(heading.normalName())) {
+        continue;
+      }
       int next = heading.normalName().charAt(1) - '0';
       if (next > level + 1 || next == 1 && level > 0) {
         faults.add("heading " + heading.normalName() + " after h" + level);

@@ -1,6 +1,5 @@
 package assize.report.html;
 
-import java.util.List;
 import org.commonmark.node.Node;
 import org.commonmark.parser.Parser;
 import org.commonmark.renderer.html.HtmlRenderer;
@@ -14,15 +13,37 @@ final class Notes {
   private static final HtmlRenderer RENDERER =
       HtmlRenderer.builder().escapeHtml(true).sanitizeUrls(true).softbreak("\n").build();
 
+  private static final String PLAIN_SIGNS = " .,;:()/%-±’–°";
+
   private Notes() {}
 
   /** Returns clean HTML; headings become paragraphs, since they would break the page's order. */
   static String toHtml(String markdown) {
+    return isPlainLine(markdown) ? "<p>" + markdown + "</p>" : cleaned(markdown);
+  }
+
+  /**
+   * Says whether a text is one line of words: nothing in it means anything to Markdown or HTML, so
+   * that there is nothing to read and nothing to clean.
+   */
+  private static boolean isPlainLine(String text) {
+    char before = ' ';
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      boolean letter = c >= 'a' && c <= 'z' || c >= 'A' && c <= 'Z';
+      boolean inside = c >= '0' && c <= '9' || PLAIN_SIGNS.indexOf(c) >= 0;
+      if (!letter && (i == 0 || !inside || c == ' ' && before == ' ')) {
+        return false;
+      }
+      before = c;
+    }
+    return before != ' ';
+  }
+
+  static String cleaned(String markdown) {
     Node document = PARSER.parse(markdown);
     Document dirty = Jsoup.parseBodyFragment(RENDERER.render(document));
-    for (String heading : List.of("h1", "h2", "h3", "h4", "h5", "h6")) {
-      dirty.select(heading).forEach(it -> it.tagName("p").addClass("note-heading"));
-    }
+    dirty.select("h1, h2, h3, h4, h5, h6").forEach(it -> it.tagName("p").addClass("note-heading"));
     dirty.select("img").forEach(it -> it.before(it.attr("alt")).remove());
     Document.OutputSettings settings = new Document.OutputSettings().prettyPrint(false);
     return Jsoup.clean(dirty.body().html(), "", safelist(), settings);

@@ -11,7 +11,6 @@ import freemarker.template.TemplateMethodModelEx;
 import freemarker.template.TemplateModelException;
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
@@ -57,17 +56,21 @@ final class Templates {
       List<String> styles,
       String rules,
       List<String> scripts) {
-    String style = resources(styles) + rules;
     String script = resources(scripts);
     Set<String> files = besides(model);
+    String html = unchecked(template, model, resources(styles) + rules, script);
+    FinishedPage.check(html, script, files);
+    return html;
+  }
+
+  /** Prints a page that nobody may get before it is checked. */
+  static String unchecked(String template, Map<String, Object> model, String style, String script) {
     Map<String, Object> all = new HashMap<>(model);
     all.put("style", markup(style));
     all.put("script", markup(script));
-    all.put("policy", markup(policy(style, script, !files.isEmpty())));
+    all.put("policy", markup(policy(style, script, !besides(model).isEmpty())));
     all.put("markdown", markdown());
-    String html = printable(print(template, all));
-    FinishedPage.check(html, script, files);
-    return html;
+    return printable(print(template, all));
   }
 
   /** Prints a part of a page. */
@@ -109,7 +112,7 @@ final class Templates {
   }
 
   private static String print(String template, Map<String, Object> model) {
-    StringWriter page = new StringWriter();
+    PageWriter page = new PageWriter();
     try {
       TEMPLATES.getTemplate(template).process(model, page);
     } catch (IOException e) {
@@ -129,6 +132,8 @@ final class Templates {
     configuration.setTemplateExceptionHandler(TemplateExceptionHandler.RETHROW_HANDLER);
     configuration.setLogTemplateExceptions(false);
     configuration.setLocalizedLookup(false);
+    // Templates travel in the jar and never change.
+    configuration.setTemplateUpdateDelayMilliseconds(Long.MAX_VALUE);
     configuration.setAPIBuiltinEnabled(false);
     configuration.setNewBuiltinClassResolver(TemplateClassResolver.ALLOWS_NOTHING_RESOLVER);
     return configuration;
@@ -171,9 +176,24 @@ final class Templates {
 
   /** Replaces what HTML cannot hold: control characters and halves of surrogate pairs. */
   private static String printable(String html) {
+    if (isPrintable(html)) {
+      return html;
+    }
     StringBuilder kept = new StringBuilder(html.length());
     html.codePoints().map(c -> isPrintable(c) ? c : 0xFFFD).forEach(kept::appendCodePoint);
     return kept.toString();
+  }
+
+  private static boolean isPrintable(String html) {
+    for (int i = 0; i < html.length(); i++) {
+      char c = html.charAt(i);
+      // Most of a page is ASCII, which is told at once.
+      if ((c < ' ' || c > '~') && !isPrintable(html.codePointAt(i))) {
+        return false;
+      }
+      i += Character.isHighSurrogate(c) ? 1 : 0;
+    }
+    return true;
   }
 
   private static boolean isPrintable(int c) {

@@ -1,0 +1,28 @@
+package assize.report.html;
+
+import assize.report.view.ReportView;
+import java.util.List;
+import java.util.Map;
+
+/** A report's page before it is checked, to be measured apart. */
+public final class Unchecked {
+  private static final String STYLE =
+      Templates.resources(List.of("report.css", "filter.css", "print.css"));
+  private static final String SCRIPT = Templates.resources(List.of("filter.js"));
+
+  private Unchecked() {}
+
+  /** Prints a page as {@link HtmlReport} does, with no picture. */
+  public static String report(ReportView view) {
+    return Templates.unchecked(
+        "report.ftlh",
+        Map.of("report", view, "pictures", Map.of(), "places", Places.of(view)),
+        STYLE + AreaRules.of(view.areas().size()),
+        SCRIPT);
+  }
+
+  /** Checks a report's page. */
+  public static void check(String html) {
+    FinishedPage.check(html, SCRIPT);
+  }
+}
