@@ -50,8 +50,24 @@ public final class Engines {
   private final StatelessKieSession drools;
   private final List<CelRuntime.Program> cel = new ArrayList<>();
 
-  /** What both look at of a vehicle. */
-  public record Vehicle(int model, int year) {}
+  /** What both look at of a vehicle; Drools asks for beans. */
+  public static final class Vehicle {
+    private final int model;
+    private final int year;
+
+    Vehicle(int model, int year) {
+      this.model = model;
+      this.year = year;
+    }
+
+    public int getModel() {
+      return model;
+    }
+
+    public int getYear() {
+      return year;
+    }
+  }
 
   /** Counts. */
   public static final class Met {
@@ -63,13 +79,62 @@ public final class Engines {
   }
 
   /**
-   * One finding.
-   *
-   * @param text a part number in capitals, without spaces and dashes
-   * @param value a size in hundredths of a millimeter
+   * One finding: a part number in capitals without spaces and dashes, a size in hundredths of a
+   * millimeter, a color.
    */
-  public record Found(
-      int item, String word, String text, double value, double l, double a, double b, double u) {}
+  public static final class Found {
+    private final int item;
+    private final String word;
+    private final String text;
+    private final double value;
+    private final double l;
+    private final double a;
+    private final double b;
+    private final double u;
+
+    Found(int item, String word, String text, double value, double l, double a, double b, double u) {
+      this.item = item;
+      this.word = word;
+      this.text = text;
+      this.value = value;
+      this.l = l;
+      this.a = a;
+      this.b = b;
+      this.u = u;
+    }
+
+    public int getItem() {
+      return item;
+    }
+
+    public String getWord() {
+      return word;
+    }
+
+    public String getText() {
+      return text;
+    }
+
+    public double getValue() {
+      return value;
+    }
+
+    public double getL() {
+      return l;
+    }
+
+    public double getA() {
+      return a;
+    }
+
+    public double getB() {
+      return b;
+    }
+
+    public double getU() {
+      return u;
+    }
+  }
 
   Engines(Standard standard, Fleet fleet) {
     this.standard = standard;
@@ -258,14 +323,14 @@ public final class Engines {
         facts.put("model", (long) fleet.models[v]);
         facts.put("year", (long) fleet.firstYear[v]);
         for (Found found : findings.get(v)) {
-          facts.put("word", found.word());
-          facts.put("text", found.text());
-          facts.put("value", found.value());
-          facts.put("u", found.u());
-          facts.put("l", found.l());
-          facts.put("a", found.a());
-          facts.put("b", found.b());
-          met += (Boolean) cel.get(found.item()).eval(facts) ? 1 : 0;
+          facts.put("word", found.getWord());
+          facts.put("text", found.getText());
+          facts.put("value", found.getValue());
+          facts.put("u", found.getU());
+          facts.put("l", found.getL());
+          facts.put("a", found.getA());
+          facts.put("b", found.getB());
+          met += (Boolean) cel.get(found.getItem()).eval(facts) ? 1 : 0;
         }
       }
     } catch (CelEvaluationException e) {
