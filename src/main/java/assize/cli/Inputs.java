@@ -40,13 +40,13 @@ final class Inputs {
 
   private final Terminal terminal;
   private final Set<Path> read = Collections.synchronizedSet(new LinkedHashSet<>());
-  private final Map<Path, Result<RuleSet>> ruleSets =
+  private final Map<Path, Held> ruleSets =
       Collections.synchronizedMap(
           new LinkedHashMap<>(16, 0.75f, true) {
             private static final long serialVersionUID = 1L;
 
             @Override
-            protected boolean removeEldestEntry(Map.Entry<Path, Result<RuleSet>> eldest) {
+            protected boolean removeEldestEntry(Map.Entry<Path, Held> eldest) {
               return size() > HELD;
             }
           });
@@ -55,8 +55,28 @@ final class Inputs {
     this.terminal = terminal;
   }
 
-  /** A record and the rule set that it is judged by. */
-  record Read(RuleSet rules, VehicleRecord vehicle) {}
+  /**
+   * A record and the rule set that it is judged by.
+   *
+   * @param judge judges by the rule set
+   */
+  record Read(RuleSet rules, Judge judge, VehicleRecord vehicle) {
+    /**
+     * Judges the vehicle.
+     *
+     * @param asOf the day on which departures with a date are looked at
+     */
+    Judgment judged(Optional<LocalDate> asOf) {
+      return judge.judge(vehicle, asOf);
+    }
+  }
+
+  /** A rule set as it was read, and who judges by it. */
+  private record Held(Result<RuleSet> rules, Optional<Judge> judge) {
+    static Held of(Result<RuleSet> rules) {
+      return new Held(rules, rules.value().map(Judge::by));
+    }
+  }
 
   /** Returns what was read so far, and what was looked for: files, and folders of rule sets. */
   Set<Path> read() {
@@ -65,7 +85,7 @@ final class Inputs {
 
   Result<RuleSet> rules(Path path) {
     read.add(path);
-    Result<RuleSet> rules = held(path);
+    Result<RuleSet> rules = held(path).rules();
     note(RuleSetReader.folderOf(path), rules.value().map(RuleSet::files), rules.diagnostics());
     return rules;
   }
@@ -78,13 +98,15 @@ final class Inputs {
         .forEach(it -> read.add(folder.resolve(it.at().text().replaceAll("[\"']", ""))));
   }
 
-  private Result<RuleSet> held(Path path) {
+  private Held held(Path path) {
     return ruleSets.computeIfAbsent(
         path.normalize(),
         it ->
-            isRecord(path)
-                ? Result.failed(List.of(mistaken(path, "this is a record; name a rule set here")))
-                : RuleSetReader.read(path));
+            Held.of(
+                isRecord(path)
+                    ? Result.failed(
+                        List.of(mistaken(path, "this is a record; name a rule set here")))
+                    : RuleSetReader.read(path)));
   }
 
   private static Diagnostic mistaken(Path path, String message) {
@@ -109,19 +131,20 @@ final class Inputs {
     if (rulesAt.isEmpty()) {
       return Result.failed(found);
     }
-    Result<RuleSet> rules = rules(rulesAt.get());
-    found.addAll(rules.diagnostics());
-    if (rules.value().isEmpty()) {
+    found.addAll(rules(rulesAt.get()).diagnostics());
+    Held held = held(rulesAt.get());
+    Optional<RuleSet> rules = held.rules().value();
+    if (rules.isEmpty()) {
       return Result.failed(found);
     }
-    Result<VehicleRecord> vehicle = RecordReader.read(path, rules.value().get());
+    Result<VehicleRecord> vehicle = RecordReader.read(path, rules.get());
     found.addAll(vehicle.diagnostics());
     note(
         OutputFile.folderOf(path),
         vehicle.value().map(VehicleRecord::files),
         vehicle.diagnostics());
     return new Result<>(
-        vehicle.value().map(record -> new Read(rules.value().get(), record)),
+        held.judge().flatMap(it -> vehicle.value().map(record -> new Read(rules.get(), it, record))),
         found.stream().distinct().toList());
   }
 
@@ -145,7 +168,7 @@ final class Inputs {
       return Optional.empty();
     }
     Map<Path, Judgment> judged = new LinkedHashMap<>();
-    both.forEach((path, one) -> judged.put(path, Judge.judge(one.rules(), one.vehicle(), asOf)));
+    both.forEach((path, one) -> judged.put(path, one.judged(asOf)));
     return Optional.of(judged);
   }
 

@@ -3,7 +3,6 @@ package assize.cli;
 import assize.diagnostic.Accepted;
 import assize.diagnostic.Diagnostic;
 import assize.diagnostic.Result;
-import assize.judge.Judge;
 import assize.judgment.Judgment;
 import assize.lint.Accepting;
 import assize.lint.Coverage;
@@ -133,7 +132,7 @@ final class LintCommand implements Callable<Integer> {
     read.value()
         .ifPresent(
             both -> {
-              Judgment judged = Judge.judge(both.rules(), both.vehicle(), asOf.day());
+              Judgment judged = both.judged(asOf.day());
               found.addAll(RecordDoubt.all(judged, asOf(both.vehicle())));
               found.addAll(Pictures.read(Reports.photos(path, both.vehicle())).found());
             });

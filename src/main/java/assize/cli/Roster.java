@@ -3,7 +3,6 @@ package assize.cli;
 import assize.diagnostic.Code;
 import assize.diagnostic.Diagnostic;
 import assize.diagnostic.Result;
-import assize.judge.Judge;
 import assize.judgment.Judgment;
 import assize.report.html.HtmlRoster;
 import assize.report.view.RosterEntry;
@@ -200,8 +199,7 @@ final class Roster {
       return Made.without(file, read.diagnostics());
     }
     List<Diagnostic> found = new ArrayList<>(read.diagnostics());
-    Judgment judgment =
-        Judge.judge(read.value().get().rules(), read.value().get().vehicle(), wanted.asOf());
+    Judgment judgment = read.value().get().judged(wanted.asOf());
     Reports.Made one = Reports.made(file, judgment, wanted.reports());
     String page = String.valueOf(one.place().getFileName());
     if (one.place().equals(wanted.index()) || page.equalsIgnoreCase(indexName())) {
