@@ -178,7 +178,7 @@ final class AspectJudge {
   }
 
   /** Judges the vehicle for the points alone, nothing allowed for. */
-  Mark mark(String item, Ground ground) {
+  Slip slip(String item, Ground ground) {
     List<Comparison> comparisons =
         ground.held().stream()
             .filter(Held::judged)
@@ -186,7 +186,7 @@ final class AspectJudge {
             .toList();
     Credits credits = Credits.of(comparisons, ground.shares(), rules.scale().notShown());
     long points = ground.rule().possible();
-    return Mark.of(credits.verdict(), points, credits.of(points));
+    return Slip.of(credits.verdict(), points, credits.of(points));
   }
 
   /** The best of the values that a position accepts counts. */

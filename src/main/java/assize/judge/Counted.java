@@ -17,6 +17,7 @@ import assize.record.Trace;
 import assize.record.VehicleRecord;
 import assize.ruleset.Award;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -113,18 +114,18 @@ final class Counted {
       return Slip.of(judge.judge(asked));
     }
     if (asked.only() != null) {
-      return Slip.of(asked.applies(), mark(judge, id, asked.only(), observed));
+      return Slip.of(asked.applies(), aspect(judge, id, asked.only(), observed));
     }
-    List<Mark> marks = new ArrayList<>(asked.marks().size());
-    for (Marks of : asked.marks()) {
-      marks.add(mark(judge, id, of, observed));
+    List<Slip> aspects = new ArrayList<>(asked.marks().size());
+    for (Marks marks : asked.marks()) {
+      aspects.add(aspect(judge, id, marks, observed));
     }
-    return Slip.of(asked.applies(), marks);
+    return Slip.of(asked.applies(), aspects);
   }
 
-  private static Mark mark(
+  private static Slip aspect(
       ItemJudge judge, String id, Marks marks, @Nullable Observation observed) {
-    Marks.Judging judging = ground -> judge.aspects().mark(id, ground);
+    Marks.Judging judging = ground -> judge.aspects().slip(id, ground);
     Finding found = observed == null ? null : observed.findings().get(marks.aspect());
     return found == null ? marks.ofNothing(judging) : marks.of(found, judging);
   }
@@ -188,6 +189,10 @@ final class Counted {
   }
 
   private Worst worst(List<Cut> cuts, List<Slip[]> slips) {
+    if (!lossesAsked) {
+      List<Long> nothing = Collections.nCopies(cuts.size(), 0L);
+      return new Worst(nothing, nothing, 0);
+    }
     List<Long> low = new ArrayList<>();
     List<Long> high = new ArrayList<>();
     for (Slip[] ofItems : slips) {
@@ -202,7 +207,7 @@ final class Counted {
       low.add(mostLow);
       high.add(mostHigh);
     }
-    return new Worst(low, high, lossesAsked ? worst(cuts, slips, bench.items()) : 0);
+    return new Worst(low, high, worst(cuts, slips, bench.items()));
   }
 
   private static long worst(List<Cut> cuts, List<Slip[]> slips, int items) {

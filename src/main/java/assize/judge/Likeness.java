@@ -22,24 +22,28 @@ final class Likeness implements Finding.Cases<Integer> {
   /** A finding that has to be judged by itself. */
   static final int ITSELF = -1;
 
-  /** How many kinds are told apart; they are numbered from 0. */
-  static final int KINDS = 128;
+  /** The most words that are told apart. */
+  private static final int MOST_WORDS = 64;
 
   /** The most values of which it is told which are met. */
   private static final int MOST_VALUES = 6;
 
-  /** Where the words begin; before them stand numbers, or which values are met, as bits. */
-  private static final int WORDS = 1 << MOST_VALUES;
+  /** The most numbers of pieces that are told apart. */
+  private static final int MOST_PIECES = 64;
 
   private final int values;
   private final boolean few;
   private final boolean chipsOnly;
 
   /** Of each value what it asks for, made ready; none where it asks for something else. */
-  private final List<NumberPattern> numbers;
+  private final NumberPattern[] numbers;
 
-  private final List<ReadyLimits> limits;
-  private final List<Aim> aims;
+  private final ReadyLimits[] limits;
+  private final Aim[] aims;
+
+  /** Where words begin among the kinds; before them stands which values are met, as bits. */
+  private final int firstWord;
+
   private volatile String[] words = {};
 
   /** A color to come near to. */
@@ -53,22 +57,27 @@ final class Likeness implements Finding.Cases<Integer> {
   Likeness(RuleSet rules, List<Expectation> values) {
     this.values = values.size();
     this.few = values.size() <= MOST_VALUES;
-    this.chipsOnly = values.stream().allMatch(value -> value instanceof Expectation.Chip);
+    this.firstWord = chipsOnly(values) && few ? 1 << values.size() : 0;
+    this.chipsOnly = chipsOnly(values);
     this.numbers =
         values.stream()
             .filter(Expectation.PartNumber.class::isInstance)
             .map(value -> ((Expectation.PartNumber) value).number())
-            .toList();
+            .toArray(NumberPattern[]::new);
     this.limits =
         values.stream()
             .filter(Expectation.Size.class::isInstance)
             .map(value -> new ReadyLimits(((Expectation.Size) value).limits()))
-            .toList();
+            .toArray(ReadyLimits[]::new);
     this.aims =
         values.stream()
             .filter(Expectation.Chip.class::isInstance)
             .flatMap(value -> aim(rules, (Expectation.Chip) value).stream())
-            .toList();
+            .toArray(Aim[]::new);
+  }
+
+  private static boolean chipsOnly(List<Expectation> values) {
+    return values.stream().allMatch(value -> value instanceof Expectation.Chip);
   }
 
   private static Optional<Aim> aim(RuleSet rules, Expectation.Chip expected) {
@@ -85,7 +94,7 @@ final class Likeness implements Finding.Cases<Integer> {
     String[] known = words;
     for (int i = 0; i < known.length; i++) {
       if (known[i].equals(word)) {
-        return WORDS + i;
+        return firstWord + i;
       }
     }
     return add(word);
@@ -94,29 +103,25 @@ final class Likeness implements Finding.Cases<Integer> {
   private synchronized int add(String word) {
     int at = Arrays.asList(words).indexOf(word);
     if (at >= 0) {
-      return WORDS + at;
+      return firstWord + at;
     }
-    if (words.length == KINDS - WORDS) {
+    if (words.length == MOST_WORDS) {
       return ITSELF;
     }
     String[] more = Arrays.copyOf(words, words.length + 1);
     more[words.length] = word;
     words = more;
-    return WORDS + words.length - 1;
+    return firstWord + words.length - 1;
   }
 
   @Override
   public Integer yesNo(Finding.YesNo found) {
-    return within(found.yes() ? 1 : 0);
+    return found.yes() ? 1 : 0;
   }
 
   @Override
   public Integer pieces(Finding.Pieces found) {
-    return within(found.count());
-  }
-
-  private int within(int kind) {
-    return kind < WORDS ? kind : ITSELF;
+    return found.count() < MOST_PIECES ? found.count() : ITSELF;
   }
 
   @Override
@@ -131,27 +136,27 @@ final class Likeness implements Finding.Cases<Integer> {
 
   @Override
   public Integer stamped(Finding.Stamped found) {
-    if (!few || numbers.size() != values) {
+    if (!few || numbers.length != values) {
       return ITSELF;
     }
     int met = 0;
-    for (int i = 0; i < numbers.size(); i++) {
-      met |= numbers.get(i).fits(found.text()) ? 1 << i : 0;
+    for (int i = 0; i < numbers.length; i++) {
+      met |= numbers[i].fits(found.text()) ? 1 << i : 0;
     }
     return met;
   }
 
   @Override
   public Integer size(Finding.Size found) {
-    if (!few || limits.size() != values) {
+    if (!few || limits.length != values) {
       return ITSELF;
     }
     int met = 0;
-    for (int i = 0; i < limits.size(); i++) {
-      if (!limits.get(i).measures(found.measured())) {
+    for (int i = 0; i < limits.length; i++) {
+      if (!limits[i].measures(found.measured())) {
         return ITSELF;
       }
-      double probability = limits.get(i).probability(found.measured());
+      double probability = limits[i].probability(found.measured());
       if (isOpen(probability)) {
         return ITSELF;
       }
@@ -165,12 +170,12 @@ final class Likeness implements Finding.Cases<Integer> {
     if (found.lab().isEmpty()) {
       return chipsOnly && found.chip().isPresent() ? ofWord(found.chip().get()) : ITSELF;
     }
-    if (!few || aims.size() != values) {
+    if (!few || aims.length != values) {
       return ITSELF;
     }
     int met = 0;
-    for (int i = 0; i < aims.size(); i++) {
-      Aim aim = aims.get(i);
+    for (int i = 0; i < aims.length; i++) {
+      Aim aim = aims[i];
       double difference = Ciede2000.of(found.lab().get(), aim.target()).de00();
       double probability =
           ColorDifference.withinTolerance(difference, found.uncertainty(), aim.tolerance());

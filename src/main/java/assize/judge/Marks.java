@@ -6,26 +6,27 @@ import assize.aspect.Finding;
 import assize.judge.Ground.Held;
 import assize.ruleset.RuleSet;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
-import java.util.concurrent.atomic.AtomicReferenceArray;
+import org.jspecify.annotations.Nullable;
 
 /**
- * What one aspect comes to, by what was found: worked out once for all findings that are judged
- * alike, and by itself for one that is like no other.
+ * What one aspect comes to, by what was found, where nothing is allowed for: worked out once for
+ * all findings that are judged alike, and by itself for one that is like no other.
  */
 final class Marks {
 
   /** Judges the vehicle that is looked at by the ground. */
   interface Judging {
-    Mark by(Ground ground);
+    Slip by(Ground ground);
   }
 
   private final Ground ground;
   private final Aspect aspect;
   private final Likeness likeness;
 
-  /** What is known, by the likeness of what was found; behind those what was not shown comes to. */
-  private final AtomicReferenceArray<Mark> known;
+  /** What is known, by the likeness of what was found; first what comes of nothing shown. */
+  private volatile @Nullable Slip[] known = {null, null, null};
 
   Marks(RuleSet rules, Ground ground) {
     this.ground = ground;
@@ -33,7 +34,6 @@ final class Marks {
     List<Expectation> values = new ArrayList<>();
     ground.held().stream().filter(Held::judged).forEach(held -> values.addAll(held.accepts()));
     this.likeness = new Likeness(rules, values);
-    this.known = new AtomicReferenceArray<>(Likeness.KINDS + 1);
   }
 
   Ground ground() {
@@ -45,22 +45,29 @@ final class Marks {
   }
 
   /** Returns what a finding comes to. */
-  Mark of(Finding found, Judging judging) {
+  Slip of(Finding found, Judging judging) {
     int kind = found.match(likeness);
-    return kind == Likeness.ITSELF ? judging.by(ground) : known(kind, judging);
+    return kind == Likeness.ITSELF ? judging.by(ground) : known(1 + kind, judging);
   }
 
   /** Returns what it comes to that nothing was shown. */
-  Mark ofNothing(Judging judging) {
-    return known(Likeness.KINDS, judging);
+  Slip ofNothing(Judging judging) {
+    return known(0, judging);
   }
 
-  private Mark known(int kind, Judging judging) {
-    Mark mark = known.get(kind);
-    if (mark == null) {
-      mark = judging.by(ground);
-      known.set(kind, mark);
+  private Slip known(int place, Judging judging) {
+    @Nullable Slip[] here = known;
+    Slip slip = place < here.length ? here[place] : null;
+    if (slip == null) {
+      slip = judging.by(ground);
+      keep(place, slip);
     }
-    return mark;
+    return slip;
+  }
+
+  private synchronized void keep(int place, Slip slip) {
+    @Nullable Slip[] more = Arrays.copyOf(known, Math.max(known.length, place + 1));
+    more[place] = slip;
+    known = more;
   }
 }

@@ -7,7 +7,7 @@ import assize.judgment.Verdict;
 import java.util.List;
 
 /**
- * The figures of one item within one stretch.
+ * The figures of one item, or of one of its aspects, within one stretch.
  *
  * @param departing whether something was found that does not meet
  * @param possible in thousandths of a point; 0 where it does not apply
@@ -36,36 +36,42 @@ record Slip(
             item.strict());
   }
 
+  /** Returns what one aspect comes to, as if it were an item of its own. */
+  static Slip of(Verdict verdict, long possible, ScoreRange earned) {
+    return new Slip(
+        Kleene.YES, verdict, Worst.departing(verdict), possible, earned, earned);
+  }
+
   /** Returns the figures of an item that has one aspect. */
-  static Slip of(Kleene applies, Mark mark) {
+  static Slip of(Kleene applies, Slip aspect) {
     return applies == Kleene.YES
-        ? mark.alone()
+        ? aspect
         : new Slip(
             applies,
             Verdict.MAY_APPLY,
-            mark.alone().departing(),
-            mark.possible(),
-            mark.earned(),
-            mark.earned());
+            aspect.departing(),
+            aspect.possible(),
+            aspect.earned(),
+            aspect.strict());
   }
 
   /** Adds up the aspects of an item. */
-  static Slip of(Kleene applies, List<Mark> marks) {
-    if (marks.isEmpty()) {
+  static Slip of(Kleene applies, List<Slip> aspects) {
+    if (aspects.isEmpty()) {
       return OUT;
     }
     long possible = 0;
     ScoreRange earned = ScoreRange.ZERO;
     boolean departing = false;
-    for (Mark mark : marks) {
-      possible += mark.possible();
-      earned = earned.plus(mark.earned());
-      departing |= Worst.departing(mark.verdict());
+    for (Slip aspect : aspects) {
+      possible += aspect.possible();
+      earned = earned.plus(aspect.earned());
+      departing |= aspect.departing();
     }
     Verdict verdict =
         applies == Kleene.UNKNOWN
             ? Verdict.MAY_APPLY
-            : ItemJudge.ofAspects(marks.stream().map(Mark::verdict).toList());
+            : ItemJudge.ofAspects(aspects.stream().map(Slip::verdict).toList());
     return new Slip(applies, verdict, departing, possible, earned, earned);
   }
 
