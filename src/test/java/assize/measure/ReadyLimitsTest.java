@@ -35,7 +35,8 @@ class ReadyLimitsTest {
     double around =
         limits.upper().or(limits::lower).orElseThrow().divide(Unit.MM.factor()).doubleValue();
     for (int i = 0; i < 50; i++) {
-      double value = around * (1 + (random.nextInt(41) - 20) / Math.pow(10, 1 + random.nextInt(9)));
+      double off = (random.nextInt(41) - 20) / Math.pow(10, 1 + random.nextInt(9));
+      double value = around * Math.abs(1 + off);
       String text =
           new java.math.BigDecimal(value).setScale(9, java.math.RoundingMode.HALF_EVEN) + " mm";
       String unsure =
