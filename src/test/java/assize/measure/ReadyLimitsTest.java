@@ -2,6 +2,8 @@ package assize.measure;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.List;
 import java.util.Random;
 import java.util.stream.IntStream;
@@ -38,7 +40,7 @@ class ReadyLimitsTest {
       double off = (random.nextInt(41) - 20) / Math.pow(10, 1 + random.nextInt(9));
       double value = around * Math.abs(1 + off);
       String text =
-          new java.math.BigDecimal(value).setScale(9, java.math.RoundingMode.HALF_EVEN) + " mm";
+          new BigDecimal(value).setScale(9, RoundingMode.HALF_EVEN).toPlainString() + " mm";
       String unsure =
           switch (random.nextInt(3)) {
             case 0 -> " ± 0.1 mm";
