@@ -144,7 +144,8 @@ final class Inputs {
         vehicle.value().map(VehicleRecord::files),
         vehicle.diagnostics());
     return new Result<>(
-        held.judge().flatMap(it -> vehicle.value().map(record -> new Read(rules.get(), it, record))),
+        held.judge()
+            .flatMap(it -> vehicle.value().map(record -> new Read(rules.get(), it, record))),
         found.stream().distinct().toList());
   }
 

@@ -38,8 +38,7 @@ record Slip(
 
   /** Returns what one aspect comes to, as if it were an item of its own. */
   static Slip of(Verdict verdict, long possible, ScoreRange earned) {
-    return new Slip(
-        Kleene.YES, verdict, Worst.departing(verdict), possible, earned, earned);
+    return new Slip(Kleene.YES, verdict, Worst.departing(verdict), possible, earned, earned);
   }
 
   /** Returns the figures of an item that has one aspect. */

@@ -92,7 +92,8 @@ public final class Engines {
     private final double b;
     private final double u;
 
-    Found(int item, String word, String text, double value, double l, double a, double b, double u) {
+    Found(
+        int item, String word, String text, double value, double l, double a, double b, double u) {
       this.item = item;
       this.word = word;
       this.text = text;
