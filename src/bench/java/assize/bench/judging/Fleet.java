@@ -104,7 +104,7 @@ final class Fleet {
       if (shown[at]) {
         Item item = standard.items().get(i);
         Finding finding = finding(random, item, at, random.nextInt(20) > 2);
-        observations.put(names.get(Standard.id(i)), observation(i, item, finding));
+        observations.put(own(Standard.id(i)), observation(i, item, finding));
       }
       numbers[at + 1] = filled;
     }
@@ -118,7 +118,7 @@ final class Fleet {
       case FINISH -> {
         int word = right ? item.right() : random.nextInt(Standard.FINISHES.length);
         words[at] = (byte) word;
-        return new Finding.Word(names.get(Standard.FINISHES[word]));
+        return new Finding.Word(own(Standard.FINISHES[word]));
       }
       case PART_NUMBER -> {
         int number = (right ? item.series() : 100 + random.nextInt(900)) * 1000;
@@ -140,7 +140,7 @@ final class Fleet {
         if (random.nextBoolean()) {
           words[at] = (byte) chip;
           return new Finding.Color(
-              Optional.of(names.get(Standard.color(chip))),
+              Optional.of(own(Standard.color(chip))),
               Optional.empty(),
               0,
               Optional.empty(),
@@ -164,6 +164,11 @@ final class Fleet {
     throw new IllegalStateException();
   }
 
+  /** Returns the standard's own text of a name, as a record has it that was read. */
+  private String own(String name) {
+    return names.getOrDefault(name, name);
+  }
+
   private void add(String text) {
     if (filled + text.length() > characters.length) {
       characters = java.util.Arrays.copyOf(characters, 2 * characters.length);
@@ -182,7 +187,7 @@ final class Fleet {
           case COLOR -> Aspect.COLOR;
         };
     return new Observation(
-        names.get(Standard.id(i)),
+        own(Standard.id(i)),
         Map.of(aspect, finding),
         List.of(),
         Optional.empty(),
