@@ -2,7 +2,6 @@ package assize.bench.judging;
 
 import assize.bench.Against;
 import assize.bench.judging.ByHand.Sum;
-import assize.bench.judging.Engines.Found;
 import assize.judge.Judge;
 import assize.judgment.Judgment;
 import assize.judgment.ScoreRange;
@@ -16,7 +15,6 @@ import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.Fork;
-import org.openjdk.jmh.annotations.OperationsPerInvocation;
 import org.openjdk.jmh.annotations.Param;
 import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
@@ -29,7 +27,6 @@ import org.openjdk.jmh.annotations.TearDown;
 @SuppressWarnings("NullAway.Init") // JMH calls prepare() first.
 public class Judging {
   private static final int CHUNK = 50;
-  private static final int FEW = 50;
 
   @Param({"10000"})
   public int vehicles = 10_000;
@@ -38,8 +35,6 @@ public class Judging {
   private ByHand hand;
   private Judge judge;
   private ForkJoinPool two;
-  private Engines engines;
-  private List<List<Found>> few;
 
   /** Makes the fleet, and compares what both sides find. */
   @Setup
@@ -50,12 +45,6 @@ public class Judging {
     hand = new ByHand(standard, fleet);
     judge = Judge.by(rules);
     two = new ForkJoinPool(2);
-    engines = new Engines(standard, fleet);
-    few = engines.findings(FEW);
-    long met = figuresOfFew();
-    if (byDrools() != met || byCel() != met) {
-      throw new IllegalStateException(met + ", " + byDrools() + ", " + byCel());
-    }
     if (!figures().equals(byHand())) {
       throw new IllegalStateException(figures() + ", by hand " + byHand());
     }
@@ -64,27 +53,6 @@ public class Judging {
   @TearDown
   public void close() {
     two.shutdown();
-  }
-
-  /** Some of the vehicles only: the time is that of one vehicle in all of these. */
-  @Benchmark
-  @OperationsPerInvocation(FEW)
-  public long byDrools() {
-    return engines.byDrools(few);
-  }
-
-  @Benchmark
-  @OperationsPerInvocation(FEW)
-  public long byCel() {
-    return engines.byCel(few);
-  }
-
-  @Benchmark
-  @OperationsPerInvocation(FEW)
-  @Against(value = "byDrools", says = "figures of a vehicle : Drools", goal = 10)
-  @Against(value = "byCel", says = "figures of a vehicle : CEL", goal = 50)
-  public long figuresOfFew() {
-    return figures(0, FEW).met();
   }
 
   @Benchmark

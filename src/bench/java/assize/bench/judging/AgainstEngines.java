@@ -1,0 +1,61 @@
+package assize.bench.judging;
+
+import assize.bench.Against;
+import assize.bench.judging.Engines.Found;
+import assize.judge.Judge;
+import assize.judgment.Verdict;
+import assize.ruleset.RuleSet;
+import java.util.List;
+import org.openjdk.jmh.annotations.Benchmark;
+import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.Setup;
+import org.openjdk.jmh.annotations.State;
+
+/**
+ * Judges some vehicles by a standard of 1,000 items, against engines that evaluate rules; all must
+ * find the same number of items that meet.
+ */
+@State(Scope.Benchmark)
+@SuppressWarnings("NullAway.Init") // JMH calls prepare() first.
+public class AgainstEngines {
+  private static final int VEHICLES = 50;
+
+  private Fleet fleet;
+  private Judge judge;
+  private Engines engines;
+  private List<List<Found>> findings;
+
+  /** Makes the fleet, and compares what all of them find. */
+  @Setup
+  public void prepare() {
+    Standard standard = new Standard(0);
+    RuleSet rules = standard.rules();
+    fleet = new Fleet(standard, rules, VEHICLES, false);
+    judge = Judge.by(rules);
+    engines = new Engines(standard, fleet);
+    findings = engines.findings(VEHICLES);
+    long met = figures();
+    if (byDrools() != met || byCel() != met) {
+      throw new IllegalStateException(met + ", " + byDrools() + ", " + byCel());
+    }
+  }
+
+  @Benchmark
+  public long byDrools() {
+    return engines.byDrools(findings);
+  }
+
+  @Benchmark
+  public long byCel() {
+    return engines.byCel(findings);
+  }
+
+  @Benchmark
+  @Against(value = "byDrools", says = "figures of a vehicle : Drools", goal = 10)
+  @Against(value = "byCel", says = "figures of a vehicle : CEL", goal = 50)
+  public long figures() {
+    return fleet.records.stream()
+        .mapToLong(it -> judge.totals(it).verdicts().getOrDefault(Verdict.MEETS, 0))
+        .sum();
+  }
+}
