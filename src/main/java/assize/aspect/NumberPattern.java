@@ -49,10 +49,13 @@ public final class NumberPattern {
 
   /** Says whether a stamped number fits. */
   public boolean fits(String stamped) {
-    PlainShape.Answer answer = shape.map(it -> it.fits(stamped)).orElse(PlainShape.Answer.OPEN);
-    return answer == PlainShape.Answer.OPEN
-        ? fitsFolded(fold(stamped))
-        : answer == PlainShape.Answer.FITS;
+    if (shape.isPresent()) {
+      PlainShape.Answer answer = shape.get().fits(stamped);
+      if (answer != PlainShape.Answer.OPEN) {
+        return answer == PlainShape.Answer.FITS;
+      }
+    }
+    return fitsFolded(fold(stamped));
   }
 
   /** Says whether there is no number that fits. */

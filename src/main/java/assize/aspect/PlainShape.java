@@ -106,11 +106,11 @@ final class PlainShape {
   }
 
   /** Holds a stamped number against the shape; spaces, dashes and small letters do not count. */
-  Answer fits(CharSequence stamped) {
+  Answer fits(String stamped) {
     return fixed ? inARow(stamped) : throughout(stamped);
   }
 
-  private Answer inARow(CharSequence stamped) {
+  private Answer inARow(String stamped) {
     int count = low.length;
     int place = 0;
     boolean fits = true;
@@ -120,18 +120,18 @@ final class PlainShape {
         return Answer.OPEN;
       }
       if (counts(c)) {
-        int capital = capital(c);
-        fits =
-            fits
-                && place < count
-                && ((capital < Long.SIZE ? low : high)[place] >>> capital & 1) == 1;
+        fits &= place < count && stands(capital(c), place);
         place++;
       }
     }
     return fits && place == count ? Answer.FITS : Answer.DOES_NOT;
   }
 
-  private Answer throughout(CharSequence stamped) {
+  private boolean stands(char c, int place) {
+    return ((c < Long.SIZE ? low : high)[place] >>> c & 1) == 1;
+  }
+
+  private Answer throughout(String stamped) {
     long at = 1L << 63;
     long next = first;
     for (int i = 0; i < stamped.length(); i++) {

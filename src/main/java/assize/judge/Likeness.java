@@ -22,6 +22,15 @@ final class Likeness implements Finding.Cases<Integer> {
   /** A finding that has to be judged by itself. */
   static final int ITSELF = -1;
 
+  /** The first of the findings that are open against the only value: by their credit, downward. */
+  private static final int OPEN = -2;
+
+  /** What a credit is rounded to, as {@link Exact#credit} does. */
+  static final int CREDITS = 10_000;
+
+  /** How close to the middle between two credits a probability is not trusted. */
+  private static final double CLOSE = 1e-6;
+
   /** The most words that are told apart. */
   private static final int MOST_WORDS = 64;
 
@@ -90,8 +99,26 @@ final class Likeness implements Finding.Cases<Integer> {
     return ofWord(found.id());
   }
 
+  /** Returns the credit, in {@link #CREDITS}, of a finding that is open; below zero for others. */
+  static int openCredit(int kind) {
+    return OPEN - kind;
+  }
+
+  /** Tells a finding that is neither plainly within nor plainly without. */
+  private int open(double probability) {
+    double credit = probability * CREDITS;
+    boolean trusted = Math.abs(credit - Math.floor(credit) - 0.5) > CLOSE;
+    return values == 1 && trusted ? OPEN - (int) Math.round(credit) : ITSELF;
+  }
+
+  /** A record has a rule set's own text for its words, mostly. */
   private int ofWord(String word) {
     String[] known = words;
+    for (int i = 0; i < known.length; i++) {
+      if (known[i] == word) {
+        return firstWord + i;
+      }
+    }
     for (int i = 0; i < known.length; i++) {
       if (known[i].equals(word)) {
         return firstWord + i;
@@ -158,7 +185,7 @@ final class Likeness implements Finding.Cases<Integer> {
       }
       double probability = limits[i].probability(found.measured());
       if (isOpen(probability)) {
-        return ITSELF;
+        return open(probability);
       }
       met |= probability >= Conformity.MEETS ? 1 << i : 0;
     }
@@ -180,7 +207,7 @@ final class Likeness implements Finding.Cases<Integer> {
       double probability =
           ColorDifference.withinTolerance(difference, found.uncertainty(), aim.tolerance());
       if (isOpen(probability)) {
-        return ITSELF;
+        return open(probability);
       }
       met |= probability >= Conformity.MEETS ? 1 << i : 0;
     }

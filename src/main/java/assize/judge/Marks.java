@@ -4,6 +4,8 @@ import assize.aspect.Aspect;
 import assize.aspect.Expectation;
 import assize.aspect.Finding;
 import assize.judge.Ground.Held;
+import assize.judgment.ScoreRange;
+import assize.judgment.Verdict;
 import assize.ruleset.RuleSet;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -47,12 +49,23 @@ final class Marks {
   /** Returns what a finding comes to. */
   Slip of(Finding found, Judging judging) {
     int kind = found.match(likeness);
-    return kind == Likeness.ITSELF ? judging.by(ground) : known(1 + kind, judging);
+    if (kind >= 0) {
+      return known(1 + kind, judging);
+    }
+    int credit = Likeness.openCredit(kind);
+    return credit < 0 ? judging.by(ground) : open(credit);
   }
 
   /** Returns what it comes to that nothing was shown. */
   Slip ofNothing(Judging judging) {
     return known(0, judging);
+  }
+
+  /** What is open may earn nothing, all of it, or most likely its credit. */
+  private Slip open(int credit) {
+    long possible = ground.rule().possible();
+    long likely = Exact.part(possible, credit, Likeness.CREDITS);
+    return Slip.of(Verdict.OPEN, possible, new ScoreRange(0, likely, possible));
   }
 
   private Slip known(int place, Judging judging) {

@@ -41,7 +41,7 @@ class PlainShapeTest {
         text.append(TEXT.charAt(random.nextInt(TEXT.length())));
       }
       boolean fits = library.matches(NumberPattern.fold(text.toString()));
-      assertThat(shape.fits(text))
+      assertThat(shape.fits(text.toString()))
           .as("%s against %s", text, pattern)
           .isEqualTo(fits ? Answer.FITS : Answer.DOES_NOT);
     }
