@@ -75,7 +75,7 @@ class PackagesTest {
 
   private static final Map<String, String> LIBRARY_IN =
       Map.ofEntries(
-          entry("org.snakeyaml..", "assize.yaml"),
+          entry("tools.jackson..", "assize.yaml"),
           entry("freemarker..", "assize.report.html"),
           entry("org.jsoup..", "assize.report.html"),
           entry("org.commonmark..", "assize.report.html"),

@@ -38,6 +38,12 @@ final class SyntaxWords {
       }
     }
     String message = String.valueOf(refusal.getMessage());
+    if (message.contains("Expected a property name")) {
+      return words.at(
+          Code.KEY_NOT_A_WORD,
+          words.firstAfter(lastEnd),
+          "a name is one word; here a list or a group stands in its place");
+    }
     if (message.contains("Version")) {
       return words.at(
           Code.SYNTAX,
@@ -52,15 +58,6 @@ final class SyntaxWords {
         tagged
             ? "this begins with \"!\", which is a tag; leave it out, or put the text in quotes"
             : "nothing can be made of what stands here");
-  }
-
-  /** Says that a list or a group stands where a name should. */
-  static Diagnostic notAName(SourceFile file, CodePoints codePoints, int lastEnd) {
-    SyntaxWords words = new SyntaxWords(file, codePoints, lastEnd);
-    return words.at(
-        Code.KEY_NOT_A_WORD,
-        words.firstAfter(lastEnd),
-        "a name is one word; here a list or a group stands in its place");
   }
 
   private Diagnostic explain(MarkedYamlEngineException refusal) {

@@ -10,22 +10,21 @@ import java.io.StringReader;
 import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.snakeyaml.engine.v2.api.LoadSettings;
-import org.snakeyaml.engine.v2.api.lowlevel.Parse;
-import org.snakeyaml.engine.v2.events.CollectionEndEvent;
-import org.snakeyaml.engine.v2.events.Event;
-import org.snakeyaml.engine.v2.events.ScalarEvent;
-import org.snakeyaml.engine.v2.events.StreamStartEvent;
-import org.snakeyaml.engine.v2.exceptions.Mark;
+import tools.jackson.core.JsonParser;
+import tools.jackson.core.JsonToken;
+import tools.jackson.core.ObjectReadContext;
+import tools.jackson.core.StreamReadConstraints;
+import tools.jackson.core.TokenStreamLocation;
+import tools.jackson.dataformat.yaml.YAMLFactory;
 
 /**
- * Builds the tree of one file from the library's events, taking every text as typed and refusing
- * what YAML does behind people's backs.
+ * Builds the tree of one file from Jackson's tokens, taking every text as typed and refusing what
+ * YAML does behind people's backs.
  */
 public final class YamlTree {
   static final int DEEPEST = 64;
@@ -40,19 +39,28 @@ public final class YamlTree {
    */
   private static final int BUFFER = 64 * 1024;
 
-  private static final LoadSettings SETTINGS =
-      LoadSettings.builder().setCodePointLimit(LIBRARY_BOUND).setBufferSize(BUFFER).build();
+  private static final YAMLFactory FACTORY =
+      YAMLFactory.builder()
+          .loadSettings(
+              LoadSettings.builder()
+                  .setCodePointLimit(LIBRARY_BOUND)
+                  .setBufferSize(BUFFER)
+                  .setAllowDuplicateKeys(true)
+                  .build())
+          .streamReadConstraints(
+              StreamReadConstraints.builder()
+                  .maxStringLength(LIBRARY_BOUND)
+                  .maxNameLength(LIBRARY_BOUND)
+                  .maxNumberLength(LIBRARY_BOUND)
+                  .build())
+          .build();
 
   private final SourceFile file;
   private final String source;
   private final Problems problems;
   private final CodePoints codePoints;
-  private final Iterator<Event> events;
-
-  /** Whether the library reads what stands in the file, with no letter put in place of another. */
-  private final boolean asTyped;
-
-  private Event event = new StreamStartEvent();
+  private final JsonParser parser;
+  private JsonToken token = JsonToken.NOT_AVAILABLE;
   private boolean stopped;
   private int nodes;
   private int lastEnd;
@@ -63,8 +71,7 @@ public final class YamlTree {
     this.source = file.text();
     this.problems = problems;
     this.codePoints = new CodePoints(text);
-    this.events = new Parse(SETTINGS).parseReader(new StringReader(text)).iterator();
-    this.asTyped = text.equals(source);
+    this.parser = FACTORY.createParser(ObjectReadContext.empty(), new StringReader(text));
   }
 
   /** Reads a text as a tree with places; what its names mean is not asked. */
@@ -77,7 +84,10 @@ public final class YamlTree {
   /** Reads a file; empty where it is no YAML, has nothing in it, or goes beyond the bounds. */
   static Optional<Node> parse(SourceFile file, Problems problems) {
     String readable = Unseen.check(file, problems);
-    return new YamlTree(file, readable, problems).document();
+    YamlTree tree = new YamlTree(file, readable, problems);
+    try (tree.parser) {
+      return tree.document();
+    }
   }
 
   private Optional<Node> document() {
@@ -101,7 +111,7 @@ public final class YamlTree {
     return stopped ? Optional.empty() : Optional.of(root);
   }
 
-  /** Reads what the present event begins; null where reading stopped. */
+  /** Reads what the present token begins; null where reading stopped. */
   private @Nullable Node node(int depth) {
     int start = start();
     nodes++;
@@ -120,9 +130,9 @@ public final class YamlTree {
               "names may be nested " + DEEPEST + " deep; this is deeper"));
     }
     noteProperties(start);
-    return switch (event.getEventId()) {
-      case MappingStart -> mapping(start, depth);
-      case SequenceStart -> sequence(start, depth);
+    return switch (token) {
+      case START_OBJECT -> mapping(start, depth);
+      case START_ARRAY -> sequence(start, depth);
       default -> scalar(start);
     };
   }
@@ -130,10 +140,7 @@ public final class YamlTree {
   private @Nullable Node mapping(int start, int depth) {
     List<Node.Entry> entries = new ArrayList<>();
     Map<String, Span> seen = new HashMap<>();
-    while (next() && event.getEventId() != Event.ID.MappingEnd) {
-      if (event.getEventId() != Event.ID.Scalar) {
-        return stop(SyntaxWords.notAName(file, codePoints, lastEnd));
-      }
+    while (next() && token == JsonToken.PROPERTY_NAME) {
       int at = start();
       noteProperties(at);
       Node.Scalar key = scalar(at);
@@ -173,7 +180,7 @@ public final class YamlTree {
 
   private @Nullable Node sequence(int start, int depth) {
     List<Node> parts = new ArrayList<>();
-    while (next() && event.getEventId() != Event.ID.SequenceEnd) {
+    while (next() && token != JsonToken.END_ARRAY) {
       Node part = node(depth + 1);
       if (part == null) {
         return null;
@@ -192,7 +199,10 @@ public final class YamlTree {
     }
     Span at = file.span(start, end);
     Style style = style(start, end);
-    String text = event instanceof ScalarEvent scalar ? text(scalar, style, at) : at.text();
+    String written = style == Style.PLAIN ? at.text() : "";
+    boolean asTyped =
+        style == Style.PLAIN && written.indexOf('\n') < 0 && written.indexOf('\r') < 0;
+    String text = asTyped ? written : parser.getString();
     if (text.length() > LONGEST_TEXT) {
       problems.add(
           Code.TEXT_TOO_LONG,
@@ -217,16 +227,6 @@ public final class YamlTree {
       case '|', '>' -> Style.BLOCK;
       default -> Style.PLAIN;
     };
-  }
-
-  /** Of a name with a space before its colon the library gives the space too. */
-  private String text(ScalarEvent scalar, Style style, Span at) {
-    String value = scalar.getValue();
-    if (style != Style.PLAIN || asTyped && value.length() == at.end() - at.start()) {
-      return value;
-    }
-    String written = at.text();
-    return written.indexOf('\n') < 0 && written.indexOf('\r') < 0 ? written : value;
   }
 
   /** Reports an alias, anchor or tag: they are what begins with {@code *}, {@code &}, {@code !}. */
@@ -273,7 +273,7 @@ public final class YamlTree {
     while (isProperty(at) && source.charAt(at) != '*') {
       at = nextWord(at);
     }
-    return at == start ? at : Math.min(at, Math.max(start, place(event.getEndMark())));
+    return at == start ? at : Math.min(at, Math.max(start, place(parser.currentLocation())));
   }
 
   private int wordEnd(int start) {
@@ -295,17 +295,17 @@ public final class YamlTree {
   }
 
   private int start() {
-    return place(event.getStartMark());
+    return place(parser.currentTokenLocation());
   }
 
-  private int place(Optional<Mark> mark) {
-    return codePoints.unit(mark.orElseThrow().getIndex());
+  private int place(TokenStreamLocation location) {
+    return codePoints.unit(location.getCharOffset());
   }
 
   /** Returns where the current token ends; a group in lines ends where its last part does. */
   private int end(int start) {
-    int end = place(event.getEndMark());
-    boolean isGroup = event instanceof CollectionEndEvent;
+    int end = place(parser.currentLocation());
+    boolean isGroup = token.isStructEnd();
     boolean bracket = end > 0 && "]}".indexOf(source.charAt(end - 1)) >= 0;
     if (isGroup && !bracket) {
       end = lastEnd;
@@ -320,23 +320,19 @@ public final class YamlTree {
     return null;
   }
 
-  /** Goes on to the next event that stands for text; says whether there is one. */
+  /** Goes on to the next token; says whether there is one. */
   private boolean next() {
-    while (!stopped && event.getEventId() != Event.ID.StreamEnd) {
-      try {
-        event = events.next();
-      } catch (RuntimeException e) {
-        // Beside its own exceptions the library lets some of the JDK's through.
-        stop(SyntaxWords.explain(e, file, codePoints, lastEnd));
-        return false;
-      }
-      switch (event.getEventId()) {
-        case StreamStart, DocumentStart, DocumentEnd, Comment, StreamEnd -> {}
-        default -> {
-          return true;
-        }
-      }
+    if (stopped) {
+      return false;
     }
-    return false;
+    try {
+      JsonToken next = parser.nextToken();
+      token = next == null ? JsonToken.NOT_AVAILABLE : next;
+      return next != null;
+    } catch (RuntimeException e) {
+      // Beside its own exceptions the library lets some of the JDK's through (bad base64, numbers).
+      stop(SyntaxWords.explain(e, file, codePoints, lastEnd));
+      return false;
+    }
   }
 }
