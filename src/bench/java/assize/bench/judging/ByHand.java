@@ -11,7 +11,7 @@ import java.util.OptionalDouble;
  * tells why. Sources agree here, so each aspect has one value that is right.
  */
 final class ByHand {
-  private static final int FULL = 500_000;
+  private static final long FULL = 500_000;
 
   private final Fleet fleet;
   private final Kind[] kinds = new Kind[Standard.ITEMS];
@@ -132,14 +132,19 @@ final class ByHand {
 
   /** Returns so much of the points, half to even; a credit has four decimals. */
   private static long part(long of, double credit) {
-    long exact = of * Math.round(credit * 10_000);
-    long rounded = exact / 10_000;
-    long rest = exact % 10_000;
-    return rest > 5_000 || rest == 5_000 && (rounded & 1) == 1 ? rounded + 1 : rounded;
+    return halfEven(of * Math.round(credit * 10_000), 10_000);
   }
 
   private static long score(long earned, long possible) {
-    return possible == 0 ? 0 : Math.round((double) FULL * earned / possible);
+    return possible == 0 ? 0 : halfEven(FULL * earned, possible);
+  }
+
+  private static long halfEven(long numerator, long denominator) {
+    long rounded = numerator / denominator;
+    long twice = 2 * (numerator % denominator);
+    return twice > denominator || twice == denominator && (rounded & 1) == 1
+        ? rounded + 1
+        : rounded;
   }
 
   private double credit(int i, int at) {

@@ -21,8 +21,8 @@ import org.openjdk.jmh.annotations.State;
 public class Disputed {
   private static final int DISPUTED = 33;
 
-  @Param({"1000"})
-  public int vehicles = 1000;
+  @Param({"100"})
+  public int vehicles = 100;
 
   private Judge plain;
   private Judge disputed;
