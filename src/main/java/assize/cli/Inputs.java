@@ -84,10 +84,15 @@ final class Inputs {
   }
 
   Result<RuleSet> rules(Path path) {
+    return noted(path).rules();
+  }
+
+  private Held noted(Path path) {
     read.add(path);
-    Result<RuleSet> rules = held(path).rules();
+    Held held = held(path);
+    Result<RuleSet> rules = held.rules();
     note(RuleSetReader.folderOf(path), rules.value().map(RuleSet::files), rules.diagnostics());
-    return rules;
+    return held;
   }
 
   /** Notes the files of a rule set or record, and those that it names and that are not there. */
@@ -131,8 +136,8 @@ final class Inputs {
     if (rulesAt.isEmpty()) {
       return Result.failed(found);
     }
-    found.addAll(rules(rulesAt.get()).diagnostics());
-    Held held = held(rulesAt.get());
+    Held held = noted(rulesAt.get());
+    found.addAll(held.rules().diagnostics());
     Optional<RuleSet> rules = held.rules().value();
     if (rules.isEmpty()) {
       return Result.failed(found);

@@ -149,7 +149,7 @@ final class Counted {
           lots.get(bench.area(i)).plain(slip.possible(), points.apply(slip));
         } else if (slip.counts()) {
           lots.get(bench.area(i))
-              .add(bench.item(i), slip.applies(), slip.possible(), points.apply(slip));
+              .add(Lot.of(bench.item(i), slip.applies(), slip.possible(), points.apply(slip)));
         }
       }
       scores.add(

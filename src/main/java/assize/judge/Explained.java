@@ -102,7 +102,7 @@ final class Explained {
         ItemInStretch one = items.get(n).stretches().get(i);
         if (!one.aspects().isEmpty()) {
           lots.get(bench.area(n))
-              .add(bench.item(n), one.applies(), one.possible(), points.apply(one));
+              .add(Lot.of(bench.item(n), one.applies(), one.possible(), points.apply(one)));
         }
       }
       scores.add(Scoring.score(rules, lots));

@@ -2,6 +2,7 @@ package assize.judge;
 
 import assize.evidence.Kleene;
 import assize.judgment.ScoreRange;
+import assize.ruleset.Item;
 import java.util.Optional;
 
 /**
@@ -13,6 +14,10 @@ import java.util.Optional;
  * @param cause what it shares its loss with
  */
 record Lot(String item, Kleene applies, long possible, ScoreRange earned, Optional<String> cause) {
+
+  static Lot of(Item item, Kleene applies, long possible, ScoreRange earned) {
+    return new Lot(item.id(), applies, possible, earned, item.cause());
+  }
 
   /** The three figures of a range. */
   enum Bound {

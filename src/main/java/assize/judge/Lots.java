@@ -1,9 +1,7 @@
 package assize.judge;
 
-import assize.evidence.Kleene;
 import assize.judge.Lot.Bound;
 import assize.judgment.ScoreRange;
-import assize.ruleset.Item;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -19,21 +17,8 @@ final class Lots {
   private long likely;
   private long high;
 
-  static Lots of(List<Lot> lots) {
-    Lots all = new Lots();
-    lots.forEach(all::add);
-    return all;
-  }
-
-  void add(Item item, Kleene applies, long of, ScoreRange earned) {
-    if (applies == Kleene.YES && item.cause().isEmpty()) {
-      plain(of, earned);
-    } else {
-      others.add(new Lot(item.id(), applies, of, earned, item.cause()));
-    }
-  }
-
-  private void add(Lot lot) {
+  /** Adds an item, whatever it hangs together with. */
+  void add(Lot lot) {
     if (lot.maybe() || lot.cause().isPresent()) {
       others.add(lot);
     } else {

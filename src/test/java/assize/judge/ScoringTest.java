@@ -109,10 +109,16 @@ class ScoringTest {
   private static StretchScore score(Scale scale, List<Area> areas, Map<String, List<Lot>> lots) {
     RuleSet rules = RuleSets.bare(scale, areas);
     List<Lots> ofAreas =
-        areas.stream().map(area -> Lots.of(lots.getOrDefault(area.id(), List.of()))).toList();
+        areas.stream().map(area -> together(lots.getOrDefault(area.id(), List.of()))).toList();
     StretchScore score = Scoring.score(rules, ofAreas);
     assertThat(PlainScore.of(rules, ofAreas)).isEqualTo(score.score());
     return score;
+  }
+
+  private static Lots together(List<Lot> lots) {
+    Lots all = new Lots();
+    lots.forEach(all::add);
+    return all;
   }
 
   private static long thousandths(JsonNode weight) {
