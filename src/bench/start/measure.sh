@@ -37,7 +37,7 @@ timed() {
     echo "$2 failed" >&2
     exit 1
   }
-  eval "$1=$(awk -F, 'END { print $6 }' csv)"
+  eval "$1=$(awk -F, 'END { print $4 }' csv)"
 }
 # says WHAT NAME: what it takes, as a multiple of the empty start
 says() {

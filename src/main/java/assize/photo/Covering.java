@@ -23,9 +23,14 @@ record Covering(int left, int top, int right, int bottom) {
     return (int) ((part * whole + Box.WHOLE - 1) / Box.WHOLE);
   }
 
+  /**
+   * Paints over its part of a row.
+   *
+   * @param row three samples a pixel
+   */
   void paint(int[] row, int y) {
     if (y >= top && y < bottom) {
-      Arrays.fill(row, left, right, GRAY);
+      Arrays.fill(row, 3 * left, 3 * right, GRAY & 0xff);
     }
   }
 }

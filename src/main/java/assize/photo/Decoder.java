@@ -1,6 +1,7 @@
 package assize.photo;
 
 import com.twelvemonkeys.imageio.plugins.webp.WebPImageReaderSpi;
+import java.awt.color.ColorSpace;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.util.ArrayList;
@@ -9,6 +10,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import javax.imageio.ImageReadParam;
 import javax.imageio.ImageReader;
+import javax.imageio.ImageTypeSpecifier;
 import javax.imageio.ImageWriter;
 import javax.imageio.spi.IIORegistry;
 import javax.imageio.spi.ImageReaderSpi;
@@ -19,6 +21,8 @@ import javax.imageio.spi.ImageWriterSpi;
 final class Decoder {
   /** How many pixels are decoded at once; of a picture with more, rows and columns are skipped. */
   static final long AT_ONCE = 16_000_000;
+
+  private static final ColorSpace SRGB = ColorSpace.getInstance(ColorSpace.CS_sRGB);
 
   private Decoder() {}
 
@@ -56,10 +60,20 @@ final class Decoder {
       ImageReadParam how = reader.getDefaultReadParam();
       int step = step(head.pixels());
       how.setSourceSubsampling(step, step, 0, 0);
+      if (head.kind() == Kind.JPEG && isThreeBytes(reader.getImageTypes(0).next())) {
+        // Their order in the file, which its reader copies row by row; it would turn them else.
+        int width = (head.width() + step - 1) / step;
+        int height = (head.height() + step - 1) / step;
+        how.setDestination(Pixels.image(new byte[3 * width * height], width, height, SRGB));
+      }
       return new Decoded(reader.read(0, how), warnings);
     } finally {
       reader.dispose();
     }
+  }
+
+  private static boolean isThreeBytes(ImageTypeSpecifier type) {
+    return type.getBufferedImageType() == BufferedImage.TYPE_3BYTE_BGR;
   }
 
   private static ImageReader reader(Kind kind) throws IOException {

@@ -1,6 +1,6 @@
 package assize.photo;
 
-import java.awt.image.BufferedImage;
+import java.awt.color.ColorSpace;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import javax.imageio.IIOImage;
@@ -16,9 +16,6 @@ final class Encoder {
   private Encoder() {}
 
   static byte[] jpeg(Pixels pixels) throws IOException {
-    BufferedImage image =
-        new BufferedImage(pixels.width(), pixels.height(), BufferedImage.TYPE_INT_RGB);
-    image.setRGB(0, 0, pixels.width(), pixels.height(), pixels.rgb(), 0, pixels.width());
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     ImageWriter writer = Decoder.jpegWriter();
     try (ImageOutputStream stream = new MemoryCacheImageOutputStream(out)) {
@@ -26,7 +23,10 @@ final class Encoder {
       how.setCompressionMode(ImageWriteParam.MODE_EXPLICIT);
       how.setCompressionQuality(QUALITY);
       writer.setOutput(stream);
-      writer.write(null, new IIOImage(image, null, null), how);
+      writer.write(
+          null,
+          new IIOImage(pixels.image(ColorSpace.getInstance(ColorSpace.CS_sRGB)), null, null),
+          how);
     } finally {
       writer.dispose();
     }

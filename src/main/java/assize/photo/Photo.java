@@ -21,6 +21,9 @@ public record Photo(
   /** The most pixels a picture may have; it is not decoded where it says that it has more. */
   public static final long MOST_PIXELS = 100_000_000;
 
+  /** The most pixels a picture may be wide or high. */
+  public static final int LONGEST = 65_535;
+
   /** The most bytes a file may have. */
   public static final long MOST_BYTES = 100_000_000;
 
@@ -93,14 +96,29 @@ public record Photo(
   }
 
   private static Parsed<Head> within(Head head) {
-    return head.pixels() <= MOST_PIXELS
-        ? Parsed.ok(head)
-        : Parsed.bad(
+    return tooLarge(head.width(), head.height())
+        .map(refusal -> Parsed.<Head>bad(refusal, 0, 0))
+        .orElseGet(() -> Parsed.ok(head));
+  }
+
+  /** Returns why a picture is too large to be read, if it is. */
+  static Optional<String> tooLarge(int width, int height) {
+    int longest = Math.max(width, height);
+    long pixels = (long) width * height;
+    if (longest > LONGEST) {
+      return Optional.of(
+          "this picture is "
+              + longest
+              + " pixels long; at most "
+              + LONGEST
+              + " are read: cut off what is not needed, or save a smaller one");
+    }
+    return pixels <= MOST_PIXELS
+        ? Optional.empty()
+        : Optional.of(
             "this picture has "
-                + millions(head.pixels())
-                + " million pixels; at most 100 million are read: save a smaller one",
-            0,
-            0);
+                + millions(pixels)
+                + " million pixels; at most 100 million are read: save a smaller one");
   }
 
   private static Parsed<Photo> made(Head head, List<Box> covered) {
@@ -113,7 +131,7 @@ public record Photo(
         return Head.endsEarly(head.kind());
       }
       List<Box> stored = covered.stream().map(head.turn()::stored).toList();
-      Pixels small = Shrinking.of(new Rows(decoded.image()), stored, WIDEST);
+      Pixels small = Shrinking.of(new Rows(decoded.image(), stored), WIDEST);
       Pixels upright = head.turn().upright(Profile.toSrgb(small, head.profile()));
       boolean png = head.kind() == Kind.PNG && fits(head);
       return Parsed.ok(

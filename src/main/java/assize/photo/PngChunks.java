@@ -71,8 +71,8 @@ record PngChunks(byte[] file, List<Chunk> list, int end) {
     return PngShape.of(this)
         .then(
             shape -> {
-              boolean tooMany = (long) shape.width() * shape.height() > Photo.MOST_PIXELS;
-              return tooMany || shape.holds(data()).isEnough()
+              boolean tooLarge = Photo.tooLarge(shape.width(), shape.height()).isPresent();
+              return tooLarge || shape.holds(data()).isEnough()
                   ? Parsed.ok(
                       new Head(Kind.PNG, shape.width(), shape.height(), turn(), profile(), bare()))
                   : Head.<Head>endsEarly(Kind.PNG);

@@ -6,10 +6,6 @@ import java.awt.color.ICC_ColorSpace;
 import java.awt.color.ICC_Profile;
 import java.awt.image.BufferedImage;
 import java.awt.image.ColorConvertOp;
-import java.awt.image.ComponentColorModel;
-import java.awt.image.DataBuffer;
-import java.awt.image.Raster;
-import java.awt.image.WritableRaster;
 import java.util.Optional;
 
 /** Brings colors that are meant by an ICC profile to sRGB, which every page means. */
@@ -34,23 +30,9 @@ final class Profile {
   }
 
   private static Pixels converted(Pixels pixels, ICC_ColorSpace meant) {
-    WritableRaster raster =
-        Raster.createInterleavedRaster(
-            DataBuffer.TYPE_BYTE, pixels.width(), pixels.height(), 3, null);
-    int[] samples = new int[3 * pixels.rgb().length];
-    for (int i = 0; i < pixels.rgb().length; i++) {
-      samples[3 * i] = pixels.rgb()[i] >> 16 & 0xff;
-      samples[3 * i + 1] = pixels.rgb()[i] >> 8 & 0xff;
-      samples[3 * i + 2] = pixels.rgb()[i] & 0xff;
-    }
-    raster.setPixels(0, 0, pixels.width(), pixels.height(), samples);
-    ComponentColorModel model =
-        new ComponentColorModel(
-            meant, false, false, ComponentColorModel.OPAQUE, DataBuffer.TYPE_BYTE);
-    BufferedImage from = new BufferedImage(model, raster, false, null);
     BufferedImage to =
         new BufferedImage(pixels.width(), pixels.height(), BufferedImage.TYPE_INT_RGB);
-    new ColorConvertOp(null).filter(from, to);
+    new ColorConvertOp(null).filter(pixels.image(meant), to);
     int[] rgb = new int[pixels.rgb().length];
     to.getRGB(0, 0, pixels.width(), pixels.height(), rgb, 0, pixels.width());
     return new Pixels(pixels.width(), pixels.height(), rgb);

@@ -3,17 +3,13 @@ package assize.yaml;
 import assize.diagnostic.Code;
 import assize.evidence.Claim;
 import assize.text.Fingerprint;
-import java.nio.file.Path;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /** Reads what sources show, and looks whether the files are there. */
 final class ClaimPhotos {
-  private final Optional<InsideFolder> folder;
+  private final NamedFiles files;
   private final Values values;
-  private final Map<String, Fingerprint> fingerprints = new LinkedHashMap<>();
 
   /**
    * Begins with no photo.
@@ -21,7 +17,7 @@ final class ClaimPhotos {
    * @param folder the rule set's folder; empty: files are not looked for
    */
   ClaimPhotos(Optional<InsideFolder> folder, Values values) {
-    this.folder = folder;
+    this.files = new NamedFiles(folder, values.problems());
     this.values = values;
   }
 
@@ -43,20 +39,12 @@ final class ClaimPhotos {
     }
     Optional<Node.Scalar> file = values.scalar(photo.get(), "the name of a file");
     Optional<String> words = values.text(caption);
-    file.ifPresent(this::look);
+    file.ifPresent(files::look);
     return file.map(it -> new Claim.Photo(it.text(), words, it.at()));
   }
 
-  private void look(Node.Scalar named) {
-    if (folder.isPresent() && !fingerprints.containsKey(named.text())) {
-      Optional<Path> path = folder.get().find(named, values.problems());
-      path.flatMap(it -> InputFiles.fingerprint(it, named, values.problems()))
-          .ifPresent(it -> fingerprints.put(named.text(), it));
-    }
-  }
-
-  /** Returns what tells whether the files that were read are still the same, each once. */
+  /** Returns what tells whether the files that were read are still the same. */
   List<Fingerprint> fingerprints() {
-    return List.copyOf(fingerprints.values());
+    return files.fingerprints();
   }
 }

@@ -1,5 +1,7 @@
 package assize.yaml;
 
+import assize.text.Ascii;
+
 /** Turns places counted in code points, as the YAML library counts, into UTF-16 units. */
 final class CodePoints {
   private final String text;
@@ -13,12 +15,7 @@ final class CodePoints {
   }
 
   private static boolean hasPairs(String text) {
-    for (int i = 0; i < text.length(); i++) {
-      if (Character.isHighSurrogate(text.charAt(i))) {
-        return true;
-      }
-    }
-    return false;
+    return Ascii.hasBesides(text, Character::isSupplementaryCodePoint);
   }
 
   /** Returns the unit at which a code point begins; quick where places are asked for in order. */

@@ -5,9 +5,6 @@ import assize.diagnostic.Code;
 import assize.record.Cover;
 import assize.record.Evidence;
 import assize.shape.RecordShapes;
-import assize.text.Fingerprint;
-import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -15,17 +12,16 @@ import java.util.Optional;
 
 /** Reads what a record has to show, and looks whether the files are there. */
 final class EvidenceReader {
-  private final Optional<InsideFolder> folder;
+  private final NamedFiles files;
   private final Values values;
-  private final List<Fingerprint> fingerprints = new ArrayList<>();
 
   /**
    * Begins with no evidence.
    *
-   * @param folder the record's folder; empty: files are not looked for
+   * @param files gathers the files that are named
    */
-  EvidenceReader(Optional<InsideFolder> folder, Values values) {
-    this.folder = folder;
+  EvidenceReader(NamedFiles files, Values values) {
+    this.files = files;
     this.values = values;
   }
 
@@ -39,11 +35,6 @@ final class EvidenceReader {
           .ifPresent(it -> evidence.put(it.id(), it));
     }
     return evidence;
-  }
-
-  /** Returns what tells whether the files that were read are still the same. */
-  List<Fingerprint> fingerprints() {
-    return fingerprints;
   }
 
   private Optional<Evidence> evidence(Node.Entry entry, Fields fields) {
@@ -90,10 +81,8 @@ final class EvidenceReader {
 
   private Optional<String> what(Evidence.Kind kind, Node.Entry entry) {
     Optional<Node.Scalar> text = values.scalar(entry, "a single text");
-    if (kind != Evidence.Kind.MEASUREMENT && text.isPresent() && folder.isPresent()) {
-      Optional<Path> path = folder.get().find(text.get(), values.problems());
-      path.flatMap(it -> InputFiles.fingerprint(it, text.get(), values.problems()))
-          .ifPresent(fingerprints::add);
+    if (kind != Evidence.Kind.MEASUREMENT) {
+      text.ifPresent(files::look);
     }
     return text.map(Node.Scalar::text);
   }

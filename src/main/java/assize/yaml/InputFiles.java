@@ -132,20 +132,17 @@ final class InputFiles {
     }
   }
 
-  /** Returns what tells whether a file that a text names is still the same. */
-  static Optional<Fingerprint> fingerprint(Path path, Node.Scalar named, Problems problems) {
-    if (!Files.isRegularFile(path)) {
-      problems.add(Code.NOT_READABLE, named.at(), "this is not a file");
-      return Optional.empty();
-    }
+  /**
+   * Returns what tells whether a file is still the same.
+   *
+   * @param name how it names the file
+   */
+  static Fingerprint fingerprint(Path path, String name) throws IOException {
     try (InputStream in = Files.newInputStream(path);
         DigestInputStream digesting = new DigestInputStream(in, Sha256.digest())) {
       long length = digesting.transferTo(OutputStream.nullOutputStream());
       String hex = HexFormat.of().formatHex(digesting.getMessageDigest().digest());
-      return Optional.of(new Fingerprint(named.text(), hex, length));
-    } catch (IOException e) {
-      problems.add(Code.NOT_READABLE, named.at(), "this file can't be opened");
-      return Optional.empty();
+      return new Fingerprint(name, hex, length);
     }
   }
 

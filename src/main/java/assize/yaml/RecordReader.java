@@ -159,9 +159,9 @@ public final class RecordReader {
       known.ifPresent(it -> yes.ifPresent(has -> equipment.put(it, has)));
     }
     Optional<VehicleRecord.Judged> judged = fields.get("judged").flatMap(this::judged);
-    EvidenceReader evidenceReader = new EvidenceReader(folder, values);
+    NamedFiles named = new NamedFiles(folder, values.problems());
     Optional<Node.Entry> evidenceSection = fields.get("evidence");
-    Map<String, Evidence> evidence = evidenceReader.read(evidenceSection);
+    Map<String, Evidence> evidence = new EvidenceReader(named, values).read(evidenceSection);
     Names shown = evidenceNames(evidenceSection);
     Map<String, Item> items = new LinkedHashMap<>();
     rules.items().forEach(it -> items.put(it.id(), it));
@@ -176,7 +176,7 @@ public final class RecordReader {
     List<Accepted> accepted = new AcceptedReader(known, true, values).read(fields.get("accepted"));
     fields.done();
     List<Fingerprint> files = new ArrayList<>(List.of(loaded.fingerprint()));
-    files.addAll(evidenceReader.fingerprints());
+    files.addAll(named.fingerprints());
     if (id.isEmpty() || ruleSet.isEmpty() || vehicle.name().isEmpty()) {
       return Optional.empty();
     }

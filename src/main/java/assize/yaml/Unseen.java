@@ -1,6 +1,7 @@
 package assize.yaml;
 
 import assize.diagnostic.Code;
+import assize.text.Ascii;
 import assize.text.SourceFile;
 import java.util.Locale;
 
@@ -38,15 +39,7 @@ final class Unseen {
 
   /** Says whether there is such a character in a text. */
   static boolean hasUnseen(String text) {
-    for (int i = 0; i < text.length(); i++) {
-      char c = text.charAt(i);
-      // Letters, digits and signs of ASCII, most of any text, are told at once.
-      if ((c < ' ' || c > '~') && isUnseen(text.codePointAt(i))) {
-        return true;
-      }
-      i += Character.isHighSurrogate(c) ? 1 : 0;
-    }
-    return false;
+    return Ascii.hasBesides(text, Unseen::isUnseen);
   }
 
   private static String message(int c) {

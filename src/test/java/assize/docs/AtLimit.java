@@ -145,7 +145,8 @@ interface AtLimit {
         record(n -> document(("x".repeat(99) + "/").repeat(9) + "x".repeat((int) n - 900))));
     all.put("characters of a file's name", record(n -> document("x".repeat((int) n))));
     all.put("bytes of a photo", (folder, n) -> photo(new byte[(int) n]));
-    all.put("pixels of a photo", (folder, n) -> photo(png((int) n)));
+    all.put("pixels of a photo", (folder, n) -> photo(png(10_000, (n + 9_999) / 10_000)));
+    all.put("pixels of a photo's longer side", (folder, n) -> photo(png(n, 1)));
     all.put("pixels of a progressive JPEG", (folder, n) -> photo(progressive(n)));
     all.put("pixels of a WebP photo", (folder, n) -> photo(webp(n)));
     all.put("bytes of a filled-in CSV", AtLimit::csv);
@@ -253,10 +254,9 @@ interface AtLimit {
     return out.toByteArray();
   }
 
-  /** A picture of one row. */
-  private static byte[] png(int pixels) throws IOException {
+  private static byte[] png(long width, long height) throws IOException {
     byte[] png = picture("png", false);
-    ByteBuffer header = ByteBuffer.wrap(png).putInt(16, pixels).putInt(20, 1);
+    ByteBuffer header = ByteBuffer.wrap(png).putInt(16, (int) width).putInt(20, (int) height);
     CRC32 crc = new CRC32();
     crc.update(png, 12, 17);
     header.putInt(29, (int) crc.getValue());

@@ -41,6 +41,7 @@ class RecordReaderTest {
         .containsEntry(Aspect.DATE_CODE, new Finding.Stamped("09.34"));
     assertThat(record.files()).hasSizeGreaterThan(8);
     assertThat(record.files()).allMatch(it -> it.sha256().matches("[0-9a-f]{64}"));
+    assertThat(record.files()).doesNotHaveDuplicates();
   }
 
   @Test

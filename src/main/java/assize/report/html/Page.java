@@ -2,13 +2,12 @@ package assize.report.html;
 
 import java.io.IOException;
 import java.io.OutputStream;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.function.Function;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /**
  * A finished page whose photos are put in while it is written, so that hundreds of them are not
@@ -16,8 +15,8 @@ import java.util.regex.Pattern;
  */
 public final class Page {
   private static final String SHORT = "data:image/png;base64,cGljdHVyZQ";
-  private static final Pattern PLACE =
-      Pattern.compile("(?<= src=\")" + Pattern.quote(SHORT) + "[0-9]{8}(?=\")");
+  private static final String BEFORE = " src=\"";
+  private static final int LENGTH = SHORT.length() + 8;
 
   private final String html;
   private final Map<String, String> whole;
@@ -50,24 +49,38 @@ public final class Page {
 
   /** Writes the page as UTF-8. */
   public void writeTo(OutputStream out) throws IOException {
-    int from = 0;
-    Matcher places = PLACE.matcher(html);
-    while (places.find()) {
-      write(out, html.substring(from, places.start()));
-      write(out, whole.getOrDefault(places.group(), places.group()));
-      from = places.end();
-    }
-    write(out, html.substring(from));
-  }
-
-  private static void write(OutputStream out, String text) throws IOException {
-    out.write(text.getBytes(StandardCharsets.UTF_8));
+    pieces(text -> out.write(text.getBytes(StandardCharsets.UTF_8)));
   }
 
   /** Returns the whole page. */
   public String text() {
-    return PLACE
-        .matcher(html)
-        .replaceAll(place -> whole.getOrDefault(place.group(), place.group()));
+    StringBuilder text = new StringBuilder(html.length());
+    try {
+      pieces(text::append);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return text.toString();
+  }
+
+  @FunctionalInterface
+  private interface Pieces {
+    void add(String text) throws IOException;
+  }
+
+  /** Gives the page in pieces. A text in it has no quote as these addresses have around them. */
+  private void pieces(Pieces pieces) throws IOException {
+    int from = 0;
+    int place = whole.isEmpty() ? -1 : html.indexOf(BEFORE + SHORT);
+    while (place >= 0) {
+      int start = place + BEFORE.length();
+      int end = start + LENGTH;
+      String address = html.substring(start, end);
+      pieces.add(html.substring(from, start));
+      pieces.add(whole.getOrDefault(address, address));
+      from = end;
+      place = html.indexOf(BEFORE + SHORT, from);
+    }
+    pieces.add(html.substring(from));
   }
 }

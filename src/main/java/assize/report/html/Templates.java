@@ -1,5 +1,6 @@
 package assize.report.html;
 
+import assize.text.Ascii;
 import freemarker.cache.ClassTemplateLoader;
 import freemarker.core.HTMLOutputFormat;
 import freemarker.core.TemplateClassResolver;
@@ -176,7 +177,7 @@ final class Templates {
 
   /** Replaces what HTML cannot hold: control characters and halves of surrogate pairs. */
   private static String printable(String html) {
-    if (isPrintable(html)) {
+    if (!Ascii.hasBesides(html, c -> !isPrintable(c))) {
       return html;
     }
     StringBuilder kept = new StringBuilder(html.length());
@@ -184,21 +185,12 @@ final class Templates {
     return kept.toString();
   }
 
-  private static boolean isPrintable(String html) {
-    for (int i = 0; i < html.length(); i++) {
-      char c = html.charAt(i);
-      // Most of a page is ASCII, which is told at once.
-      if ((c < ' ' || c > '~') && !isPrintable(html.codePointAt(i))) {
-        return false;
-      }
-      i += Character.isHighSurrogate(c) ? 1 : 0;
-    }
-    return true;
-  }
-
   private static boolean isPrintable(int c) {
-    boolean control = Character.getType(c) == Character.CONTROL && c != '\n' && c != '\t';
+    if (c == '\n' || c == '\t') {
+      return true;
+    }
     boolean bidi = c >= 0x202A && c <= 0x202E || c >= 0x2066 && c <= 0x2069;
-    return !control && !bidi && Character.getType(c) != Character.SURROGATE;
+    int type = Character.getType(c);
+    return !bidi && type != Character.CONTROL && type != Character.SURROGATE;
   }
 }

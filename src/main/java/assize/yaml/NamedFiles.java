@@ -1,0 +1,66 @@
+package assize.yaml;
+
+import assize.diagnostic.Code;
+import assize.text.Fingerprint;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** The files that a text names: whether they are there, and whether they are still the same. */
+final class NamedFiles {
+  private final Optional<InsideFolder> folder;
+  private final Problems problems;
+  private final Map<String, Found> found = new LinkedHashMap<>();
+
+  /**
+   * Begins with no file.
+   *
+   * @param folder where they lie; empty: they are not looked for
+   */
+  NamedFiles(Optional<InsideFolder> folder, Problems problems) {
+    this.folder = folder;
+    this.problems = problems;
+  }
+
+  private record Found(Path path, Node.Scalar named) {
+    Optional<Fingerprint> fingerprint() {
+      try {
+        return Optional.of(InputFiles.fingerprint(path, named.text()));
+      } catch (IOException e) {
+        return Optional.empty();
+      }
+    }
+  }
+
+  /** Looks whether a file is there, and reports one that is not. */
+  void look(Node.Scalar named) {
+    if (folder.isEmpty() || found.containsKey(named.text())) {
+      return;
+    }
+    Optional<Path> path = folder.get().find(named, problems);
+    if (path.isPresent() && !Files.isRegularFile(path.get())) {
+      problems.add(Code.NOT_READABLE, named.at(), "this is not a file");
+    } else {
+      path.ifPresent(it -> found.put(named.text(), new Found(it, named)));
+    }
+  }
+
+  /** Reads them, several at once, and returns what tells whether each is still the same. */
+  List<Fingerprint> fingerprints() {
+    List<Found> files = List.copyOf(found.values());
+    List<Optional<Fingerprint>> read = files.parallelStream().map(Found::fingerprint).toList();
+    List<Fingerprint> fingerprints = new ArrayList<>();
+    for (int i = 0; i < read.size(); i++) {
+      if (read.get(i).isEmpty()) {
+        problems.add(Code.NOT_READABLE, files.get(i).named().at(), "this file can't be opened");
+      }
+      read.get(i).ifPresent(fingerprints::add);
+    }
+    return fingerprints;
+  }
+}
