@@ -120,8 +120,9 @@ final class Bench {
    * such item.
    */
   int placeFrom(int from, String id) {
+    // A record that was read has the rule set's own text for a name.
     for (int i = from; i < Math.min(ids.length, from + NEXT); i++) {
-      if (ids[i].equals(id)) {
+      if (ids[i] == id) {
         return i;
       }
     }

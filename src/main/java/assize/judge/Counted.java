@@ -22,6 +22,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.BiConsumer;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -93,15 +94,29 @@ final class Counted {
   /** Finds what was observed of each item, quickly where the record follows the rule set. */
   private @Nullable Observation[] observed() {
     @Nullable Observation[] observed = new Observation[bench.items()];
-    int at = 0;
-    for (Observation one : vehicle.observations().values()) {
-      int found = bench.placeFrom(at, one.item());
+    vehicle.observations().forEach(new Placing(bench, observed));
+    return observed;
+  }
+
+  /** Puts what was observed of each item in the item's place. */
+  private static final class Placing implements BiConsumer<String, Observation> {
+    private final Bench bench;
+    private final @Nullable Observation[] observed;
+    private int next;
+
+    Placing(Bench bench, @Nullable Observation[] observed) {
+      this.bench = bench;
+      this.observed = observed;
+    }
+
+    @Override
+    public void accept(String item, Observation one) {
+      int found = bench.placeFrom(next, item);
       if (found >= 0) {
         observed[found] = one;
-        at = found + 1;
+        next = found + 1;
       }
     }
-    return observed;
   }
 
   private Slip slip(ItemJudge judge, Asked asked, @Nullable Observation observed) {

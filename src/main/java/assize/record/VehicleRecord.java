@@ -4,8 +4,6 @@ import assize.date.Edtf;
 import assize.diagnostic.Accepted;
 import assize.text.Fingerprint;
 import assize.text.Span;
-import java.util.Collections;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -47,19 +45,15 @@ public record VehicleRecord(
     List<Fingerprint> files,
     Span at) {
   public VehicleRecord {
-    numbers = ordered(numbers);
-    equipment = ordered(equipment);
-    observations = ordered(observations);
-    evidence = ordered(evidence);
+    numbers = InOrder.copyOf(numbers);
+    equipment = InOrder.copyOf(equipment);
+    observations = InOrder.copyOf(observations);
+    evidence = InOrder.copyOf(evidence);
     traces = List.copyOf(traces);
     unshared = Set.copyOf(unshared);
     unsharedWords = List.copyOf(unsharedWords);
     accepted = List.copyOf(accepted);
     files = List.copyOf(files);
-  }
-
-  private static <K, V> Map<K, V> ordered(Map<K, V> map) {
-    return Collections.unmodifiableMap(new LinkedHashMap<>(map));
   }
 
   /** When it was built, and what says so. */
