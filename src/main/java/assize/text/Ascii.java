@@ -2,7 +2,7 @@ package assize.text;
 
 import java.util.function.IntPredicate;
 
-/** Looks through texts, most of which are ASCII. */
+/** Looks through texts, most of which are lines of ASCII. */
 public final class Ascii {
   private static final int AT_ONCE = 8192;
 
@@ -10,7 +10,7 @@ public final class Ascii {
 
   /**
    * Says whether a text has a character that a test finds, other than those that print in ASCII,
-   * from space to tilde, for which it is not asked.
+   * from space to tilde, and the end of a line, for which it is not asked.
    *
    * @param test is asked for code points; half of a pair is one by itself
    */
@@ -23,7 +23,7 @@ public final class Ascii {
       text.getChars(from, from + length, some, 0);
       for (int i = 0; i < length; i++) {
         char c = some[i];
-        if ((c < ' ' || c > '~') && from + i >= seen) {
+        if ((c < ' ' && c != '\n' || c > '~') && from + i >= seen) {
           int point = text.codePointAt(from + i);
           if (test.test(point)) {
             return true;

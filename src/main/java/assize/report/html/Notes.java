@@ -13,31 +13,32 @@ final class Notes {
   private static final HtmlRenderer RENDERER =
       HtmlRenderer.builder().escapeHtml(true).sanitizeUrls(true).softbreak("\n").build();
 
-  private static final String PLAIN_SIGNS = " .,;:()/%-±’–°";
+  private static final String PLAIN_SIGNS = ".,;:()/%-±’–°'\"?“”";
 
   private Notes() {}
 
   /** Returns clean HTML; headings become paragraphs, since they would break the page's order. */
   static String toHtml(String markdown) {
-    return isPlainLine(markdown) ? "<p>" + markdown + "</p>" : cleaned(markdown);
+    return isPlain(markdown) ? "<p>" + markdown.replace('\n', ' ') + "</p>" : cleaned(markdown);
   }
 
   /**
-   * Says whether a text is one line of words: nothing in it means anything to Markdown or HTML, so
-   * that there is nothing to read and nothing to clean.
+   * Says whether a text is a paragraph of words: nothing in it means anything to Markdown or HTML,
+   * so that there is nothing to read and nothing to clean. Each of its lines begins with a letter.
    */
-  private static boolean isPlainLine(String text) {
-    char before = ' ';
+  private static boolean isPlain(String text) {
+    char before = '\n';
     for (int i = 0; i < text.length(); i++) {
       char c = text.charAt(i);
-      boolean letter = c >= 'a' && c <= 'z' || c >= 'A' && c <= 'Z';
-      boolean inside = c >= '0' && c <= '9' || PLAIN_SIGNS.indexOf(c) >= 0;
-      if (!letter && (i == 0 || !inside || c == ' ' && before == ' ')) {
+      boolean between = c == ' ' || c == '\n';
+      boolean inside = between || c >= '0' && c <= '9' || PLAIN_SIGNS.indexOf(c) >= 0;
+      if (!Character.isLetter(c)
+          && (before == '\n' || !inside || between && (before == ' ' || before == '\n'))) {
         return false;
       }
       before = c;
     }
-    return before != ' ';
+    return before != ' ' && before != '\n';
   }
 
   static String cleaned(String markdown) {

@@ -9,10 +9,10 @@ import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** A line of mere words is not read as Markdown, and comes out as if it had been. */
+/** A paragraph of mere words is not read as Markdown, and comes out as if it had been. */
 class NotesTest {
   private static final String SIGNS =
-      "abcXYZ 0123456789 .,;:()/%-±’–° -- 1. <b>&amp; *_`[]{}#+>!|~\"'\\\n\t  é½=\u00a0";
+      "abcXYZ 0123456789 .,;:()/%-±’–°?“”' -- 1. <b>&amp; *_`[]{}#+>!|~\"'\\\n\t  é½=\u00a0";
 
   static Stream<String> texts() {
     Random random = new Random(1);
@@ -28,9 +28,17 @@ class NotesTest {
             "- one",
             "a - b -- c --- d",
             "M6 – 1 mm (± 0.1 mm) at 20 °C: 50 % of it",
+            "Seen from\nbelow, and\nabove",
+            "Seen from \nbelow",
+            "Seen from\n below",
+            "Seen from\n- below",
+            "Seen\n---",
+            "Seen\n\nbelow",
+            "Seen\n",
+            "The owner's \"good\" one, \u201cas new\u201d?",
             "www.example.com/a-b",
             "https://example.com/a");
-    return Stream.concat(written, IntStream.range(0, 2000).mapToObj(i -> random(random)));
+    return Stream.concat(written, IntStream.range(0, 4000).mapToObj(i -> random(random)));
   }
 
   /** Most have only a few of the signs, so that many are plain and many nearly so. */
