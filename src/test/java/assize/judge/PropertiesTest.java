@@ -11,18 +11,12 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Random;
-import java.util.stream.Stream;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.api.Test;
 
 /** What holds of every judgment, on seeded rule sets and records. */
 class PropertiesTest {
   private static final List<String> GRADES = List.of("A", "B", "C", "D");
   private static final List<String> WORDS = List.of("one", "two", "three");
-
-  static Stream<Long> seeds() {
-    return LongStreams.upTo(150);
-  }
 
   private static String claim(Random random, int number) {
     String source = "s" + random.nextInt(6);
@@ -108,9 +102,12 @@ class PropertiesTest {
     return yaml.toString();
   }
 
-  @ParameterizedTest
-  @MethodSource("seeds")
-  void pointsAddUpAndStayWithinTheirBounds(long seed) {
+  @Test
+  void pointsAddUpAndStayWithinTheirBounds() {
+    Seeds.each(150, this::pointsAddUpAndStayWithinTheirBounds);
+  }
+
+  private void pointsAddUpAndStayWithinTheirBounds(long seed) {
     Judgment judgment = Judging.judge(rules(seed, new Random(0)), record(seed, "fair"));
     assertThat(judgment.score().high()).isLessThanOrEqualTo(100_000);
     assertThat(judgment.score().low()).isNotNegative();
@@ -128,9 +125,12 @@ class PropertiesTest {
     }
   }
 
-  @ParameterizedTest
-  @MethodSource("seeds")
-  void aBetterPartNeverLowersAScore(long seed) {
+  @Test
+  void aBetterPartNeverLowersAScore() {
+    Seeds.each(150, this::aBetterPartNeverLowersAScore);
+  }
+
+  private void aBetterPartNeverLowersAScore(long seed) {
     String rules = rules(seed, new Random(0));
     ScoreRange poor = Judging.judge(rules, record(seed, "poor")).score();
     ScoreRange fair = Judging.judge(rules, record(seed, "fair")).score();
@@ -143,9 +143,12 @@ class PropertiesTest {
     assertThat(fair.high()).isLessThanOrEqualTo(good.high());
   }
 
-  @ParameterizedTest
-  @MethodSource("seeds")
-  void theOrderOfSourcesNeverMatters(long seed) {
+  @Test
+  void theOrderOfSourcesNeverMatters() {
+    Seeds.each(150, this::theOrderOfSourcesNeverMatters);
+  }
+
+  private void theOrderOfSourcesNeverMatters(long seed) {
     Judgment one = Judging.judge(rules(seed, new Random(1)), record(seed, "fair"));
     Judgment other = Judging.judge(rules(seed, new Random(2)), record(seed, "fair"));
     assertThat(other.score()).isEqualTo(one.score());

@@ -145,13 +145,12 @@ class ScoringTest {
             id, Kleene.YES, possible, new ScoreRange(earned, earned, earned), Optional.empty()));
   }
 
-  static Stream<Long> seeds() {
-    return LongStreams.upTo(400);
+  @Test
+  void lowAndHighAreTheExtremesOverEveryChoice() {
+    Seeds.each(400, this::lowAndHighAreTheExtremesOverEveryChoice);
   }
 
-  @ParameterizedTest
-  @MethodSource("seeds")
-  void lowAndHighAreTheExtremesOverEveryChoice(long seed) {
+  private void lowAndHighAreTheExtremesOverEveryChoice(long seed) {
     Random random = new Random(seed);
     Method method = Method.values()[random.nextInt(3)];
     List<Area> areas = new ArrayList<>();

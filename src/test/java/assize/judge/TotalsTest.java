@@ -23,7 +23,6 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.MethodSource;
 
 /**
  * A vehicle's figures are those of its judgment, whatever was judged before it: each is judged by
@@ -80,13 +79,12 @@ class TotalsTest {
     assertThat(most).isGreaterThan(3);
   }
 
-  static IntStream seeds() {
-    return IntStream.range(0, 150);
+  @Test
+  void ofSmallRuleSetsFullOfDisputes() {
+    Seeds.each(150, this::ofSmallRuleSetsFullOfDisputes);
   }
 
-  @ParameterizedTest
-  @MethodSource("seeds")
-  void ofSmallRuleSetsFullOfDisputes(int seed) {
+  private void ofSmallRuleSetsFullOfDisputes(long seed) {
     RuleSet rules = Judging.rules(PropertiesTest.rules(seed, new java.util.Random(0)));
     Judge judge = Judge.by(rules);
     for (String condition : List.of("good", "fair", "poor", "fair")) {
