@@ -1,7 +1,6 @@
 package assize.photo;
 
 import com.twelvemonkeys.imageio.plugins.webp.WebPImageReaderSpi;
-import java.awt.color.ColorSpace;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.util.ArrayList;
@@ -21,8 +20,6 @@ import javax.imageio.spi.ImageWriterSpi;
 final class Decoder {
   /** How many pixels are decoded at once; of a picture with more, rows and columns are skipped. */
   static final long AT_ONCE = 16_000_000;
-
-  private static final ColorSpace SRGB = ColorSpace.getInstance(ColorSpace.CS_sRGB);
 
   private Decoder() {}
 
@@ -64,7 +61,7 @@ final class Decoder {
         // Their order in the file, which its reader copies row by row; it would turn them else.
         int width = (head.width() + step - 1) / step;
         int height = (head.height() + step - 1) / step;
-        how.setDestination(Pixels.image(new byte[3 * width * height], width, height, SRGB));
+        how.setDestination(Pixels.image(new byte[3 * width * height], width, height, Pixels.SRGB));
       }
       return new Decoded(reader.read(0, how), warnings);
     } finally {

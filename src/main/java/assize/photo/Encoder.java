@@ -1,6 +1,5 @@
 package assize.photo;
 
-import java.awt.color.ColorSpace;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import javax.imageio.IIOImage;
@@ -23,10 +22,7 @@ final class Encoder {
       how.setCompressionMode(ImageWriteParam.MODE_EXPLICIT);
       how.setCompressionQuality(QUALITY);
       writer.setOutput(stream);
-      writer.write(
-          null,
-          new IIOImage(pixels.image(ColorSpace.getInstance(ColorSpace.CS_sRGB)), null, null),
-          how);
+      writer.write(null, new IIOImage(pixels.image(Pixels.SRGB), null, null), how);
     } finally {
       writer.dispose();
     }

@@ -14,6 +14,9 @@ import java.awt.image.WritableRaster;
  * @param rgb row by row, red in bits 16 to 23, green in 8 to 15, blue in 0 to 7
  */
 record Pixels(int width, int height, int[] rgb) {
+  /** What colors mean where nothing else is said. */
+  static final ColorSpace SRGB = ColorSpace.getInstance(ColorSpace.CS_sRGB);
+
   /** Returns it as Java's own readers and writers take it. */
   BufferedImage image(ColorSpace meant) {
     byte[] samples = new byte[3 * rgb.length];

@@ -25,6 +25,8 @@ final class Rows {
   private final int most;
   private final boolean bytes;
   private int[] samples = new int[0];
+  private int[] row = new int[0];
+  private int lastRow = -1;
 
   /**
    * @param covered parts of the picture as stored
@@ -66,8 +68,12 @@ final class Rows {
       addBytes(y, weight, sums);
       return;
     }
-    int[] row = row(y);
-    covered.forEach(one -> one.paint(row, y));
+    if (y != lastRow) {
+      // Most rows of a picture made smaller are added once, those between two of it twice.
+      row = row(y);
+      covered.forEach(one -> one.paint(row, y));
+      lastRow = y;
+    }
     for (int i = 0; i < row.length; i++) {
       sums[i] += weight * row[i];
     }

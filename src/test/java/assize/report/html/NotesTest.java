@@ -6,6 +6,7 @@ import java.util.Random;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -56,5 +57,16 @@ class NotesTest {
   @MethodSource("texts")
   void isTheSame(String text) {
     assertThat(Notes.toHtml(text)).isEqualTo(Notes.cleaned(text));
+  }
+
+  /** Letters are words in whatever script. */
+  @Test
+  void isTheSameForEveryLetter() {
+    for (char c = 0; c < Character.MAX_VALUE; c++) {
+      if (Character.isLetter(c)) {
+        String text = c + "a " + c + ".";
+        assertThat(Notes.toHtml(text)).as("U+%04X", (int) c).isEqualTo(Notes.cleaned(text));
+      }
+    }
   }
 }
