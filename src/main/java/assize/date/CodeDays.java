@@ -94,14 +94,12 @@ public final class CodeDays {
       return Parsed.ok(Optional.empty());
     }
     String written = text.get();
-    return Optional.ofNullable(table.get(written))
-        .or(() -> plain(written))
-        .filter(value -> value >= 1 && value <= most)
-        .map(value -> Parsed.ok(Optional.of(value)))
-        .orElseGet(
-            () ->
-                Parsed.bad(
-                    part + " " + written + ": there are only 1 to " + most, 0, written.length()));
+    Optional<Integer> number = Optional.ofNullable(table.get(written)).or(() -> plain(written));
+    if (number.isPresent() && number.get() >= 1 && number.get() <= most) {
+      return Parsed.ok(number);
+    }
+    String said = number.isPresent() ? "there are only" : "not listed, and no number from";
+    return Parsed.bad(part + " " + written + ": " + said + " 1 to " + most, 0, written.length());
   }
 
   private static Optional<Integer> plain(String text) {

@@ -25,17 +25,25 @@ final class Sizes {
 
   static Comparison gloss(GlossReading found, GlossRange range) {
     double probability = range.judge(found).probability();
-    boolean tooGlossy = range.isTooGlossy(found);
     return Comparer.probably(
         probability,
         () ->
             "found: "
                 + found.spoken()
-                + (probability >= Conformity.MEETS
-                    ? ""
-                    : tooGlossy ? ", too glossy: over-restored" : ", too dull")
+                + side(found, range, probability)
                 + (found.u() == 0 ? "" : ", standard uncertainty " + figure(found.u(), 3))
                 + probability(probability, found.u()));
+  }
+
+  private static String side(GlossReading found, GlossRange range, double probability) {
+    if (probability >= Conformity.MEETS) {
+      return "";
+    }
+    boolean open = probability > Conformity.DEPARTS;
+    if (range.isTooGlossy(found)) {
+      return open ? ", may be too glossy" : ", too glossy: over-restored";
+    }
+    return !range.isTooDull(found) ? "" : open ? ", may be too dull" : ", too dull";
   }
 
   /** Words the limits in the unit of the finding, where that is another. */

@@ -52,13 +52,28 @@ public record GlossRange(double from, OptionalDouble to, String text) {
     return Math.max(0, Math.min(1, within / (high - low)));
   }
 
-  /** Returns whether a reading lies above the range: too glossy, a sign of over-restoration. */
+  /** Says whether a reading reaches further above the range than below: over-restored. */
   public boolean isTooGlossy(GlossReading reading) {
-    double middle =
+    return above(reading) > below(reading);
+  }
+
+  /** Says whether a reading reaches further below the range than above. */
+  public boolean isTooDull(GlossReading reading) {
+    return below(reading) > above(reading);
+  }
+
+  /** Returns how far the greatest that a reading means lies above the range, within it below 0. */
+  private double above(GlossReading reading) {
+    double greatest =
         reading
             .band()
-            .map(band -> (band.from() + band.to().orElse(BLACK_GLASS)) / 2)
+            .map(band -> band.to().orElse(BLACK_GLASS))
             .orElseGet(() -> reading.units().orElseThrow());
-    return middle > to.orElse(Double.POSITIVE_INFINITY);
+    return greatest - to.orElse(Double.POSITIVE_INFINITY);
+  }
+
+  private double below(GlossReading reading) {
+    return from
+        - reading.band().map(GlossBand::from).orElseGet(() -> reading.units().orElseThrow());
   }
 }

@@ -134,25 +134,32 @@ class ComparisonTest {
 
   @ParameterizedTest
   @CsvSource({
-    "30 to 50, 41, 1, false",
-    "30 to 50, 50, 1, false",
-    "30 to 50, 50 ± 4, 0.49999, false",
-    "semi-gloss, 71, 0, true",
-    "Semi Gloss, 35, 1, false",
-    "at most 35, 36, 0, true",
-    "40 ± 5, 35, 1, false",
-    "40.1 ± 0.2, 40.3, 1, false",
-    "flat, velvet, 0.5, false",
-    "satin, semi-gloss, 0, true",
-    "satin to gloss, 85, 1, false",
-    "70 to 92, high gloss, 0.46667, true",
-    "at least 85, high gloss, 1, false",
+    "30 to 50, 41, 1, glossy",
+    "30 to 50, 40, 1, even",
+    "30 to 50, 50, 1, glossy",
+    "30 to 50, 50 ± 4, 0.49999, glossy",
+    "30 to 50, 30 ± 4, 0.49999, dull",
+    "30 to 50, 40 ± 20, 0.68268, even",
+    "semi-gloss, 71, 0, glossy",
+    "Semi Gloss, 35, 1, dull",
+    "at most 35, 36, 0, glossy",
+    "40 ± 5, 35, 1, dull",
+    "40.1 ± 0.2, 40.3, 1, glossy",
+    "flat, velvet, 0.5, glossy",
+    "satin, semi-gloss, 0, glossy",
+    "30 to 60, semi-gloss, 0.71429, glossy",
+    "40 to 80, semi-gloss, 0.85714, dull",
+    "satin to gloss, 85, 1, glossy",
+    "70 to 92, high gloss, 0.46667, glossy",
+    "at least 85, high gloss, 1, dull",
+    "at least 90, high gloss, 0.66667, dull",
   })
-  void judgesGloss(String range, String reading, double probability, boolean tooGlossy) {
+  void judgesGloss(String range, String reading, double probability, String side) {
     GlossRange right = ok(GlossRange.parse(range));
     GlossReading found = ok(GlossReading.parse(reading));
     assertThat(right.judge(found).probability()).isCloseTo(probability, within(1.1e-5));
-    assertThat(right.isTooGlossy(found)).isEqualTo(tooGlossy);
+    assertThat(right.isTooGlossy(found)).isEqualTo(side.equals("glossy"));
+    assertThat(right.isTooDull(found)).isEqualTo(side.equals("dull"));
   }
 
   @ParameterizedTest
