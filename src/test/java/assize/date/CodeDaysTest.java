@@ -108,7 +108,7 @@ class CodeDaysTest {
   @CsvSource({
     "4 13 - -, month 13: there are only 1 to 12",
     "4 0 - -, month 0: there are only 1 to 12",
-    "4 K - -, month K: not listed, and no number from 1 to 12",
+    "4 K - -, 'month K: not listed, and no number from 1 to 12'",
     "4 - 54 -, week 54: there are only 1 to 53",
     "4 5 - 32, day 32: there are only 1 to 31",
     "4 - - 367, day 367: there are only 1 to 366",

@@ -187,4 +187,127 @@ class BuildDaysTest {
                 .high())
         .isEqualTo(100_000);
   }
+
+  private static List<String> remarks(String record) {
+    return judge(record).remarks().stream().map(Remark::words).toList();
+  }
+
+  @Test
+  void whatANumberSaysOfItselfIsRemarked() {
+    String x1 = "vehicle: {name: One, model: X1}\nnumbers: {chassis: %s}\n";
+    assertThat(remarks(x1.formatted("Y-1")))
+        .containsExactly("Chassis number Y-1 fits no series of this rule set's table.");
+    assertThat(remarks(x1.formatted("X-1000")))
+        .containsExactly("Chassis number X-1000 lies outside the numbers that the table covers.");
+    assertThat(remarks(x1.formatted("X-3010")))
+        .containsExactly(
+            "Chassis number X-3010 stands in a block that was set aside: exhibition vehicles.");
+    assertThat(remarks(x1.formatted("X-5010")))
+        .containsExactly(
+            "Chassis number X-5010 stands in a block that was set aside: never issued.");
+    assertThat(remarks(x1.formatted("X-4388"))).isEmpty();
+    assertThat(remarks("vehicle: {name: One, model: X2}\nnumbers: {chassis: XS-5K}\n"))
+        .containsExactly("Chassis number XS-5K belongs to a series of another model or works.");
+  }
+
+  @Test
+  void aSeriesOfOtherWorksIsRemarked() {
+    String plant = "vehicle: {name: One, model: X1}\nplant: %s\nnumbers: {chassis: X-4388}\n";
+    assertThat(remarks(plant.formatted("north"))).isEmpty();
+    assertThat(remarks(plant.formatted("south")))
+        .containsExactly("Chassis number X-4388 belongs to a series of another model or works.");
+    assertThat(
+            Judging.judge(
+                    RULES.replaceFirst(" *plant: north\n", ""),
+                    "record: one\nrules: bench\n" + plant.formatted("south"))
+                .remarks())
+        .isEmpty();
+  }
+
+  /** The block of a number is the whole of it, from its first to its last. */
+  @ParameterizedTest
+  @CsvSource({"X-2999, false", "X-3000, true", "X-3049, true", "X-3050, false"})
+  void aBlockIncludesItsEnds(String number, boolean reserved) {
+    assertThat(dated(number).get(0).reserved().isPresent()).isEqualTo(reserved);
+  }
+
+  @Test
+  void saysWhatTheBuildDaysRestOn() {
+    Judgment all =
+        judge(
+            "vehicle: {name: One, model: X1}\nnumbers: {chassis: X-4388}\n"
+                + "built: {date: 1934-05, basis: plate}\n");
+    assertThat(all.build().sayings())
+        .extracting(saying -> saying.basis() + " " + saying.words())
+        .containsExactly(
+            "RECORD the record, by plate",
+            "NUMBER Chassis number X-4388",
+            "MODEL the production of model X1");
+    assertThat(judge("vehicle: {name: One}\nbuilt: 1934-05\n").build().sayings())
+        .extracting(saying -> saying.words() + " " + DayWords.of(saying.days()))
+        .containsExactly(
+            "the record May 1934", "the production of all models March 1932 to August 1936");
+    assertThat(judge("vehicle: {name: One}\n").build().days())
+        .isEqualTo(DaySpan.of(LocalDate.of(1932, 3, 1), LocalDate.of(1936, 8, 31)));
+    String bare =
+        """
+        rule_set: bench
+        name: Bench
+        edition: "1"
+        areas: {all: {name: All, items: {thing: {title: Thing, points: 1, expect: {present: yes}}}}}
+        """;
+    assertThat(
+            Judging.judge(bare, "record: one\nrules: bench\nvehicle: {name: One}\n")
+                .build()
+                .sayings())
+        .extracting(saying -> saying.words())
+        .containsExactly("nothing: the rule set names no model");
+  }
+
+  /** Each pair that has no day in common is said, the first pair with what is done about it. */
+  @Test
+  void everyContradictionIsSaid() {
+    assertThat(
+            remarks("vehicle: {name: One, model: X2}\nnumbers: {chassis: X-1001}\nbuilt: 1930\n"))
+        .containsExactly(
+            "The build day is contradicted: the record says 1930,"
+                + " Chassis number X-1001 says 14 March 1932. The first is followed.",
+            "The build day is contradicted: the record says 1930,"
+                + " the production of model X2 says January 1933 to August 1936."
+                + " The first is followed.",
+            "The build day is contradicted: Chassis number X-1001 says 14 March 1932,"
+                + " the production of model X2 says January 1933 to August 1936.");
+  }
+
+  /** X1 was made from 1 March 1932 to 31 August 1936. */
+  @ParameterizedTest
+  @CsvSource({
+    "1933/.., 1933-01-01, 1936-08-31",
+    "../1933, 1932-03-01, 1933-12-31",
+    "../.., 1932-03-01, 1936-08-31",
+    "1940/.., 1940-01-01, 1940-01-01",
+    "../1930, 1930-12-31, 1930-12-31",
+    "1930/1931, 1930-01-01, 1931-12-31"
+  })
+  void anOpenEndIsClosed(String built, LocalDate first, LocalDate last) {
+    assertThat(judge("vehicle: {name: One, model: X1}\nbuilt: " + built + "\n").build().days())
+        .isEqualTo(DaySpan.of(first, last));
+  }
+
+  /** October 1933 has 31 days; the sixteenth is the one in the middle. */
+  @Test
+  void ofABlocksDaysTheMiddleIsLikely() {
+    assertThat(dated("X-3010").get(0).likely().map(DayWords::iso)).contains("1933-10-16");
+  }
+
+  /** The last number of a series that names no last, by hand. */
+  @Test
+  void withoutALastNumberTheEndIsOpen() {
+    String open = RULES.replaceFirst(" *last: .number: 6875, built: 1936-08-28.\n", "");
+    assertThat(dated(open, "X-4120").get(0).likely().map(DayWords::iso)).contains("1934-01-02");
+    assertThat(dated(open, "X-4121").get(0).likely()).isEmpty();
+    assertThat(dated(open, "X-4121").get(0).days().map(DaySpan::first))
+        .contains(LocalDate.of(1934, 1, 2));
+    assertThat(dated(open, "X-4121").get(0).days().map(DaySpan::openEnd)).contains(true);
+  }
 }
