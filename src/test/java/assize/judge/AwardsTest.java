@@ -190,4 +190,24 @@ class AwardsTest {
                 .map(Award::id))
         .contains("first");
   }
+
+  /** It may be that nothing of the area counts: then it holds no award back. */
+  @Test
+  void anAreaThatMayNotCountHoldsNobodyBackForCertain() {
+    String rules =
+        RULES
+            .replace("dash: {title: Dash, points: 10, expect: {condition: graded}}", "")
+            .formatted("60 %");
+    String record =
+        """
+        record: r
+        rules: bench
+        vehicle: {name: R, model: B1}
+        observations: {duct: {condition: poor}, other: {condition: good}}
+        """;
+    AwardResult award = Judging.judge(rules, record).award();
+    assertThat(award.certain()).isEmpty();
+    assertThat(award.reached()).isEmpty();
+    assertThat(award.possible().map(Award::id)).contains("first");
+  }
 }

@@ -159,8 +159,19 @@ class BuildDaysTest {
     Judgment unknown = judge("vehicle: {name: One, model: X1}\n");
     assertThat(Judging.item(unknown, "north-thing").verdict().word()).isEqualTo("may apply");
     assertThat(Judging.item(unknown, "late-thing").verdict().word()).isEqualTo("may apply");
-    Judgment late = judge("vehicle: {name: One, model: X1}\nnumbers: {chassis: X-4500}\n");
-    assertThat(Judging.item(late, "late-thing").verdict().word()).isEqualTo("not shown");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "X-4499, does not apply",
+    "X-4500, not shown",
+    "X-6000, not shown",
+    "X-6001, does not apply"
+  })
+  void aRangeOfNumbersIncludesItsEnds(String number, String verdict) {
+    Judgment judgment =
+        judge("vehicle: {name: One, model: X1}\nnumbers: {chassis: " + number + "}\n");
+    assertThat(Judging.item(judgment, "late-thing").verdict().word()).isEqualTo(verdict);
   }
 
   @Test

@@ -11,6 +11,7 @@ import assize.judgment.Judgment;
 import assize.judgment.PositionJudgment;
 import assize.judgment.ScoreRange;
 import assize.judgment.Verdict;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** Sources that disagree; the figures are worked in docs/evidence.md. */
@@ -25,6 +26,7 @@ class DisputeTest {
       markets: {home: Home, export: Export}
       equipment: {heater: Heater}
       colors: {green: {name: Green}, body: {name: Body}, black: {name: Black}}
+      finishes: {nickel: {name: Nickel}, chrome: {name: Chrome}, brass: {name: Brass}}
       sources:
         drawing: {kind: drawing, grade: A, title: Drawing}
         guide: {kind: club guide, grade: C, title: Guide}
@@ -73,6 +75,8 @@ class DisputeTest {
     assertThat(bed.earned()).isEqualTo(new ScoreRange(0, 8_750, 10_000));
     assertThat(bed.verdict()).isEqualTo(Verdict.OPEN);
     assertThat(bed.rides()).isEqualTo(10_000);
+    assertThat(Judging.item(judge(AGAINST, GREEN), "bed").dispute())
+        .isEqualTo(DisputeState.DISPUTED);
   }
 
   @Test
@@ -261,5 +265,99 @@ class DisputeTest {
     assertThat(bed.conflict()).isZero();
     assertThat(bed.verdict()).isEqualTo(Verdict.OPEN);
     assertThat(bed.earned()).isEqualTo(new ScoreRange(0, 5_000, 10_000));
+  }
+
+  private static List<String> sayers(AspectJudgment bed) {
+    return bed.positions().stream().flatMap(position -> position.sources().stream()).toList();
+  }
+
+  /** Of cases as disputed as each other the one is shown in which most sources speak. */
+  @Test
+  void ofCasesThatAreAlikeTheFullestIsShown() {
+    String claims =
+        """
+        - {source: drawing, says: {color: green}}
+        - {source: guide, equipment: [heater], says: {color: green}}
+        - {source: photo, market: [export], says: {color: green}}
+        """;
+    assertThat(sayers(bed(claims, GREEN))).containsExactly("drawing", "guide", "photo");
+  }
+
+  @Test
+  void theMostDisputedCaseIsShown() {
+    String more = "- {source: photo, equipment: [heater], says: {color: green}}\n";
+    AspectJudgment settled = bed(AGAINST + more, GREEN + "equipment: {heater: yes}\n");
+    assertThat(settled.dispute()).isEqualTo(DisputeState.SETTLED);
+    AspectJudgment open = bed(AGAINST + more, GREEN);
+    assertThat(open.dispute()).isEqualTo(DisputeState.DISPUTED);
+    assertThat(sayers(open)).containsExactly("drawing", "guide");
+    String first = "- {source: drawing, says: {color: green}}\n";
+    String against = "- {source: guide, equipment: [heater], says: {color: body}}\n";
+    assertThat(sayers(bed(first + against, GREEN))).containsExactly("drawing", "guide");
+  }
+
+  /**
+   * Two of 0.9 that rule out all that is named leave (1 − 0.9)² of plausibility, 0.01 / (1 − 0.7 ×
+   * 0.99) = 0.033: so nothing is left to judge by but everything.
+   */
+  @Test
+  void whereEverythingIsRuledOutEverythingIsJudgedBy() {
+    String trace = "traces:\n  - {item: bed, grade: A, rules_out: {color: [green, black]}}\n";
+    AspectJudgment bed =
+        bed(
+            """
+            - {source: photo, leaves_open: {color: [green, black]}}
+            - {source: drawing, rules_out: {color: [green, black]}}
+            """,
+            GREEN + trace);
+    assertThat(bed.positions().get(0).plausibility()).isCloseTo(0.01 / 0.307, within(1e-12));
+    assertThat(bed.positions()).extracting(PositionJudgment::judged).containsExactly(true, true);
+    assertThat(bed.earned()).isEqualTo(new ScoreRange(0, 5_000, 10_000));
+  }
+
+  private static AspectJudgment finish(String claims, String found) {
+    Judgment judgment = judge(claims, "observations: {bed: {finish: " + found + "}}\n");
+    return Judging.aspect(judgment, "bed", Aspect.FINISH);
+  }
+
+  /** A source that says the same value twice holds it at the greater credit. */
+  @Test
+  void aValueSaidTwiceKeepsTheGreaterCredit() {
+    String half = "- {source: guide, says: {finish: {nickel: 1, chrome: 0.5}}}\n";
+    String more = "- {source: guide, says: {finish: {chrome: 0.8, brass: 1}}}\n";
+    assertThat(finish(half, "chrome").earned().likely()).isEqualTo(5_000);
+    assertThat(finish(half + more, "chrome").earned().likely()).isEqualTo(8_000);
+    assertThat(finish(more + half, "chrome").earned().likely()).isEqualTo(8_000);
+  }
+
+  /** What a position takes at less than its full credit is no part of what it holds to be right. */
+  @Test
+  void whatIsLeftOpenIsHeldAgainstWhatIsRight() {
+    AspectJudgment bed =
+        finish(
+            """
+            - {source: guide, says: {finish: {nickel: 1, chrome: 0.5}}}
+            - {source: photo, leaves_open: {finish: nickel}}
+            """,
+            "nickel");
+    assertThat(bed.positions()).hasSize(1);
+    assertThat(bed.conflict()).isZero();
+    assertThat(bed.dispute()).isEqualTo(DisputeState.AGREED);
+  }
+
+  /** The second aspect's claims are asked as they stand, after those of the first. */
+  @Test
+  void eachAspectHasItsOwnClaims() {
+    String claims =
+        """
+        - {source: drawing, says: {color: green}}
+        - {source: photo, market: [export], says: {color: black}}
+        - {source: guide, market: [home], says: {present: yes}}
+        - {source: photo, market: [export], says: {present: no}}
+        """;
+    Judgment judgment =
+        judge(claims, "market: export\nobservations: {bed: {color: black, present: no}}\n");
+    assertThat(Judging.aspect(judgment, "bed", Aspect.PRESENT).verdict()).isEqualTo(Verdict.MEETS);
+    assertThat(Judging.aspect(judgment, "bed", Aspect.PRESENT).positions()).hasSize(1);
   }
 }

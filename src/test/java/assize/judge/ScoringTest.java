@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import assize.evidence.Kleene;
 import assize.judge.Scoring.StretchScore;
+import assize.judgment.AreaJudgment.Spared;
 import assize.judgment.ScoreRange;
 import assize.ruleset.Area;
 import assize.ruleset.RuleSet;
@@ -232,8 +233,56 @@ class ScoringTest {
     // 4 once for the axle and 2 for the third are 6, of which the area loses 5: 10 − 5
     assertThat(score.score()).isEqualTo(new ScoreRange(5_000, 5_000, 5_000));
     assertThat(score.areas().get(0).inStretch().spared())
-        .extracting(spared -> spared.reason() + " " + spared.likely().longValue())
-        .containsExactly("wrong axle 3000", " 1000");
+        .containsExactly(
+            spared("wrong axle", 3_000, 3_000, 3_000), spared("", 1_000, 1_000, 1_000));
+  }
+
+  private static Spared spared(String reason, long low, long likely, long high) {
+    return new Spared(reason, Exact.of(low, 1), Exact.of(likely, 1), Exact.of(high, 1));
+  }
+
+  /** Alone with its cause, an item loses all that it loses. */
+  @Test
+  void nothingIsSparedWhereACauseStandsOnce() {
+    List<Area> areas = List.of(RuleSets.area("a", 10_000, OptionalLong.empty()));
+    Map<String, List<Lot>> lots =
+        Map.of("a", List.of(fixed("one", 4_000, 0, Optional.of("wrong axle"))));
+    StretchScore score = score(RuleSets.scale(Method.SUM, 10_000), areas, lots);
+    assertThat(score.areas().get(0).inStretch().spared()).isEmpty();
+  }
+
+  /** In low and high what is spared differs: the second loses 1 to 3 points of the first's 4. */
+  @Test
+  void whatIsSparedIsARangeToo() {
+    List<Area> areas = List.of(RuleSets.area("a", 10_000, OptionalLong.empty()));
+    Optional<String> cause = Optional.of("wrong axle");
+    Lot second = new Lot("two", Kleene.YES, 3_000, new ScoreRange(0, 1_000, 2_000), cause);
+    Map<String, List<Lot>> lots = Map.of("a", List.of(fixed("one", 4_000, 0, cause), second));
+    StretchScore score = score(RuleSets.scale(Method.SUM, 7_000), areas, lots);
+    assertThat(score.areas().get(0).inStretch().spared())
+        .containsExactly(spared("wrong axle", 3_000, 2_000, 1_000));
+    assertThat(score.score()).isEqualTo(new ScoreRange(3_000, 3_000, 3_000));
+  }
+
+  /**
+   * With it 4 of 8 points are earned, without it 4 of 4; in the middle 4 of 6, since what may apply
+   * counts half.
+   */
+  @Test
+  void whatMayApplyIsInTheLowAndOutOfTheHigh() {
+    List<Area> areas = List.of(RuleSets.area("a", 10_000, OptionalLong.empty()));
+    Lot poor = new Lot("poor", Kleene.UNKNOWN, 4_000, ScoreRange.ZERO, Optional.empty());
+    List<Lot> lots = List.of(fixed("sure", 4_000, 4_000, Optional.empty()), poor);
+    for (Method method : List.of(Method.SUM, Method.AREAS)) {
+      StretchScore score = score(RuleSets.scale(method, 60_000), areas, Map.of("a", lots));
+      assertThat(score.score()).isEqualTo(new ScoreRange(30_000, 40_000, 60_000));
+      assertThat(score.areas().get(0).inStretch().outOfLow()).isEmpty();
+      assertThat(score.areas().get(0).inStretch().outOfHigh()).containsExactly("poor");
+    }
+    StretchScore deducted =
+        score(RuleSets.scale(Method.DEDUCTIONS, 10_000), areas, Map.of("a", lots));
+    assertThat(deducted.score()).isEqualTo(new ScoreRange(6_000, 8_000, 10_000));
+    assertThat(deducted.areas().get(0).inStretch().outOfHigh()).containsExactly("poor");
   }
 
   private static Lot fixed(String id, long possible, long earned, Optional<String> cause) {

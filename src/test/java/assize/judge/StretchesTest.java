@@ -6,6 +6,7 @@ import assize.date.DaySpan;
 import assize.judgment.Judgment;
 import assize.judgment.Stretch;
 import java.time.LocalDate;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -79,5 +80,41 @@ class StretchesTest {
     assertThat(alone.build().days()).isEqualTo(DaySpan.day(day));
     assertThat(all.stretches().stream().filter(it -> it.days().contains(day)).map(Stretch::score))
         .containsExactly(alone.score());
+  }
+
+  private static final String COLORS =
+      """
+      rule_set: bench
+      name: Bench
+      edition: "1"
+      models: {B1: {name: Bench, built: 1934-01-01/1937-12-31}}
+      colors: {green: {name: Green}, black: {name: Black}}
+      sources: {drawing: {kind: drawing, grade: A, title: D}}
+      areas:
+        all:
+          name: All
+          items:
+            wheel: {title: Wheel, points: 1, expect: {color: green}}
+            bed:
+              title: Bed
+              points: 1
+              claims:
+                - {source: drawing, built: 1934, says: {color: green}}
+                - {source: drawing, built: 1935, says: {color: green}}
+                - {source: drawing, built: 1936, says: {color: black}}
+                - {source: drawing, built: 1937, says: {color: black}}
+      """;
+
+  /** Only where what is shown changes does another stretch begin. */
+  @Test
+  void stretchesThatAreJudgedAlikeAreOne() {
+    Judgment judgment =
+        Judging.judge(COLORS, "record: r\nrules: bench\nvehicle: {name: R, model: B1}\n");
+    assertThat(judgment.stretches())
+        .extracting(Stretch::days)
+        .containsExactly(
+            DaySpan.of(LocalDate.of(1934, 1, 1), LocalDate.of(1935, 12, 31)),
+            DaySpan.of(LocalDate.of(1936, 1, 1), LocalDate.of(1937, 12, 31)));
+    assertThat(judgment.items()).allMatch(item -> item.stretches().size() == 2);
   }
 }

@@ -92,7 +92,7 @@ class TotalsTest {
     }
   }
 
-  private static void assertSame(Judge judge, RuleSet rules, VehicleRecord vehicle) {
+  static void assertSame(Judge judge, RuleSet rules, VehicleRecord vehicle) {
     Judgment alone = Judge.judge(rules, vehicle, Optional.empty());
     assertSame(judge.totals(vehicle), alone);
     assertSame(judge.judge(vehicle, Optional.empty()), alone);

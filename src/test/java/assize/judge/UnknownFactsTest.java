@@ -32,7 +32,7 @@ class UnknownFactsTest {
             edition: "1"
             models: {B1: {name: Bench, built: 1934}}
             finishes: {nickel: {name: Nickel}, chrome: {name: Chrome}}
-            equipment: {e1: E, e2: E, e3: E, e4: E, e5: E, e6: E}
+            equipment: {e1: E, e2: E, e3: E, e4: E, e5: E, e6: E, e7: E}
             sources:
             """);
     for (int i = 0; i < 8; i++) {
@@ -52,5 +52,26 @@ class UnknownFactsTest {
                 """),
             "i")
         .earned();
+  }
+
+  /** What is one too many counts as speaking. */
+  @Test
+  void oneFactTooManyIsTakenToHold() {
+    List<String> claims = new ArrayList<>(List.of("{source: s0, says: {finish: nickel}}"));
+    for (int i = 1; i <= Bench.MOST_UNKNOWN; i++) {
+      claims.add("{source: s%d, equipment: [e%d], says: {finish: nickel}}".formatted(i, i));
+    }
+    String more = "{source: s7, %ssays: {finish: chrome}}";
+    assertThat(earned(with(claims, more.formatted("equipment: [e7], "))))
+        .isEqualTo(earned(with(claims, more.formatted(""))));
+    claims.remove(1);
+    assertThat(earned(with(claims, more.formatted("equipment: [e7], "))))
+        .isNotEqualTo(earned(with(claims, more.formatted(""))));
+  }
+
+  private static List<String> with(List<String> claims, String more) {
+    List<String> all = new ArrayList<>(claims);
+    all.add(more);
+    return all;
   }
 }

@@ -103,6 +103,11 @@ class WordsTest {
         "size: 10 mm ± 0.5 mm | size: 1 in ± 0.01 in | DEPARTS"
             + " | measured 1 in ± 0.01 in, expected ≈0.374 in to ≈0.4134 in,"
             + " standard uncertainty 0.005 in, right with probability below 0.0001",
+        "size: 6 mm | size: 1/4-20 UNC | NOT_SHOWN"
+            + " | what was found can't be compared with what is expected",
+        "size: 1/4-20 UNC | size: 1/4-26 BSF | DEPARTS"
+            + " | found: 1/4-26 BSF; 26 threads to the inch, not 20; BSF, not UNC",
+        "size: at most 2 mm | size: 1 kg | NOT_SHOWN | 1 kg is not a size of this kind",
         "size: at most 2 mm | size: 2 mm ± 0.1 mm | OPEN"
             + " | measured 2 mm ± 0.1 mm, standard uncertainty 0.05 mm, right with probability 0.5",
         "size: at most 2 mm | size: 1 mm ± 0.1 mm | MEETS"
@@ -137,6 +142,9 @@ class WordsTest {
       quoteCharacter = '"',
       value = {
         "color: green | color: green | MEETS | by eye: Field green",
+        "color: [black, green] | color: {lab: [60, 20, 20]} | DEPARTS"
+            + " | by instrument: L* 60 a* 20 b* 20 against L* 50 a* 2.6772 b* −79.7751,"
+            + " ΔE00 44.43, 2.1 allowed",
         "color: green | color: leaf | MEETS | by eye: Leaf green, ΔE00 2.04, 2.1 allowed",
         "color: green | color: brown | DEPARTS | by eye: Bark brown, ΔE00 44.43, 2.1 allowed",
         "color: green | color: black | DEPARTS | by eye: Lamp black",

@@ -1,0 +1,109 @@
+package assize.judge;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import assize.judgment.AspectJudgment;
+import assize.judgment.Judgment;
+import assize.judgment.ScoreRange;
+import assize.judgment.Verdict;
+import java.util.Optional;
+import org.apache.commons.numbers.fraction.BigFraction;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** What the owner departs from, and what is allowed for it; worked by hand. */
+class DepartureTest {
+  private static final String RULES =
+      """
+      rule_set: bench
+      name: Bench
+      edition: "1"
+      scale: {method: sum, out_of: 100, not_shown: 1/4, allow: {safety: 1, law: 1/2}}
+      models: {B1: {name: Bench, built: 1934}}
+      finishes: {nickel: {name: Nickel}, chrome: {name: Chrome}}
+      conditions: {good: 1, poor: 0.3}
+      areas:
+        all:
+          name: All
+          items:
+            lamp: {title: Lamp, points: 10, expect: {finish: nickel}}
+            rest: {title: Rest, points: 90, expect: {present: yes}}
+      """;
+
+  private static Judgment judge(String lamp) {
+    return Judging.judge(
+        RULES,
+        "record: r\nrules: bench\nvehicle: {name: R, model: B1}\n"
+            + "observations: {rest: {present: yes}, lamp: {%s}}\n".formatted(lamp));
+  }
+
+  private static AspectJudgment lamp(Judgment judgment) {
+    return Judging.item(judgment, "lamp").stretches().get(0).aspects().get(0);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "safety, DEPARTS, 10000, 100000",
+    "law, DEPARTS, 5000, 95000",
+    "taste, DEPARTS, 0, 90000"
+  })
+  void anAllowedReasonKeepsItsCredit(String reason, Verdict verdict, long points, long score) {
+    Judgment judgment = judge("finish: chrome, departure: {reason: " + reason + "}");
+    assertThat(lamp(judgment).verdict()).isEqualTo(verdict);
+    assertThat(lamp(judgment).earned()).isEqualTo(new ScoreRange(points, points, points));
+    assertThat(lamp(judgment).strict()).isEqualTo(ScoreRange.ZERO);
+    assertThat(judgment.score()).isEqualTo(new ScoreRange(score, score, score));
+    assertThat(judgment.strict()).isEqualTo(new ScoreRange(90_000, 90_000, 90_000));
+    assertThat(judgment.stretches().get(0).strict()).isEqualTo(judgment.strict());
+    assertThat(lamp(judgment).allowed().isPresent()).isEqualTo(points > 0);
+  }
+
+  @Test
+  void whatMeetsNeedsNoAllowance() {
+    Judgment judgment = judge("finish: nickel, departure: {reason: law}");
+    assertThat(lamp(judgment).allowed()).isEmpty();
+    assertThat(lamp(judgment).earned()).isEqualTo(new ScoreRange(10_000, 10_000, 10_000));
+    assertThat(judgment.strict()).isEqualTo(judgment.score());
+  }
+
+  /** A departure that stands alone says that the item departs. */
+  @Test
+  void aDepartureMayStandAlone() {
+    Judgment judgment = judge("departure: {reason: law}");
+    assertThat(lamp(judgment).verdict()).isEqualTo(Verdict.DEPARTS);
+    assertThat(lamp(judgment).positions().get(0).comparison().why().words())
+        .isEqualTo("the owner says that it departs");
+    assertThat(lamp(judgment).allowed()).contains(BigFraction.of(1, 2));
+    assertThat(lamp(judgment).earned()).isEqualTo(new ScoreRange(5_000, 5_000, 5_000));
+  }
+
+  /** Where something else was found, the rest was merely not shown. */
+  @Test
+  void besideAFindingOnlyWhatWasFoundDeparts() {
+    Judgment judgment =
+        Judging.judge(
+            RULES.replace(
+                "expect: {finish: nickel}", "expect: {finish: nickel, condition: graded}"),
+            "record: r\nrules: bench\nvehicle: {name: R, model: B1}\n"
+                + "observations: {lamp: {condition: poor, departure: {reason: law}}}\n");
+    AspectJudgment finish = Judging.aspect(judgment, "lamp", assize.aspect.Aspect.FINISH);
+    assertThat(finish.verdict()).isEqualTo(Verdict.NOT_SHOWN);
+    assertThat(finish.allowed()).isEmpty();
+    assertThat(finish.earned()).isEqualTo(new ScoreRange(0, 1_250, 5_000));
+    assertThat(finish.positions().get(0).comparison().why().words()).isEqualTo("not shown");
+    AspectJudgment condition = Judging.aspect(judgment, "lamp", assize.aspect.Aspect.CONDITION);
+    assertThat(condition.allowed()).contains(BigFraction.of(1, 2));
+    assertThat(condition.earned()).isEqualTo(new ScoreRange(2_500, 2_500, 2_500));
+    assertThat(condition.strict()).isEqualTo(new ScoreRange(1_500, 1_500, 1_500));
+  }
+
+  @Test
+  void nothingIsAllowedForWhatWasNotLookedAt() {
+    Judgment judgment =
+        Judging.judge(RULES, "record: r\nrules: bench\nvehicle: {name: R, model: B1}\n");
+    assertThat(lamp(judgment).verdict()).isEqualTo(Verdict.NOT_SHOWN);
+    assertThat(lamp(judgment).allowed()).isEqualTo(Optional.empty());
+    assertThat(judgment.strict()).isEqualTo(judgment.score());
+  }
+}

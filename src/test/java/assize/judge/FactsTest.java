@@ -1,0 +1,116 @@
+package assize.judge;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import assize.aspect.Aspect;
+import assize.evidence.DisputeState;
+import assize.judgment.Judgment;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** What a vehicle may be, where its record does not say. */
+class FactsTest {
+  private static final String RULES =
+      """
+      rule_set: bench
+      name: Bench
+      edition: "1"
+      models:
+        X1: {name: Dropside, built: 1932-01-01/1934-12-31}
+        X2: {name: Box van, built: 1934-01-01/1936-12-31}
+      markets: {home: Home, export: Export}
+      areas:
+        all:
+          name: All
+          items:
+            first: {title: F, points: 1, models: [X1], expect: {present: yes}}
+            second: {title: S, points: 1, models: [X2], expect: {present: yes}}
+            either: {title: E, points: 1, models: [X1, X2], expect: {present: yes}}
+            abroad: {title: A, points: 1, market: [export], expect: {present: yes}}
+            anywhere: {title: A, points: 1, market: [home, export], expect: {present: yes}}
+      """;
+
+  /** Both were made in 1934; before it only the one, after it only the other. */
+  @ParameterizedTest
+  @CsvSource({
+    "'', 1933, not shown, does not apply, not shown",
+    "'', 1934, may apply, may apply, not shown",
+    "'', 1935, does not apply, not shown, not shown",
+    "', model: X1', 1934, not shown, does not apply, not shown",
+    "', model: X2', 1934, does not apply, not shown, not shown"
+  })
+  void aModelIsOneOfThoseMadeThen(
+      String model, String built, String first, String second, String either) {
+    Judgment judgment =
+        Judging.judge(
+            RULES,
+            "record: r\nrules: bench\nvehicle: {name: R%s}\nbuilt: %s\n".formatted(model, built));
+    assertThat(Judging.item(judgment, "first").verdict().word()).isEqualTo(first);
+    assertThat(Judging.item(judgment, "second").verdict().word()).isEqualTo(second);
+    assertThat(Judging.item(judgment, "either").verdict().word()).isEqualTo(either);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "'', may apply, not shown",
+    "'market: home', does not apply, not shown",
+    "'market: export', not shown, not shown"
+  })
+  void aMarketIsOneOfTheRuleSets(String market, String abroad, String anywhere) {
+    Judgment judgment =
+        Judging.judge(RULES, "record: r\nrules: bench\nvehicle: {name: R}\n" + market + "\n");
+    assertThat(Judging.item(judgment, "abroad").verdict().word()).isEqualTo(abroad);
+    assertThat(Judging.item(judgment, "anywhere").verdict().word()).isEqualTo(anywhere);
+  }
+
+  private static DisputeState disputeWith(int markets, int models) {
+    String rules =
+        """
+        rule_set: bench
+        name: Bench
+        edition: "1"
+        models: {%s}
+        markets: {%s}
+        finishes: {nickel: {name: N}, chrome: {name: C}}
+        sources:
+          drawing: {kind: drawing, grade: A, title: D}
+          photo: {kind: works photograph, grade: A, title: P}
+        areas:
+          all:
+            name: All
+            items:
+              thing:
+                title: Thing
+                points: 1
+                claims:
+                  - {source: drawing, market: [m0], says: {finish: nickel}}
+                  - {source: photo, market: [m1], says: {finish: chrome}}
+        """
+            .formatted(
+                IntStream.range(0, models)
+                    .mapToObj(i -> "X%d: {name: X, built: 1934}".formatted(i))
+                    .collect(Collectors.joining(", ")),
+                IntStream.range(0, markets)
+                    .mapToObj(i -> "m%d: M".formatted(i))
+                    .collect(Collectors.joining(", ")));
+    return Judging.aspect(
+            Judging.judge(rules, "record: r\nrules: bench\nvehicle: {name: R}\n"),
+            "thing",
+            Aspect.FINISH)
+        .dispute();
+  }
+
+  /**
+   * A vehicle went to one market only, so that sources for two never meet; beyond 500 cases that is
+   * no longer looked at.
+   */
+  @Test
+  void upToFiveHundredCasesAreLookedAt() {
+    assertThat(disputeWith(20, 25)).isEqualTo(DisputeState.AGREED);
+    assertThat(disputeWith(501, 1)).isEqualTo(DisputeState.DISPUTED);
+    assertThat(disputeWith(26, 20)).isEqualTo(DisputeState.DISPUTED);
+  }
+}
