@@ -10,6 +10,8 @@ import assize.ruleset.RuleSet;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Figures alone, of a few items of every kind: the same as those of the judgment. */
 class CountedTest {
@@ -79,18 +81,15 @@ class CountedTest {
           "equipment: {heater: no}\n",
           "built: 1934-05/1934-08\ntraces: [{item: horn, grade: B, says: {finish: nickel}}]\n");
 
-  @Test
-  void areThoseOfTheJudgment() {
-    for (String method : List.of("sum", "areas", "deductions")) {
-      for (String awards : AWARDS) {
-        RuleSet rules = Judging.rules(RULES.formatted(method, awards));
-        Judge judge = Judge.by(rules);
-        for (String facts : FACTS) {
-          for (String dash : DASHES) {
-            for (String others : OTHERS) {
-              TotalsTest.assertSame(judge, rules, vehicle(rules, facts, dash + ", " + others));
-            }
-          }
+  @ParameterizedTest
+  @CsvSource({"sum, 0", "sum, 1", "sum, 2", "sum, 3", "areas, 2", "deductions, 3"})
+  void areThoseOfTheJudgment(String method, int awards) {
+    RuleSet rules = Judging.rules(RULES.formatted(method, AWARDS.get(awards)));
+    Judge judge = Judge.by(rules);
+    for (String facts : FACTS) {
+      for (String dash : DASHES) {
+        for (String others : OTHERS) {
+          TotalsTest.assertSame(judge, rules, vehicle(rules, facts, dash + ", " + others));
         }
       }
     }
