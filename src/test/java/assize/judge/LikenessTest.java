@@ -2,7 +2,6 @@ package assize.judge;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import assize.aspect.Aspect;
 import assize.aspect.Expectation;
 import assize.aspect.Finding;
 import assize.record.VehicleRecord;
@@ -36,20 +35,20 @@ class LikenessTest {
   /** How findings of one item are told apart. */
   private record Told(RuleSet rules, Likeness likeness) {
     int of(String found) {
+      return found(found).match(likeness);
+    }
+
+    Finding found(String found) {
       VehicleRecord vehicle =
           Judging.vehicle(
               rules,
               "record: r\nrules: bench\nvehicle: {name: R}\nobservations: {thing: {"
                   + found
                   + "}}\n");
-      return vehicle
-          .observations()
-          .get("thing")
-          .findings()
-          .values()
-          .iterator()
-          .next()
-          .match(likeness);
+      return vehicle.observations().values().stream()
+          .flatMap(observation -> observation.findings().values().stream())
+          .findFirst()
+          .orElseThrow();
     }
   }
 
@@ -162,16 +161,8 @@ class LikenessTest {
 
   @Test
   void whatMeasuresSomethingElseIsJudgedByItself() {
-    Told length = by("size: at most 2 mm");
-    Finding heavy =
-        Judging.vehicle(
-                Judging.rules(RULES.formatted("size: at most 2 kg")),
-                "record: r\nrules: bench\nvehicle: {name: R}\nobservations: {thing: {size: 1 kg}}\n")
-            .observations()
-            .get("thing")
-            .findings()
-            .get(Aspect.SIZE);
-    assertThat(heavy.match(length.likeness())).isEqualTo(ITSELF);
+    Finding heavy = by("size: at most 2 kg").found("size: 1 kg");
+    assertThat(heavy.match(by("size: at most 2 mm").likeness())).isEqualTo(ITSELF);
   }
 
   /** ΔE00 2.0425 between green and leaf is pair 1 of Sharma, Wu and Dalal 2005, table 1. */
