@@ -58,6 +58,9 @@ class AwardsTest {
     assertThat(award.reached().map(Award::id)).contains("first");
     assertThat(award.possible().map(Award::id)).contains("first");
     assertThat(award("60 %", "worn").certain().map(Award::id)).contains("first");
+    // in the middle the duct counts half, 6 + 9 of 10 + 10
+    assertThat(award("75 %", "worn").reached().map(Award::id)).contains("first");
+    assertThat(award("75.1 %", "worn").reached()).isEmpty();
   }
 
   /** The high score leaves the duct out, and the cab is at 0.3 then; with it, at 0.7. */
@@ -141,6 +144,8 @@ class AwardsTest {
     assertAwards(limited("99", "0.5", fair), "second", "first", "first");
     assertAwards(limited("99", "0.495", fair), "second", "second", "first");
     assertAwards(limited("99.5", "1", fair), "second", "first", "first");
+    // 99 × 181/365 + 100 × 184/365 = 99.5041
+    assertAwards(limited("99.504", "1", fair), "second", "first", "first");
     assertAwards(limited("99.505", "1", fair), "second", "second", "first");
     assertAwards(limited("100", "1", fair), "second", "second", "first");
   }

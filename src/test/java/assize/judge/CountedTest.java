@@ -56,7 +56,8 @@ class CountedTest {
           "notes: none",
           "awards: {first: {name: F, at: 60}, second: {name: S, at: 30}}",
           "awards: {first: {name: F, at: 40, no_area_under: 50 %}, second: {name: S, at: 20}}",
-          "awards: {first: {name: F, at: 40, no_item_over: 3}, second: {name: S, at: 20}}");
+          "awards: {first: {name: F, at: 40, no_item_over: 3}, second: {name: S, at: 20}}",
+          "awards: {first: {name: F, at: 5, no_item_over: 7}}");
 
   private static final List<String> DASHES =
       List.of(
@@ -82,7 +83,7 @@ class CountedTest {
           "built: 1934-05/1934-08\ntraces: [{item: horn, grade: B, says: {finish: nickel}}]\n");
 
   @ParameterizedTest
-  @CsvSource({"sum, 0", "sum, 1", "sum, 2", "sum, 3", "areas, 2", "deductions, 3"})
+  @CsvSource({"sum, 0", "sum, 1", "sum, 2", "sum, 4", "areas, 2", "deductions, 3"})
   void areThoseOfTheJudgment(String method, int awards) {
     RuleSet rules = Judging.rules(RULES.formatted(method, AWARDS.get(awards)));
     Judge judge = Judge.by(rules);

@@ -360,4 +360,31 @@ class DisputeTest {
     assertThat(Judging.aspect(judgment, "bed", Aspect.PRESENT).verdict()).isEqualTo(Verdict.MEETS);
     assertThat(Judging.aspect(judgment, "bed", Aspect.PRESENT).positions()).hasSize(1);
   }
+
+  /**
+   * Green and body at 0.9 each, black at 0.3: 0.9 × 0.1 × 0.7 twice, 0.3 × 0.1 × 0.1, and 0.007
+   * that nobody assigns. Black is plausible by 0.01 of 0.136, less than 0.1.
+   */
+  @Test
+  void whatIsHardlyPlausibleIsNotJudgedBy() {
+    String traces =
+        """
+        traces:
+          - {item: bed, grade: A, says: {color: body}}
+          - {item: bed, grade: D, says: {color: black}}
+        """;
+    AspectJudgment bed = bed("- {source: drawing, says: {color: green}}\n", GREEN + traces);
+    assertThat(bed.dispute()).isEqualTo(DisputeState.DISPUTED);
+    assertThat(bed.positions())
+        .extracting(PositionJudgment::judged)
+        .containsExactly(true, true, false);
+    assertThat(bed.positions().get(2).plausibility()).isCloseTo(0.010 / 0.136, within(1e-12));
+    assertThat(bed.earned()).isEqualTo(new ScoreRange(0, 5_000, 10_000));
+    AspectJudgment black =
+        bed(
+            "- {source: drawing, says: {color: green}}\n",
+            "observations: {bed: {color: black}}\n" + traces);
+    assertThat(black.earned()).isEqualTo(ScoreRange.ZERO);
+    assertThat(black.verdict()).isEqualTo(Verdict.DEPARTS);
+  }
 }

@@ -66,7 +66,7 @@ class FactsTest {
     assertThat(Judging.item(judgment, "anywhere").verdict().word()).isEqualTo(anywhere);
   }
 
-  private static DisputeState disputeWith(int markets, int models) {
+  private static DisputeState disputeWith(int markets, int models, int plants) {
     String rules =
         """
         rule_set: bench
@@ -74,6 +74,7 @@ class FactsTest {
         edition: "1"
         models: {%s}
         markets: {%s}
+        plants: {%s}
         finishes: {nickel: {name: N}, chrome: {name: C}}
         sources:
           drawing: {kind: drawing, grade: A, title: D}
@@ -95,6 +96,9 @@ class FactsTest {
                     .collect(Collectors.joining(", ")),
                 IntStream.range(0, markets)
                     .mapToObj(i -> "m%d: M".formatted(i))
+                    .collect(Collectors.joining(", ")),
+                IntStream.range(0, plants)
+                    .mapToObj(i -> "p%d: P".formatted(i))
                     .collect(Collectors.joining(", ")));
     return Judging.aspect(
             Judging.judge(rules, "record: r\nrules: bench\nvehicle: {name: R}\n"),
@@ -109,8 +113,10 @@ class FactsTest {
    */
   @Test
   void upToFiveHundredCasesAreLookedAt() {
-    assertThat(disputeWith(20, 25)).isEqualTo(DisputeState.AGREED);
-    assertThat(disputeWith(501, 1)).isEqualTo(DisputeState.DISPUTED);
-    assertThat(disputeWith(26, 20)).isEqualTo(DisputeState.DISPUTED);
+    assertThat(disputeWith(20, 25, 1)).isEqualTo(DisputeState.AGREED);
+    assertThat(disputeWith(501, 1, 1)).isEqualTo(DisputeState.DISPUTED);
+    assertThat(disputeWith(26, 20, 1)).isEqualTo(DisputeState.DISPUTED);
+    assertThat(disputeWith(10, 10, 5)).isEqualTo(DisputeState.AGREED);
+    assertThat(disputeWith(10, 10, 6)).isEqualTo(DisputeState.DISPUTED);
   }
 }

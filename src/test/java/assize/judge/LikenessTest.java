@@ -76,6 +76,11 @@ class LikenessTest {
     }
     assertThat(kinds).hasSize(64);
     assertThat(likeness.word(new Finding.Word("word-64"))).isEqualTo(ITSELF);
+    String own = "word-of-its-own";
+    Likeness another = by("finish: nickel").likeness();
+    int first = another.word(new Finding.Word("word-0"));
+    int second = another.word(new Finding.Word(own));
+    assertThat(another.word(new Finding.Word(own))).isEqualTo(second).isNotEqualTo(first);
     for (int i = 0; i < 64; i++) {
       int again = likeness.word(new Finding.Word(new String("word-" + i)));
       assertThat(again).isEqualTo(likeness.word(new Finding.Word("word-" + i)));

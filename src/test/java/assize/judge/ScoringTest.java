@@ -296,4 +296,17 @@ class ScoringTest {
     Scale scale = RuleSets.scale(Method.DEDUCTIONS, 5_000);
     assertThat(score(scale, areas, lots).score()).isEqualTo(ScoreRange.ZERO);
   }
+
+  /** Of 10 points 10, 8 and 4 are lost, and the area loses no more than 5: 5, 3 and nothing. */
+  @Test
+  void whatTheLimitSparesMayBeOpen() {
+    List<Area> areas = List.of(RuleSets.area("a", 10_000, OptionalLong.of(5_000)));
+    Lot open =
+        new Lot("one", Kleene.YES, 10_000, new ScoreRange(0, 2_000, 6_000), Optional.empty());
+    StretchScore score =
+        score(RuleSets.scale(Method.SUM, 10_000), areas, Map.of("a", List.of(open)));
+    assertThat(score.areas().get(0).inStretch().spared())
+        .containsExactly(spared("", 5_000, 3_000, 0));
+    assertThat(score.score()).isEqualTo(new ScoreRange(5_000, 5_000, 6_000));
+  }
 }

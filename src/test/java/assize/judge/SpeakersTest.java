@@ -3,8 +3,12 @@ package assize.judge;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import assize.aspect.Aspect;
+import assize.evidence.DisputeState;
 import assize.judgment.AspectJudgment;
 import assize.judgment.SourceJudgment;
+import assize.judgment.Verdict;
+import assize.ruleset.AspectRule;
+import assize.ruleset.RuleSet;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -71,5 +75,32 @@ class SpeakersTest {
     AspectJudgment bed = bed("traces:\n  - {item: bed, grade: B, rules_out: {color: body}}\n");
     assertThat(bed.sources())
         .contains(new SourceJudgment("trace 1", 700, 0b1101, List.of("trace 1")));
+  }
+
+  /** The guide's word is named first and believed less than the photograph's. */
+  @Test
+  void ofPositionsThatAreDisputedTheMostBelievedIsFirst() {
+    String claims = RULES.replace("{source: drawing, says", "{source: photo, says");
+    AspectJudgment bed =
+        Judging.aspect(
+            Judging.judge(
+                claims.replace("- {source: photo, leaves_open: {color: [green, black]}}", ""),
+                "record: r\nrules: bench\nvehicle: {name: R}\n"),
+            "bed",
+            Aspect.COLOR);
+    assertThat(bed.dispute()).isEqualTo(DisputeState.DISPUTED);
+    assertThat(bed.positions())
+        .extracting(position -> position.accepts().get(0).key())
+        .containsExactly("green", "body");
+  }
+
+  @Test
+  void withoutAVehicleTheySpeakAlike() {
+    RuleSet rules = Judging.rules(RULES);
+    AspectRule rule = rules.items().findFirst().orElseThrow().aspects().get(0);
+    AspectJudgment weighed = WithoutVehicle.weigh(rules, "bed", rule, rule.claims()).orElseThrow();
+    assertThat(weighed.sources()).isEqualTo(bed("").sources());
+    assertThat(weighed.verdict()).isEqualTo(Verdict.NOT_SHOWN);
+    assertThat(WithoutVehicle.weigh(rules, "bed", rule, List.of())).isEmpty();
   }
 }

@@ -171,6 +171,8 @@ class WordsTest {
         " | color: green | NOT_SHOWN | the color of Other thing was not shown",
         "other-thing: {color: black} | color: black | MEETS | by eye the same as Other thing",
         "other-thing: {color: green} | color: green | MEETS | by eye the same as Other thing",
+        "other-thing: {color: black} | color: {chip: black, lab: [20, 0, 0]} | MEETS"
+            + " | by eye the same as Other thing",
         "other-thing: {color: black} | color: green | DEPARTS | by eye not the same as Other thing",
         "other-thing: {color: other} | color: green | DEPARTS | by eye not the same as Other thing",
         "other-thing: {color: other} | color: other | NOT_SHOWN"
