@@ -40,9 +40,10 @@ final class Stretches {
   /**
    * What depends on the build day.
    *
+   * @param models those that were made then, where the record names none
    * @param codes how the date codes that were found stand to it
    */
-  private record State(Answers answers, List<Object> codes) {}
+  private record State(Answers answers, List<String> models, List<Object> codes) {}
 
   private Stretches(Bench bench, VehicleRecord vehicle, DaySpan build) {
     this.bench = bench;
@@ -115,6 +116,8 @@ final class Stretches {
       }
       codes.add(DateCodes.nearest(code.meanings(), window));
     }
-    return new State(bench.answers(new VehicleFacts(bench.rules(), vehicle, days)), codes);
+    VehicleFacts facts = new VehicleFacts(bench.rules(), vehicle, days);
+    List<String> models = vehicle.model().isPresent() ? List.of() : facts.possibleModels();
+    return new State(bench.answers(facts), models, codes);
   }
 }

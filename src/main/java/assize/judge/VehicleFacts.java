@@ -43,7 +43,8 @@ public final class VehicleFacts implements Scope.Facts {
     return among(possibleModels(), models);
   }
 
-  private List<String> possibleModels() {
+  /** Returns the models that were made then. */
+  List<String> possibleModels() {
     return rules.models().values().stream()
         .filter(model -> model.built().overlaps(days))
         .map(Model::id)

@@ -186,14 +186,14 @@ class AwardsTest {
         """;
     assertThat(Judging.judge(rules, record).award().certain().map(Award::id)).contains("first");
     assertThat(Judging.judge(rules, record.replace("worn", "poor")).award().possible()).isEmpty();
+    // likely, since what was not shown is taken for good by nearly all of its points
     String cabOut =
-        rules.replace("dash: {title: Dash,", "dash: {title: Dash, equipment: [heater],");
-    assertThat(
-            Judging.judge(cabOut, record.replace("dash: {condition: worn}, ", ""))
-                .award()
-                .certain()
-                .map(Award::id))
-        .contains("first");
+        rules
+            .replace("dash: {title: Dash,", "dash: {title: Dash, equipment: [heater],")
+            .replace("out_of: 100", "out_of: 100, not_shown: 0.95");
+    AwardResult likely = Judging.judge(cabOut, record.replaceFirst("observations: .*", "")).award();
+    assertThat(likely.certain()).isEmpty();
+    assertThat(likely.reached().map(Award::id)).contains("first");
   }
 
   /** It may be that nothing of the area counts: then it holds no award back. */

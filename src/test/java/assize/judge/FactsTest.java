@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import assize.aspect.Aspect;
 import assize.evidence.DisputeState;
 import assize.judgment.Judgment;
+import assize.judgment.Stretch;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -118,5 +119,51 @@ class FactsTest {
     assertThat(disputeWith(26, 20, 1)).isEqualTo(DisputeState.DISPUTED);
     assertThat(disputeWith(10, 10, 5)).isEqualTo(DisputeState.AGREED);
     assertThat(disputeWith(10, 10, 6)).isEqualTo(DisputeState.DISPUTED);
+  }
+
+  private static final String PERHAPS =
+      """
+      rule_set: bench
+      name: Bench
+      edition: "1"
+      models:
+        X1: {name: A, built: 1934-01-01/1935-12-31}
+        X2: {name: B, built: 1934-01-01/1935-12-31}
+        X3: {name: C, built: 1935-01-01/1935-12-31}
+      finishes: {nickel: {name: N}, chrome: {name: C}, brass: {name: B}}
+      sources:
+        drawing: {kind: drawing, grade: C, title: D}
+        photo: {kind: works photograph, grade: A, title: P}
+        guide: {kind: club guide, grade: A, title: G}
+      areas:
+        all:
+          name: All
+          items:
+            thing:
+              title: Thing
+              points: 10
+              claims:
+                - {source: drawing, says: {finish: nickel}}
+                - {source: photo, models: [X1], says: {finish: chrome}}
+                - {source: guide, models: [X2], says: {finish: brass}}
+      """;
+
+  private static Judgment built(String when) {
+    return Judging.judge(
+        PERHAPS,
+        "record: r\nrules: bench\nvehicle: {name: R}\nbuilt: "
+            + when
+            + "\nobservations: {thing: {finish: nickel}}\n");
+  }
+
+  /** In 1934 it was the one or the other; in 1935 it may have been the third. */
+  @Test
+  void whichModelsArePossibleChangesWithTheDay() {
+    Judgment early = built("1934");
+    Judgment late = built("1935");
+    assertThat(late.score()).isNotEqualTo(early.score());
+    assertThat(built("1934/1935").stretches())
+        .extracting(Stretch::score)
+        .containsExactly(early.score(), late.score());
   }
 }

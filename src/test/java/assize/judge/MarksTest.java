@@ -74,7 +74,7 @@ class MarksTest {
     assertThat(judged).hasSize(2);
   }
 
-  /** 10 points at Φ(0) = one half, and at Φ(−1) = 0.1587 (JCGM 106:2012, table 1 gives 0.16). */
+  /** 10 points at Φ(0) = one half and at Φ(−1) = 0.1587, of any table of it, from memory. */
   @Test
   void whatIsOpenEarnsItsCredit() {
     Marks marks = marks("expect: {size: at most 2 mm}");
