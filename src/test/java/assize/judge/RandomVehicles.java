@@ -17,6 +17,7 @@ import assize.ruleset.AspectRule;
 import assize.ruleset.ColorChip;
 import assize.ruleset.Item;
 import assize.ruleset.RuleSet;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -71,6 +72,31 @@ final class RandomVehicles {
         List.of(),
         List.of(),
         like.at());
+  }
+
+  /** Returns the same vehicle, built on one day. */
+  static VehicleRecord builtOn(VehicleRecord one, LocalDate day) {
+    return new VehicleRecord(
+        one.id(),
+        one.rules(),
+        one.edition(),
+        one.name(),
+        one.model(),
+        one.notes(),
+        one.numbers(),
+        Edtf.parse(day.toString()).toOptional().map(edtf -> new Built(edtf, Optional.empty())),
+        one.plant(),
+        one.market(),
+        one.equipment(),
+        one.judged(),
+        one.observations(),
+        one.evidence(),
+        one.traces(),
+        one.unshared(),
+        one.unsharedWords(),
+        one.accepted(),
+        one.files(),
+        one.at());
   }
 
   private Optional<Built> built() {
