@@ -40,7 +40,7 @@ final class Stretches {
   /**
    * What depends on the build day.
    *
-   * @param models those that were made then, where the record names none
+   * @param models those that it may be
    * @param codes how the date codes that were found stand to it
    */
   private record State(Answers answers, List<String> models, List<Object> codes) {}
@@ -117,7 +117,6 @@ final class Stretches {
       codes.add(DateCodes.nearest(code.meanings(), window));
     }
     VehicleFacts facts = new VehicleFacts(bench.rules(), vehicle, days);
-    List<String> models = vehicle.model().isPresent() ? List.of() : facts.possibleModels();
-    return new State(bench.answers(facts), models, codes);
+    return new State(bench.answers(facts), facts.possibleModels(), codes);
   }
 }

@@ -37,18 +37,20 @@ public final class VehicleFacts implements Scope.Facts {
 
   @Override
   public Kleene isModel(Set<String> models) {
-    if (vehicle.model().isPresent()) {
-      return Kleene.of(models.contains(vehicle.model().get()));
-    }
     return among(possibleModels(), models);
   }
 
-  /** Returns the models that were made then. */
+  /** Returns the model that the record states, else those that were made on the days. */
   List<String> possibleModels() {
-    return rules.models().values().stream()
-        .filter(model -> model.built().overlaps(days))
-        .map(Model::id)
-        .toList();
+    return vehicle
+        .model()
+        .map(List::of)
+        .orElseGet(
+            () ->
+                rules.models().values().stream()
+                    .filter(model -> model.built().overlaps(days))
+                    .map(Model::id)
+                    .toList());
   }
 
   /**

@@ -78,7 +78,7 @@ class AwardsTest {
       rule_set: bench
       name: Bench
       edition: "1"
-      scale: {method: sum, out_of: 100, allow: {safety: 1}}
+      scale: {method: sum, out_of: 100}
       awards:
         first: {name: First, at: %s, no_item_over: %s}
         second: {name: Second, at: 50}

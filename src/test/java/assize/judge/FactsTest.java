@@ -67,6 +67,10 @@ class FactsTest {
     assertThat(Judging.item(judgment, "anywhere").verdict().word()).isEqualTo(anywhere);
   }
 
+  private static String numbered(String each, int count) {
+    return IntStream.range(0, count).mapToObj(each::formatted).collect(Collectors.joining(", "));
+  }
+
   private static DisputeState disputeWith(int markets, int models, int plants) {
     String rules =
         """
@@ -92,15 +96,9 @@ class FactsTest {
                   - {source: photo, market: [m1], says: {finish: chrome}}
         """
             .formatted(
-                IntStream.range(0, models)
-                    .mapToObj(i -> "X%d: {name: X, built: 1934}".formatted(i))
-                    .collect(Collectors.joining(", ")),
-                IntStream.range(0, markets)
-                    .mapToObj(i -> "m%d: M".formatted(i))
-                    .collect(Collectors.joining(", ")),
-                IntStream.range(0, plants)
-                    .mapToObj(i -> "p%d: P".formatted(i))
-                    .collect(Collectors.joining(", ")));
+                numbered("X%d: {name: X, built: 1934}", models),
+                numbered("m%d: M", markets),
+                numbered("p%d: P", plants));
     return Judging.aspect(
             Judging.judge(rules, "record: r\nrules: bench\nvehicle: {name: R}\n"),
             "thing",

@@ -40,8 +40,12 @@ class SpeakersTest {
       """;
 
   private static AspectJudgment bed(String traces) {
+    return bed(RULES, traces);
+  }
+
+  private static AspectJudgment bed(String rules, String traces) {
     return Judging.aspect(
-        Judging.judge(RULES, "record: r\nrules: bench\nvehicle: {name: R}\n" + traces),
+        Judging.judge(rules, "record: r\nrules: bench\nvehicle: {name: R}\n" + traces),
         "bed",
         Aspect.COLOR);
   }
@@ -82,12 +86,7 @@ class SpeakersTest {
   void ofPositionsThatAreDisputedTheMostBelievedIsFirst() {
     String claims = RULES.replace("{source: drawing, says", "{source: photo, says");
     AspectJudgment bed =
-        Judging.aspect(
-            Judging.judge(
-                claims.replace("- {source: photo, leaves_open: {color: [green, black]}}", ""),
-                "record: r\nrules: bench\nvehicle: {name: R}\n"),
-            "bed",
-            Aspect.COLOR);
+        bed(claims.replace("- {source: photo, leaves_open: {color: [green, black]}}", ""), "");
     assertThat(bed.dispute()).isEqualTo(DisputeState.DISPUTED);
     assertThat(bed.positions())
         .extracting(position -> position.accepts().get(0).key())
