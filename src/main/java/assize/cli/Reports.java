@@ -137,7 +137,7 @@ final class Reports {
       PhotoFolder folder =
           PhotoFolder.of(place(), wanted.beside() ? read.shown().values() : List.of());
       folder.stage(outputs);
-      outputs.stage(
+      outputs.stagePage(
           place(),
           Reports.page(judgment, read, wanted.beside() ? folder::address : Photo::dataUri));
       return folder;
@@ -170,6 +170,7 @@ final class Reports {
   private boolean write(List<Made> all, Wanted wanted) {
     Optional<String> json = wanted.json();
     List<PhotoFolder> folders = new ArrayList<>();
+    List<Runnable> clearing = new ArrayList<>();
     List<String> problems = new ArrayList<>();
     List<Diagnostic> found = new ArrayList<>();
     Set<Path> pages = pages(all, problems);
@@ -180,7 +181,7 @@ final class Reports {
     try (Outputs outputs = new Outputs()) {
       if (!toOutput && problems.isEmpty()) {
         json.ifPresent(file -> OutputFile.checkJson(Path.of(file)));
-        OutputFile.check(pages);
+        OutputFile.checkPages(pages);
         all.forEach(one -> folders.add(one.stage(outputs, found)));
         json.ifPresent(file -> outputs.stage(Path.of(file), machine + "\n"));
       }
@@ -191,6 +192,7 @@ final class Reports {
         return false;
       }
       if (!toOutput) {
+        folders.forEach(folder -> clearing.add(folder.clearing()));
         all.forEach(one -> one.keeping().run());
       }
       outputs.place();
@@ -198,7 +200,7 @@ final class Reports {
     if (toOutput) {
       terminal.result(machine);
     } else {
-      folders.forEach(folder -> folder.clearing().run());
+      clearing.forEach(Runnable::run);
       for (int i = 0; i < all.size(); i++) {
         written(all.get(i), folders.get(i));
       }
