@@ -110,7 +110,9 @@ record OldPhotos(Path page, Path folder, Set<String> names) implements Runnable 
       in.transferTo(OutputStream.nullOutputStream());
     }
     String name = String.valueOf(file.getFileName());
-    return HexFormat.of().formatHex(digest.digest()).startsWith(name.substring(0, name.indexOf('.')));
+    return HexFormat.of()
+        .formatHex(digest.digest())
+        .startsWith(name.substring(0, name.indexOf('.')));
   }
 
   private static Set<String> there(Path folder) throws IOException {

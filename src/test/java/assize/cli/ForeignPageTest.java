@@ -54,7 +54,8 @@ class ForeignPageTest {
     Ran again = run(command);
     assertThat(again.exit()).as("over its own pages: %s", again.err()).isZero();
 
-    Files.writeString(bench.at(name), "<!DOCTYPE html>\n<html lang=\"en\"><p>My own words</html>\n");
+    Files.writeString(
+        bench.at(name), "<!DOCTYPE html>\n<html lang=\"en\"><p>My own words</html>\n");
     Map<String, String> before = bench.content();
     Ran ran = run(command);
     assertThat(ran.exit()).isEqualTo(3);

@@ -164,7 +164,8 @@ class PhotoFolderTest {
     Path page = inner.resolve("shown.html");
     Path there = inner.resolve("shown-photos").resolve(named(WORDS));
     Ran.of("judge", bench.at("shown.yaml"), "--out", inner);
-    Files.writeString(page, Files.readString(page) + "<img src=\"shown-photos/" + named(WORDS) + "\">");
+    Files.writeString(
+        page, Files.readString(page) + "<img src=\"shown-photos/" + named(WORDS) + "\">");
     Files.createDirectory(there.getParent());
     Files.write(there, WORDS);
     Runnable clearing = PhotoFolder.of(page, List.of()).clearing();

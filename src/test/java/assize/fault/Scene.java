@@ -37,9 +37,12 @@ record Scene(String name, List<String> words, Map<String, String> old, List<Stri
               "reports with photos beside and JSON",
               List.of("judge @/one.yaml @/two.yaml --out @/out --json @/all.json --photos beside"),
               Map.of(
-                  "out/one.html", page("<img src=\"one-photos/" + OLD_PHOTO_NAME + "\">"),
-                  "out/one-photos/" + OLD_PHOTO_NAME, OLD_PHOTO,
-                  "all.json", "{\"old\": 1}"),
+                  "out/one.html",
+                  page("<img src=\"one-photos/" + OLD_PHOTO_NAME + "\">"),
+                  "out/one-photos/" + OLD_PHOTO_NAME,
+                  OLD_PHOTO,
+                  "all.json",
+                  "{\"old\": 1}"),
               List.of()),
           new Scene(
               "a copy for others",
