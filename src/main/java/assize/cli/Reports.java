@@ -21,6 +21,7 @@ import assize.ruleset.Award;
 import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -270,12 +271,15 @@ final class Reports {
 
   private static Map<String, Picture> asPictures(
       Pictures.Read read, Function<Photo, String> address) {
+    Map<Photo, Picture> made = new IdentityHashMap<>();
     Map<String, Picture> pictures = new LinkedHashMap<>();
     read.shown()
         .forEach(
             (key, photo) ->
                 pictures.put(
-                    key, new Picture(address.apply(photo), photo.width(), photo.height())));
+                    key,
+                    made.computeIfAbsent(
+                        photo, it -> new Picture(address.apply(it), it.width(), it.height()))));
     return pictures;
   }
 
