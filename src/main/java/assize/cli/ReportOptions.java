@@ -53,6 +53,7 @@ final class ReportOptions {
             reason -> {
               throw new ParameterException(spec.commandLine(), reason);
             });
+    // To standard output alone, no page is written, and a link does no harm.
     Path folder =
         json.equals(Optional.of("-"))
             ? out.orElse(Path.of(""))
