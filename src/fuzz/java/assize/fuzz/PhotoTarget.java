@@ -9,7 +9,7 @@ public final class PhotoTarget {
 
   /** Tries one input. */
   public static void fuzzerTestOneInput(byte[] data) {
-    Photo.of(data, "photo.jpg", List.of())
+    Photo.of(data, List.of())
         .match(
             photo -> {
               Checks.demand(photo.dataUri().startsWith("data:image/"), "no picture");

@@ -38,7 +38,7 @@ final class DossierCommand implements Callable<Integer> {
       names = "--out",
       paramLabel = "DIR",
       description = "Where to write the pages; default: reports.")
-  private Path out = Path.of("reports");
+  private Optional<Path> out = Optional.empty();
 
   @Mixin private AsOf asOf = new AsOf();
 
@@ -54,14 +54,15 @@ final class DossierCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    Path folder = out.orElseGet(OutputFile::reports);
     return new Inputs(terminal)
         .judge(List.of(path), rules, asOf.day())
         .flatMap(judged -> judged.values().stream().findFirst())
         .map(
             it ->
                 share
-                    ? Dossiers.shared(terminal, path, it, out)
-                    : Dossiers.own(terminal, path, it, out))
+                    ? Dossiers.shared(terminal, path, it, folder)
+                    : Dossiers.own(terminal, path, it, folder))
         .map(pages -> pages.write(new LinkedHashSet<>(items)))
         .filter(written -> written)
         .map(written -> Exit.DONE)

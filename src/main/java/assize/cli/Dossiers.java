@@ -88,8 +88,8 @@ final class Dossiers {
           return false;
         }
       }
-      OutputFile.check(pages.keySet());
-      pages.forEach((place, page) -> outputs.stage(place, print(page)));
+      OutputFile.checkPages(pages.keySet());
+      pages.forEach((place, page) -> outputs.stagePage(place, print(page)));
       List<String> refused = copy.map(Sharing::problems).orElse(List.of());
       if (!refused.isEmpty()) {
         refused.forEach(problem -> ("error: " + problem).lines().forEach(terminal::error));

@@ -159,8 +159,8 @@ final class GuideCommand implements Callable<Integer> {
   }
 
   private void write(String ending, RuleSet ruleSet, String page) {
-    Path file = out.orElseGet(() -> Path.of("reports", ruleSet.id() + ending));
-    OutputFile.write(file, page);
+    Path file = out.orElseGet(() -> OutputFile.reports().resolve(ruleSet.id() + ending));
+    OutputFile.writePage(file, page);
     terminal.result(Visible.of(ruleSet.name()) + "\n  " + file);
   }
 }

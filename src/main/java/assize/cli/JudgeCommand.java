@@ -35,7 +35,7 @@ final class JudgeCommand implements Callable<Integer> {
       names = "--out",
       paramLabel = "DIR",
       description = "Where to write the reports; default: reports.")
-  private Path out = Path.of("reports");
+  private Optional<Path> out = Optional.empty();
 
   @Mixin private AsOf asOf = new AsOf();
 

@@ -1,5 +1,6 @@
 package assize.cli;
 
+import assize.report.html.FinishedPage;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -7,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.Set;
@@ -37,11 +39,72 @@ final class OutputFile {
     try (InputStream in = Files.newInputStream(output)) {
       int first = in.read();
       if (first >= 0 && first != '{') {
-        String reason = "what stands there is no JSON, and stays as it is; name a new file";
-        throw new CannotWrite(output, reason, new IOException(reason));
+        throw cannotWrite(
+            output, "what stands there is no JSON, and stays as it is; name a new file");
       }
     } catch (IOException e) {
       throw cannotWrite(output, e);
+    }
+  }
+
+  /**
+   * Refuses to write a page over anything but a page of this program.
+   *
+   * @throws CannotWrite if something else stands there
+   */
+  static void checkPages(Iterable<Path> outputs) {
+    check(outputs);
+    for (Path output : outputs) {
+      if (Files.exists(output) && !isEmptyOrPage(output)) {
+        throw cannotWrite(
+            output,
+            "what stands there is no page of Assize, and stays as it is; move it away, or name"
+                + " another place");
+      }
+    }
+  }
+
+  private static boolean isEmptyOrPage(Path file) {
+    try {
+      return Files.size(file) == 0 || isPage(file);
+    } catch (IOException e) {
+      throw cannotWrite(file, e);
+    }
+  }
+
+  /** Says whether a file is a page of this program, of this version or an earlier one. */
+  static boolean isPage(Path file) throws IOException {
+    try (InputStream in = Files.newInputStream(file)) {
+      return FinishedPage.isOne(in);
+    }
+  }
+
+  /**
+   * Returns the folder for pages where nobody typed one. In a folder from somebody else, a link
+   * there would be theirs.
+   *
+   * @throws CannotWrite if it is a link
+   */
+  static Path reports() {
+    Path usual = Path.of("reports");
+    if (isLink(usual)) {
+      throw cannotWrite(
+          usual, "it is a link to another place; delete the link, or name a folder with --out");
+    }
+    return usual;
+  }
+
+  /** Says whether a folder's name leads out of the folder that it stands in. */
+  static boolean isLink(Path folder) {
+    if (!Files.exists(folder, LinkOption.NOFOLLOW_LINKS)) {
+      return false;
+    }
+    try {
+      // Windows has links that do not say that they are any.
+      return Files.isSymbolicLink(folder)
+          || !folderOf(folder).toRealPath().equals(folder.toRealPath().getParent());
+    } catch (IOException e) {
+      throw cannotWrite(folder, e);
     }
   }
 
@@ -51,7 +114,7 @@ final class OutputFile {
       blocked(output)
           .ifPresent(
               reason -> {
-                throw new CannotWrite(output, reason, new IOException(reason));
+                throw cannotWrite(output, reason);
               });
     }
   }
@@ -72,6 +135,11 @@ final class OutputFile {
       }
     }
     return Optional.empty();
+  }
+
+  /** Returns what to throw where a file must not be written. */
+  static CannotWrite cannotWrite(Path path, String reason) {
+    return new CannotWrite(path, reason, new IOException(reason));
   }
 
   /** Returns what to throw when writing a file failed. */
@@ -95,8 +163,14 @@ final class OutputFile {
         cause instanceof FileSystemException system ? system.getReason() : cause.getMessage());
   }
 
-  static void write(Path path, String text) {
-    write(path, text.getBytes(StandardCharsets.UTF_8));
+  /**
+   * Writes a page.
+   *
+   * @throws CannotWrite if anything but a page of this program stands there
+   */
+  static void writePage(Path path, String html) {
+    checkPages(Set.of(path));
+    write(path, html.getBytes(StandardCharsets.UTF_8));
   }
 
   /** Returns the folder that a file stands in. */

@@ -55,6 +55,21 @@ final class Outputs implements AutoCloseable {
   }
 
   /**
+   * Stages a page, which takes the place of a page of this program and of nothing else.
+   *
+   * @throws OutputFile.CannotWrite if something else stands there or the disk does not allow it
+   */
+  void stagePage(Path path, String html) {
+    stagePage(path, out -> out.write(html.getBytes(StandardCharsets.UTF_8)));
+  }
+
+  /** Does the same for a page that is not held whole. */
+  void stagePage(Path path, Writing writing) {
+    OutputFile.checkPages(Set.of(path));
+    stage(path, writing);
+  }
+
+  /**
    * Writes a part file that {@link #place} moves to where it belongs.
    *
    * @throws OutputFile.CannotWrite if something stands there or the disk does not allow it

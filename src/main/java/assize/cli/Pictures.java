@@ -5,23 +5,27 @@ import assize.diagnostic.Diagnostic;
 import assize.photo.Box;
 import assize.photo.Photo;
 import assize.text.Parsed;
+import assize.text.Sha256;
 import assize.text.Span;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.concurrent.FutureTask;
 import java.util.concurrent.Semaphore;
 
 /**
- * Reads the pictures that pages show: several at once, large ones one after another, and with the
- * same result whichever is ready first.
+ * Reads the pictures that pages show: several at once, large ones one after another, each once
+ * however often it is wanted, and with the same result whichever is ready first.
  */
 final class Pictures {
   /** How much of files is held at once, in megabytes, and of decoded pixels, in millions. */
@@ -31,6 +35,7 @@ final class Pictures {
 
   private final Semaphore files = new Semaphore(BUDGET, true);
   private final Semaphore pixels = new Semaphore(BUDGET, true);
+  private final Map<Content, FutureTask<Parsed<Photo>>> decoded = new ConcurrentHashMap<>();
 
   private Pictures() {}
 
@@ -47,11 +52,21 @@ final class Pictures {
       covered = List.copyOf(covered);
     }
 
+    private Source source() {
+      return new Source(file, covered);
+    }
+
     private String name() {
       Path last = file.getFileName();
       return last == null ? "" : last.toString();
     }
   }
+
+  /** Where a picture comes from, and what is painted over in it. */
+  private record Source(Path file, List<Box> covered) {}
+
+  /** What a picture is made of: the digest of its file, and what is painted over in it. */
+  private record Content(String digest, List<Box> covered) {}
 
   /**
    * What was read, in the order in which it was wanted.
@@ -68,8 +83,12 @@ final class Pictures {
     ExecutorService threads =
         Executors.newFixedThreadPool(Runtime.getRuntime().availableProcessors());
     try {
-      List<Future<Parsed<Photo>>> read =
-          wanted.stream().map(one -> threads.submit(() -> pictures.photo(one))).toList();
+      Map<Source, Future<Parsed<Photo>>> begun = new HashMap<>();
+      List<Future<Parsed<Photo>>> read = new ArrayList<>();
+      for (Wanted one : wanted) {
+        read.add(
+            begun.computeIfAbsent(one.source(), it -> threads.submit(() -> pictures.photo(it))));
+      }
       Read all = new Read(new LinkedHashMap<>(), new LinkedHashMap<>(), new ArrayList<>());
       for (int i = 0; i < wanted.size(); i++) {
         add(all, wanted.get(i), read.get(i).get());
@@ -87,7 +106,7 @@ final class Pictures {
         photo -> {
           all.shown().put(one.key(), photo);
           photo
-              .misnamed()
+              .misnamed(one.name())
               .ifPresent(
                   words ->
                       all.found()
@@ -110,23 +129,32 @@ final class Pictures {
         });
   }
 
-  private Parsed<Photo> photo(Wanted one) throws InterruptedException {
+  private Parsed<Photo> photo(Source source) throws InterruptedException, ExecutionException {
     try {
-      long length = Files.size(one.file());
+      long length = Files.size(source.file());
       if (length > Photo.MOST_BYTES) {
         return Photo.tooLong(length);
       }
       int held = share(length);
       files.acquire(held);
       try {
-        return Photo.open(Files.readAllBytes(one.file()), one.name())
-            .then(opened -> decoded(opened, one.covered()));
+        FutureTask<Parsed<Photo>> task = task(Files.readAllBytes(source.file()), source.covered());
+        task.run();
+        return task.get();
       } finally {
         files.release(held);
       }
     } catch (IOException e) {
       return Parsed.bad("the file can't be read; look whether it is still there", 0, 0);
     }
+  }
+
+  /** Returns the one task for all files of the same bytes; only the first run of it decodes. */
+  private FutureTask<Parsed<Photo>> task(byte[] file, List<Box> covered) {
+    Parsed<Photo.Opened> head = Photo.open(file);
+    return decoded.computeIfAbsent(
+        new Content(Sha256.of(file), covered),
+        it -> new FutureTask<>(() -> head.then(opened -> decoded(opened, it.covered()))));
   }
 
   private Parsed<Photo> decoded(Photo.Opened opened, List<Box> covered) {

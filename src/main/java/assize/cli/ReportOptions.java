@@ -39,9 +39,10 @@ final class ReportOptions {
   /**
    * Returns what is wanted.
    *
+   * @param out the folder that was typed
    * @throws ParameterException if it can't be had together
    */
-  Reports.Wanted wanted(Path out, Optional<String> json) {
+  Reports.Wanted wanted(Optional<Path> out, Optional<String> json) {
     if (share && photos == Place.beside) {
       throw new ParameterException(
           spec.commandLine(),
@@ -52,6 +53,11 @@ final class ReportOptions {
             reason -> {
               throw new ParameterException(spec.commandLine(), reason);
             });
-    return new Reports.Wanted(out, json, withoutBadPhotos, photos == Place.beside, share);
+    // To standard output alone, no page is written, and a link does no harm.
+    Path folder =
+        json.equals(Optional.of("-"))
+            ? out.orElse(Path.of(""))
+            : out.orElseGet(OutputFile::reports);
+    return new Reports.Wanted(folder, json, withoutBadPhotos, photos == Place.beside, share);
   }
 }

@@ -21,6 +21,7 @@ import assize.ruleset.Award;
 import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -137,7 +138,7 @@ final class Reports {
       PhotoFolder folder =
           PhotoFolder.of(place(), wanted.beside() ? read.shown().values() : List.of());
       folder.stage(outputs);
-      outputs.stage(
+      outputs.stagePage(
           place(),
           Reports.page(judgment, read, wanted.beside() ? folder::address : Photo::dataUri));
       return folder;
@@ -170,6 +171,7 @@ final class Reports {
   private boolean write(List<Made> all, Wanted wanted) {
     Optional<String> json = wanted.json();
     List<PhotoFolder> folders = new ArrayList<>();
+    List<Runnable> clearing = new ArrayList<>();
     List<String> problems = new ArrayList<>();
     List<Diagnostic> found = new ArrayList<>();
     Set<Path> pages = pages(all, problems);
@@ -180,7 +182,7 @@ final class Reports {
     try (Outputs outputs = new Outputs()) {
       if (!toOutput && problems.isEmpty()) {
         json.ifPresent(file -> OutputFile.checkJson(Path.of(file)));
-        OutputFile.check(pages);
+        OutputFile.checkPages(pages);
         all.forEach(one -> folders.add(one.stage(outputs, found)));
         json.ifPresent(file -> outputs.stage(Path.of(file), machine + "\n"));
       }
@@ -191,6 +193,7 @@ final class Reports {
         return false;
       }
       if (!toOutput) {
+        folders.forEach(folder -> clearing.add(folder.clearing()));
         all.forEach(one -> one.keeping().run());
       }
       outputs.place();
@@ -198,7 +201,7 @@ final class Reports {
     if (toOutput) {
       terminal.result(machine);
     } else {
-      folders.forEach(folder -> folder.clearing().run());
+      clearing.forEach(Runnable::run);
       for (int i = 0; i < all.size(); i++) {
         written(all.get(i), folders.get(i));
       }
@@ -268,12 +271,15 @@ final class Reports {
 
   private static Map<String, Picture> asPictures(
       Pictures.Read read, Function<Photo, String> address) {
+    Map<Photo, Picture> made = new IdentityHashMap<>();
     Map<String, Picture> pictures = new LinkedHashMap<>();
     read.shown()
         .forEach(
             (key, photo) ->
                 pictures.put(
-                    key, new Picture(address.apply(photo), photo.width(), photo.height())));
+                    key,
+                    made.computeIfAbsent(
+                        photo, it -> new Picture(address.apply(it), it.width(), it.height()))));
     return pictures;
   }
 

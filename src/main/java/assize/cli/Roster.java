@@ -117,7 +117,7 @@ final class Roster {
     }
     RecordFiles files = RecordFiles.in(wanted.folder());
     if (!wanted.toOutput()) {
-      OutputFile.check(List.of(wanted.index()));
+      OutputFile.checkPages(List.of(wanted.index()));
     }
     wanted
         .json()
@@ -136,7 +136,7 @@ final class Roster {
       }
       gathered.keep();
       wanted.json().ifPresent(file -> outputs.stage(Path.of(file), gathered.lines()::copyTo));
-      outputs.stage(
+      outputs.stagePage(
           wanted.index(),
           out -> {
             Writer page = new OutputStreamWriter(out, StandardCharsets.UTF_8);

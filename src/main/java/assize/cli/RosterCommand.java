@@ -30,7 +30,7 @@ final class RosterCommand implements Callable<Integer> {
       names = "--out",
       paramLabel = "DIR",
       description = "Where to write the index and the reports; default: reports.")
-  private Path out = Path.of("reports");
+  private Optional<Path> out = Optional.empty();
 
   @Mixin private AsOf asOf = new AsOf();
 

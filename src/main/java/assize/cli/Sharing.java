@@ -125,7 +125,7 @@ final class Sharing implements Reports.Made {
     if (Reports.note(read, wanted, found)) {
       String page = page(read);
       if (problems.isEmpty()) {
-        outputs.stage(place(), page);
+        outputs.stagePage(place(), page);
       }
     }
     return PhotoFolder.of(place(), List.of());

@@ -101,9 +101,9 @@ final class SheetCommand implements Callable<Integer> {
 
   private void write(Sheet sheet, Form form) {
     String name = sheet.judgment().vehicle().id() + "-sheet" + form.ending();
-    Path file = out.orElseGet(() -> Path.of("reports", name));
+    Path file = out.orElseGet(() -> OutputFile.reports().resolve(name));
     switch (form) {
-      case HTML -> OutputFile.write(file, page(sheet));
+      case HTML -> OutputFile.writePage(file, page(sheet));
       case XLSX -> writeNew(file, table(sheet, TableWriter::xlsx));
       case CSV -> writeNew(file, table(sheet, TableWriter::csv));
     }
@@ -117,8 +117,8 @@ final class SheetCommand implements Callable<Integer> {
       if (Files.exists(file)
           && !(Files.size(file) == bytes.length
               && Arrays.equals(Files.readAllBytes(file), bytes))) {
-        String reason = "it is there already, and may be filled in; name a new file";
-        throw new OutputFile.CannotWrite(file, reason, new IOException(reason));
+        throw OutputFile.cannotWrite(
+            file, "it is there already, and may be filled in; name a new file");
       }
     } catch (IOException e) {
       throw OutputFile.cannotWrite(file, e);

@@ -3,10 +3,12 @@ package assize.photo;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
+import java.util.regex.Pattern;
 
 /** Looks whether a finished picture holds anything beside the picture. */
 public final class Bare {
+  private static final Pattern ORDER = Pattern.compile("IHDR (PLTE )?(tRNS )?(IDAT )++IEND ");
+
   private Bare() {}
 
   /** Returns what a PNG or JPEG holds that does not make the picture; empty where it is bare. */
@@ -19,12 +21,14 @@ public final class Bare {
   }
 
   private static List<String> jpeg(byte[] picture) {
-    Optional<JpegSegments> read = JpegSegments.of(picture);
-    if (read.isEmpty()) {
-      return List.of("something between its segments, or no end");
-    }
-    List<String> faults = new ArrayList<>(JpegTables.faults(read.get()));
-    if (read.get().end() != picture.length) {
+    return JpegSegments.of(picture)
+        .match(Bare::jpeg, bad -> List.of("something between its segments, or no end"));
+  }
+
+  private static List<String> jpeg(JpegSegments segments) {
+    byte[] picture = segments.file();
+    List<String> faults = new ArrayList<>(JpegTables.faults(segments));
+    if (segments.end() != picture.length) {
       faults.add("bytes behind its end");
     }
     if (faults.isEmpty()) {
@@ -45,16 +49,16 @@ public final class Bare {
 
   private static List<String> png(PngChunks chunks) {
     List<String> faults = new ArrayList<>();
-    String order = "";
+    StringBuilder order = new StringBuilder();
     int length = PngChunks.SIGNATURE;
     for (PngChunks.Chunk chunk : chunks.list()) {
       if (!chunk.isPicture()) {
         faults.add("a chunk " + printable(chunk.type()));
       }
-      order += chunk.type() + " ";
+      order.append(chunk.type()).append(' ');
       length += chunk.length() + 12;
     }
-    if (faults.isEmpty() && !order.matches("IHDR (PLTE )?(tRNS )?(IDAT )+IEND ")) {
+    if (faults.isEmpty() && !ORDER.matcher(order).matches()) {
       faults.add("chunks out of order");
     }
     if (chunks.end() != chunks.file().length || length != chunks.end()) {

@@ -17,6 +17,9 @@ final class JpegHead {
   /** A progressive picture has about 10 scans; each takes as long as the whole picture. */
   private static final int MOST_SCANS = 100;
 
+  /** As many as 10 scans of the largest picture; more would take longer than anybody waits. */
+  private static final long MOST_OF_ALL_SCANS = 500_000_000;
+
   /** The decoder holds all of a picture of several scans at once. */
   private static final long MOST_IN_SCANS = 50_000_000;
 
@@ -26,11 +29,11 @@ final class JpegHead {
   private JpegHead() {}
 
   static Parsed<Head> of(byte[] file) {
-    Optional<JpegSegments> read = JpegSegments.of(file);
-    if (read.isEmpty()) {
-      return Head.endsEarly(Kind.JPEG);
-    }
-    JpegSegments segments = read.get();
+    return JpegSegments.of(file).then(JpegHead::of);
+  }
+
+  private static Parsed<Head> of(JpegSegments segments) {
+    byte[] file = segments.file();
     List<Segment> frames = segments.list().stream().filter(Segment::isFrame).toList();
     long scans = segments.list().stream().filter(one -> one.marker() == JpegSegments.SOS).count();
     if (frames.size() != 1 || scans == 0 || frames.get(0).length() < 6) {
@@ -51,7 +54,7 @@ final class JpegHead {
           0);
     }
     boolean usual = frame.marker() <= JpegSegments.SOF2 && file[frame.from()] == 8;
-    if (!usual || components != 1 && components != 3 || scans > MOST_SCANS) {
+    if (!usual || components != 1 && components != 3 || areTooMany(scans, (long) width * height)) {
       return Parsed.bad("this is a rare kind of JPEG; save it again as an ordinary JPEG", 0, 0);
     }
     if (scans > 1 && (long) width * height > MOST_IN_SCANS) {
@@ -65,6 +68,10 @@ final class JpegHead {
     }
     return Parsed.ok(
         new Head(Kind.JPEG, width, height, turn(segments), profile(segments), bare(segments)));
+  }
+
+  private static boolean areTooMany(long scans, long pixels) {
+    return scans > MOST_SCANS || pixels <= MOST_IN_SCANS && scans * pixels > MOST_OF_ALL_SCANS;
   }
 
   private static Turn turn(JpegSegments segments) {

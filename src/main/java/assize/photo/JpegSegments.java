@@ -1,8 +1,8 @@
 package assize.photo;
 
+import assize.text.Parsed;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 /**
  * The segments of a JPEG from its start to its end marker (ISO/IEC 10918-1, annex B).
@@ -25,6 +25,9 @@ record JpegSegments(byte[] file, List<Segment> list, int end) {
   static final int APP1 = 0xe1;
   static final int APP2 = 0xe2;
   static final int APP14 = 0xee;
+
+  /** A camera's own data come in some thousand at most, each of 64 KiB. */
+  private static final int MOST = 10_000;
 
   /** Coded pixels, which follow each SOS. */
   static final int SCAN = 0;
@@ -50,22 +53,32 @@ record JpegSegments(byte[] file, List<Segment> list, int end) {
     }
   }
 
-  /** Reads the segments; empty where the file ends too early or something else stands between. */
-  static Optional<JpegSegments> of(byte[] file) {
+  /**
+   * Reads the segments; there are none where the file ends too early, something else stands between
+   * them, or they are too many.
+   */
+  static Parsed<JpegSegments> of(byte[] file) {
     List<Segment> list = new ArrayList<>();
+    int count = 0;
     int at = 2;
     while (at + 1 < file.length && unsigned(file, at) == 0xff) {
       int marker = unsigned(file, at + 1);
       if (marker == 0xff) {
         at++;
       } else if (marker == EOI) {
-        return Optional.of(new JpegSegments(file, list, at + 2));
+        return Parsed.ok(new JpegSegments(file, list, at + 2));
       } else if (at + 4 > file.length || marker < SOF0 || isRestart(marker)) {
-        return Optional.empty();
+        return Head.endsEarly(Kind.JPEG);
+      } else if (++count > MOST) {
+        return Parsed.bad(
+            "a JPEG may have at most 10000 segments; this one has more: save it again as an"
+                + " ordinary JPEG",
+            0,
+            0);
       } else {
         int length = two(file, at + 2);
         if (length < 2 || at + 2 + length > file.length) {
-          return Optional.empty();
+          return Head.endsEarly(Kind.JPEG);
         }
         list.add(new Segment(marker, at + 4, at + 2 + length));
         at += 2 + length;
@@ -76,7 +89,7 @@ record JpegSegments(byte[] file, List<Segment> list, int end) {
         }
       }
     }
-    return Optional.empty();
+    return Head.endsEarly(Kind.JPEG);
   }
 
   /** Returns where the next marker stands that is neither a stuffed byte nor a restart. */

@@ -14,10 +14,9 @@ import java.util.Optional;
  * @param bytes the whole file
  * @param width in pixels
  * @param height in pixels
- * @param misnamed that its file's name says something else than is in it
+ * @param original what its file was, as {@code a PNG}
  */
-public record Photo(
-    String mediaType, byte[] bytes, int width, int height, Optional<String> misnamed) {
+public record Photo(String mediaType, byte[] bytes, int width, int height, String original) {
   /** The most pixels a picture may have; it is not decoded where it says that it has more. */
   public static final long MOST_PIXELS = 100_000_000;
 
@@ -38,16 +37,15 @@ public record Photo(
   /**
    * Decodes a JPEG, a PNG or a WebP picture, whatever its name says.
    *
-   * @param name the file's name, or its path
    * @param covered parts that are painted over before anything else is done
    * @return a refusal where it is none of them, damaged, or too large; it says what to do
    */
-  public static Parsed<Photo> of(byte[] file, String name, List<Box> covered) {
-    return open(file, name).then(opened -> opened.photo(covered));
+  public static Parsed<Photo> of(byte[] file, List<Box> covered) {
+    return open(file).then(opened -> opened.photo(covered));
   }
 
   /** Looks at a file without decoding it. */
-  public static Parsed<Opened> open(byte[] file, String name) {
+  public static Parsed<Opened> open(byte[] file) {
     if (file.length == 0) {
       return Parsed.bad("the file is empty; copy it again from where it came", 0, 0);
     }
@@ -58,17 +56,15 @@ public record Photo(
     Optional<String> refusal = kind.refusal();
     return refusal.isPresent()
         ? Parsed.bad(refusal.get(), 0, 0)
-        : Head.of(kind, file).then(Photo::within).map(head -> new Opened(head, name));
+        : Head.of(kind, file).then(Photo::within).map(Opened::new);
   }
 
   /** A file that is ready to be decoded. */
   public static final class Opened {
     private final Head head;
-    private final String name;
 
-    private Opened(Head head, String name) {
+    private Opened(Head head) {
       this.head = head;
-      this.name = name;
     }
 
     /** Returns how many pixels are held at once while it is decoded; those of a WebP take more. */
@@ -80,7 +76,7 @@ public record Photo(
 
     /** Decodes it, with parts painted over before anything else is done. */
     public Parsed<Photo> photo(List<Box> covered) {
-      return made(head, covered).map(photo -> photo.named(head.kind(), name));
+      return made(head, covered);
     }
   }
 
@@ -124,7 +120,7 @@ public record Photo(
   private static Parsed<Photo> made(Head head, List<Box> covered) {
     try {
       if (head.kind() == Kind.PNG && covered.isEmpty() && staysAsItIs(head)) {
-        return Parsed.ok(of("image/png", head.bare(), head.width(), head.height()));
+        return Parsed.ok(of(head, "image/png", head.bare(), head.width(), head.height()));
       }
       Decoder.Decoded decoded = Decoder.decode(head);
       if (decoded.isDamaged()) {
@@ -136,6 +132,7 @@ public record Photo(
       boolean png = head.kind() == Kind.PNG && fits(head);
       return Parsed.ok(
           of(
+              head,
               png ? "image/png" : "image/jpeg",
               png ? PngWriter.png(upright) : Encoder.jpeg(upright),
               upright.width(),
@@ -158,16 +155,20 @@ public record Photo(
     return Math.max(head.width(), head.height()) <= WIDEST && head.bare().length <= SMALL;
   }
 
-  private static Photo of(String mediaType, byte[] bytes, int width, int height) {
-    return new Photo(mediaType, bytes, width, height, Optional.empty());
+  private static Photo of(Head head, String mediaType, byte[] bytes, int width, int height) {
+    return new Photo(mediaType, bytes, width, height, head.kind().words());
   }
 
-  private Photo named(Kind kind, String name) {
-    Optional<String> other =
-        Kind.named(name)
-            .filter(it -> it != kind)
-            .map(it -> "named as " + it.words() + ", this file holds " + kind.words());
-    return new Photo(mediaType, bytes, width, height, other);
+  /**
+   * Returns that a file's name says something else than is in it.
+   *
+   * @param name the file's name, or its path
+   */
+  public Optional<String> misnamed(String name) {
+    return Kind.named(name)
+        .map(Kind::words)
+        .filter(it -> !it.equals(original))
+        .map(it -> "named as " + it + ", this file holds " + original);
   }
 
   /** Returns the picture as an address that needs no other file. */

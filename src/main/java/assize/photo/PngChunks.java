@@ -18,6 +18,10 @@ import java.util.zip.CRC32;
  */
 record PngChunks(byte[] file, List<Chunk> list, int end) {
   static final int SIGNATURE = 8;
+
+  /** One for each row of the longest picture, and more. */
+  private static final int MOST = 100_000;
+
   private static final int AROUND = 12;
   private static final Set<String> PICTURE = Set.of("IHDR", "PLTE", "tRNS", "IDAT", "IEND");
 
@@ -44,8 +48,13 @@ record PngChunks(byte[] file, List<Chunk> list, int end) {
   static Parsed<PngChunks> of(byte[] file) {
     ByteBuffer buffer = ByteBuffer.wrap(file);
     List<Chunk> list = new ArrayList<>();
+    int count = 0;
     int at = SIGNATURE;
     while (at + AROUND <= file.length) {
+      if (++count > MOST) {
+        return Parsed.bad(
+            "a PNG may have at most 100000 chunks; this one has more: save it again as JPEG", 0, 0);
+      }
       int length = buffer.getInt(at);
       if (length < 0 || length > file.length - at - AROUND) {
         return Head.endsEarly(Kind.PNG);

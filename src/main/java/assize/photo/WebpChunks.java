@@ -1,15 +1,15 @@
 package assize.photo;
 
 import assize.text.Parsed;
-import java.io.ByteArrayOutputStream;
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** The chunks of a WebP picture (RFC 9649). */
 final class WebpChunks {
@@ -20,10 +20,14 @@ final class WebpChunks {
   private static final int ALPHA = 0x10;
   private static final int START_CODE = 0x2a019d;
 
+  /** Others, of which a file may have millions, are passed over. */
+  private static final Set<String> KNOWN =
+      Set.of("VP8 ", "VP8L", "ALPH", "EXIF", "ICCP", "ANIM", "ANMF");
+
   private WebpChunks() {}
 
   static Parsed<Head> head(byte[] file) {
-    Map<String, byte[]> chunks = new LinkedHashMap<>();
+    Map<String, ByteBuffer> chunks = new HashMap<>();
     ByteBuffer buffer = ByteBuffer.wrap(file).order(ByteOrder.LITTLE_ENDIAN);
     if (file.length < HEAD + 8) {
       return Head.endsEarly(Kind.WEBP);
@@ -38,7 +42,9 @@ final class WebpChunks {
         return Head.endsEarly(Kind.WEBP);
       }
       String name = new String(file, at, 4, StandardCharsets.ISO_8859_1);
-      chunks.putIfAbsent(name, Arrays.copyOfRange(file, at + 8, (int) (at + 8 + length)));
+      if (KNOWN.contains(name)) {
+        chunks.putIfAbsent(name, buffer.slice(at + 8, (int) length));
+      }
       at += (int) (8 + length + length % 2);
     }
     if (chunks.containsKey("ANMF") || chunks.containsKey("ANIM")) {
@@ -47,7 +53,7 @@ final class WebpChunks {
     return head(chunks);
   }
 
-  private static Parsed<Head> head(Map<String, byte[]> chunks) {
+  private static Parsed<Head> head(Map<String, ByteBuffer> chunks) {
     Optional<int[]> size =
         Optional.ofNullable(chunks.get("VP8 "))
             .flatMap(WebpChunks::lossy)
@@ -67,28 +73,30 @@ final class WebpChunks {
     }
     Turn turn =
         Optional.ofNullable(chunks.get("EXIF"))
-            .map(exif -> Orientation.of(withoutPreamble(exif)))
+            .map(exif -> Orientation.of(withoutPreamble(bytes(exif))))
             .orElse(Turn.NONE);
     Optional<byte[]> profile =
-        Optional.ofNullable(chunks.get("ICCP")).filter(it -> it.length <= Head.LONGEST_PROFILE);
+        Optional.ofNullable(chunks.get("ICCP"))
+            .filter(it -> it.capacity() <= Head.LONGEST_PROFILE)
+            .map(WebpChunks::bytes);
     return Parsed.ok(
         new Head(Kind.WEBP, width, height, turn, profile, bare(chunks, width, height)));
   }
 
   /** Reads the size from the head of a key frame (RFC 6386, 9.1). */
-  private static Optional<int[]> lossy(byte[] data) {
-    if (data.length < 10 || (data[0] & 1) != 0 || (three(data, 3) != START_CODE)) {
+  private static Optional<int[]> lossy(ByteBuffer data) {
+    if (data.capacity() < 10 || (data.get(0) & 1) != 0 || (three(data, 3) != START_CODE)) {
       return Optional.empty();
     }
     return sized((three(data, 6) & 0x3fff), (three(data, 7) >> 8 & 0x3fff));
   }
 
   /** Reads the size from 14 bits each (RFC 9649, 3.4). */
-  private static Optional<int[]> lossless(byte[] data) {
-    if (data.length < 5 || data[0] != 0x2f) {
+  private static Optional<int[]> lossless(ByteBuffer data) {
+    if (data.capacity() < 5 || data.get(0) != 0x2f) {
       return Optional.empty();
     }
-    int bits = three(data, 1) | data[4] << 24;
+    int bits = three(data, 1) | data.get(4) << 24;
     return sized((bits & 0x3fff) + 1, (bits >> 14 & 0x3fff) + 1);
   }
 
@@ -96,8 +104,8 @@ final class WebpChunks {
     return width > 0 && height > 0 ? Optional.of(new int[] {width, height}) : Optional.empty();
   }
 
-  private static int three(byte[] data, int at) {
-    return data[at] & 0xff | (data[at + 1] & 0xff) << 8 | (data[at + 2] & 0xff) << 16;
+  private static int three(ByteBuffer data, int at) {
+    return data.get(at) & 0xff | (data.get(at + 1) & 0xff) << 8 | (data.get(at + 2) & 0xff) << 16;
   }
 
   /** Some programs put the preamble of a JPEG before it. */
@@ -106,40 +114,39 @@ final class WebpChunks {
     return preamble ? Arrays.copyOfRange(exif, 6, exif.length) : exif;
   }
 
-  private static byte[] bare(Map<String, byte[]> chunks, int width, int height) {
-    ByteArrayOutputStream kept = new ByteArrayOutputStream();
-    byte[] alpha = chunks.get("ALPH");
-    byte[] lossy = chunks.get("VP8 ");
+  private static byte[] bytes(ByteBuffer data) {
+    byte[] bytes = new byte[data.capacity()];
+    data.get(0, bytes);
+    return bytes;
+  }
+
+  private static byte[] bare(Map<String, ByteBuffer> chunks, int width, int height) {
+    Map<String, ByteBuffer> kept = new LinkedHashMap<>();
+    ByteBuffer alpha = chunks.get("ALPH");
+    ByteBuffer lossy = chunks.get("VP8 ");
     if (lossy != null && alpha != null) {
       ByteBuffer extended = ByteBuffer.allocate(10).order(ByteOrder.LITTLE_ENDIAN);
       extended.putInt(ALPHA).putShort((short) (width - 1)).put((byte) 0);
       extended.putShort((short) (height - 1)).put((byte) 0);
-      write(kept, "VP8X", extended.array());
-      write(kept, "ALPH", alpha);
+      kept.put("VP8X", extended);
+      kept.put("ALPH", alpha);
     }
-    for (String name : List.of("VP8 ", "VP8L")) {
-      byte[] data = chunks.get(name);
-      if (data != null) {
-        write(kept, name, data);
-        break;
-      }
-    }
-    ByteArrayOutputStream whole = new ByteArrayOutputStream();
-    ByteBuffer head = ByteBuffer.allocate(HEAD).order(ByteOrder.LITTLE_ENDIAN);
-    head.put("RIFF".getBytes(StandardCharsets.US_ASCII)).putInt(kept.size() + 4);
-    head.put("WEBP".getBytes(StandardCharsets.US_ASCII));
-    whole.writeBytes(head.array());
-    whole.writeBytes(kept.toByteArray());
-    return whole.toByteArray();
+    String pixels = lossy != null ? "VP8 " : "VP8L";
+    Optional.ofNullable(chunks.get(pixels)).ifPresent(data -> kept.put(pixels, data));
+    int length = kept.values().stream().mapToInt(it -> 8 + padded(it)).sum();
+    ByteBuffer whole = ByteBuffer.allocate(HEAD + length).order(ByteOrder.LITTLE_ENDIAN);
+    whole.put("RIFF".getBytes(StandardCharsets.US_ASCII)).putInt(length + 4);
+    whole.put("WEBP".getBytes(StandardCharsets.US_ASCII));
+    kept.forEach(
+        (name, data) -> {
+          whole.put(name.getBytes(StandardCharsets.US_ASCII)).putInt(data.capacity());
+          whole.put(whole.position(), data, 0, data.capacity());
+          whole.position(whole.position() + padded(data));
+        });
+    return whole.array();
   }
 
-  private static void write(ByteArrayOutputStream out, String name, byte[] data) {
-    ByteBuffer head = ByteBuffer.allocate(8).order(ByteOrder.LITTLE_ENDIAN);
-    head.put(name.getBytes(StandardCharsets.US_ASCII)).putInt(data.length);
-    out.writeBytes(head.array());
-    out.writeBytes(data);
-    if (data.length % 2 == 1) {
-      out.write(0);
-    }
+  private static int padded(ByteBuffer data) {
+    return data.capacity() + data.capacity() % 2;
   }
 }

@@ -24,7 +24,7 @@ class OutputFileTest {
 
   @Test
   void writesWhereNoFolderIsYetAndLeavesNothingBeside() throws IOException {
-    OutputFile.write(folder.resolve("a/b/report.html"), "ä\n");
+    OutputFile.write(folder.resolve("a/b/report.html"), new byte[] {-61, -92, 10});
     assertThat(folder.resolve("a/b")).isDirectoryContaining(it -> it.endsWith("report.html"));
     assertThat(folder.resolve("a/b/report.html")).hasBinaryContent(new byte[] {-61, -92, 10});
     try (Stream<Path> all = Files.list(folder.resolve("a/b"))) {
@@ -36,7 +36,7 @@ class OutputFileTest {
   void takesItsPartAwayWhenItCannotBeMoved() throws IOException {
     Path target = folder.resolve("taken");
     Files.createDirectories(target.resolve("inside"));
-    assertThatThrownBy(() -> OutputFile.write(target, "text"))
+    assertThatThrownBy(() -> OutputFile.write(target, new byte[1]))
         .isInstanceOf(OutputFile.CannotWrite.class)
         .hasMessage("can't write " + target + ": a folder stands there");
     assertThat(names()).containsExactly("taken");

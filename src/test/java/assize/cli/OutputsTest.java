@@ -120,7 +120,7 @@ class OutputsTest {
     }
     Path linked = pages.resolve(".assize-" + gone.pid() + "-" + started + "-1.part");
     Files.createSymbolicLink(linked, pages.resolve("stale.part"));
-    OutputFile.write(pages.resolve("a.html"), "a");
+    OutputFile.write(pages.resolve("a.html"), new byte[] {'a'});
     assertThat(Bench.content(pages))
         .containsOnlyKeys(
             "", "a.html", running, foreign, other, "stale.part", linked.getFileName().toString());
@@ -152,7 +152,7 @@ class OutputsTest {
   @ParameterizedTest
   @ValueSource(ints = {1, 17, 40, 41, 42, 43, 60, 82, 83, 84, 85, 100, 125, 126, 127, 140})
   void leavesEachPageOldOrNewWhenKilled(int after) throws Exception {
-    OutputFile.write(folder.resolve("odd/begun.html"), "");
+    OutputFile.write(folder.resolve("odd/begun.html"), new byte[0]);
     Process process = program("20").start();
     lines(process, after);
     process.destroyForcibly().waitFor();

@@ -148,6 +148,9 @@ interface AtLimit {
     all.put("pixels of a photo", (folder, n) -> photo(png(10_000, (n + 9_999) / 10_000)));
     all.put("pixels of a photo's longer side", (folder, n) -> photo(png(n, 1)));
     all.put("pixels of a progressive JPEG", (folder, n) -> photo(progressive(n)));
+    all.put("pixels of a progressive JPEG, times its scans", (folder, n) -> photo(scans(n)));
+    all.put("segments of a JPEG", (folder, n) -> photo(segments((int) n)));
+    all.put("chunks of a PNG", (folder, n) -> photo(chunks((int) n)));
     all.put("pixels of a WebP photo", (folder, n) -> photo(webp(n)));
     all.put("bytes of a filled-in CSV", AtLimit::csv);
     all.put("bytes of a filled-in workbook", AtLimit::workbook);
@@ -236,7 +239,7 @@ interface AtLimit {
   }
 
   private static String photo(byte[] file) {
-    return Photo.open(file, "x").match(it -> "read", Parsed.Bad::reason);
+    return Photo.open(file).match(it -> "read", Parsed.Bad::reason);
   }
 
   private static byte[] picture(String format, boolean progressive) throws IOException {
@@ -266,14 +269,64 @@ interface AtLimit {
   /** One pixel too many is one row too many. */
   private static byte[] progressive(long pixels) throws IOException {
     byte[] jpeg = picture("jpeg", true);
-    int frame = 0;
-    while (jpeg[frame] != (byte) 0xff || jpeg[frame + 1] != (byte) 0xc2) {
-      frame++;
-    }
+    int frame = marker(jpeg, 0xc2);
     ByteBuffer.wrap(jpeg)
         .putShort(frame + 5, (short) ((pixels + 9_999) / 10_000))
         .putShort(frame + 7, (short) 10_000);
     return jpeg;
+  }
+
+  private static int marker(byte[] jpeg, int marker) {
+    int at = 0;
+    while (jpeg[at] != (byte) 0xff || jpeg[at + 1] != (byte) marker) {
+      at++;
+    }
+    return at;
+  }
+
+  /** Twenty scans of so many rows that all of them have as many pixels as are wanted. */
+  private static byte[] scans(long pixels) throws IOException {
+    byte[] jpeg = progressive((pixels + 19) / 20);
+    int scan = marker(jpeg, 0xda);
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    out.write(jpeg, 0, scan);
+    for (int i = 0; i < 20; i++) {
+      out.write(jpeg, scan, 14);
+    }
+    out.write(new byte[] {(byte) 0xff, (byte) 0xd9});
+    return out.toByteArray();
+  }
+
+  /** Empty comments make up for what an ordinary picture has not. */
+  private static byte[] segments(int n) throws IOException {
+    byte[] jpeg = picture("jpeg", false);
+    int there = 0;
+    for (int at = 2; jpeg[at + 1] != (byte) 0xda; there++) {
+      at += 2 + ((jpeg[at + 2] & 0xff) << 8 | jpeg[at + 3] & 0xff);
+    }
+    byte[] comment = {(byte) 0xff, (byte) 0xfe, 0, 2};
+    return filled(jpeg, 2, comment, n - there - 1);
+  }
+
+  /** Empty texts make up for what a small picture has not. */
+  private static byte[] chunks(int n) throws IOException {
+    byte[] png = picture("png", false);
+    ByteBuffer text = ByteBuffer.allocate(12).putInt(0);
+    text.put("tEXt".getBytes(StandardCharsets.US_ASCII));
+    CRC32 crc = new CRC32();
+    crc.update(text.array(), 4, 4);
+    text.putInt((int) crc.getValue());
+    return filled(png, 33, text.array(), n - 3);
+  }
+
+  private static byte[] filled(byte[] file, int at, byte[] piece, int times) {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    out.write(file, 0, at);
+    for (int i = 0; i < times; i++) {
+      out.writeBytes(piece);
+    }
+    out.write(file, at, file.length - at);
+    return out.toByteArray();
   }
 
   /** The head of a picture, by the format's specification (RFC 6386, 9.1; RFC 9649). */

@@ -54,7 +54,7 @@ class BrokenPicturesTest {
   }
 
   private static Parsed<Photo> read(byte[] file) {
-    return Photo.of(file, "", List.of());
+    return Photo.of(file, List.of());
   }
 
   private static String reason(byte[] file) {
@@ -223,8 +223,7 @@ class BrokenPicturesTest {
       })
   void aPhonesOwnFormatIsNamedAndWhatToDo(String brand, String words) {
     byte[] file = Planted.join(new byte[] {0, 0, 0, 24}, Planted.text(brand), new byte[40]);
-    String reason =
-        Photo.of(file, "photo.jpg", List.of()).match(photo -> "read", Parsed.Bad::reason);
+    String reason = Photo.of(file, List.of()).match(photo -> "read", Parsed.Bad::reason);
     assertThat(reason).startsWith(words);
   }
 

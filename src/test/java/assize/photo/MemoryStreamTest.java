@@ -37,7 +37,7 @@ class MemoryStreamTest {
     bytes.putInt(4, cut.length - 8).putInt(16, cut.length - 20);
     int old = bytes.getInt(SIZE_AT);
     bytes.putInt(SIZE_AT, old & 0xF0000000 | 3999 << 14 | 3999);
-    String said = Photo.of(cut, "a.webp", List.of()).match(it -> "shown", it -> it.reason());
+    String said = Photo.of(cut, List.of()).match(it -> "shown", it -> it.reason());
     assertThat(said).contains("damaged");
   }
 }

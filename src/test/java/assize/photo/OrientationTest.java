@@ -18,7 +18,7 @@ class OrientationTest {
   private static final int HEIGHT = 40;
 
   private static Photo turned(byte[] file, Box... covered) {
-    return Photo.of(file, "", List.of(covered)).toOptional().orElseThrow();
+    return Photo.of(file, List.of(covered)).toOptional().orElseThrow();
   }
 
   private static byte[] jpeg(int orientation, ByteOrder order) {

@@ -18,7 +18,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** Pictures made here, and what becomes of them. */
 class PhotoTest {
   private static Photo good(byte[] file, Box... covered) {
-    return Photo.of(file, "", List.of(covered)).toOptional().orElseThrow();
+    return Photo.of(file, List.of(covered)).toOptional().orElseThrow();
   }
 
   @Test
@@ -122,9 +122,8 @@ class PhotoTest {
     "png, lamp.photo,"
   })
   void aPictureNamedAsAnotherIsShownAndSaidToBe(String format, String name, String words) {
-    Photo photo =
-        Photo.of(Corners.file(format, 60, 40), name, List.of()).toOptional().orElseThrow();
-    assertThat(photo.misnamed().orElse(null)).isEqualTo(words);
+    Photo photo = Photo.of(Corners.file(format, 60, 40), List.of()).toOptional().orElseThrow();
+    assertThat(photo.misnamed(name).orElse(null)).isEqualTo(words);
   }
 
   /** A gray of 128 stays one: Java's own conversion of such a PNG would give 188. */

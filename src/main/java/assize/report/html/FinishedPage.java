@@ -1,5 +1,8 @@
 package assize.report.html;
 
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -33,7 +36,30 @@ public final class FinishedPage {
   private static final Pattern LOADING_STYLE = Pattern.compile("(?i)url\\s*\\(|@import|\\\\");
   private static final int SHOWN = 80;
 
+  /** How each page begins: by this a page of an earlier run is known. */
+  private static final Pattern BEGINNING =
+      Pattern.compile(
+          "\\s*<!DOCTYPE html>\\s*<html lang=\"en\" data-vehicle=\"[^\"]*+\"(?: data-standard=\"[^\"]*+\")?>"
+              + "\\s*<head>\\s*<meta charset=\"utf-8\">\\s*<meta"
+              + " http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; style-src"
+              + " 'sha256-");
+
+  /** Enough for the beginning of nearly every page, in bytes. */
+  private static final int USUAL_BEGINNING = 8192;
+
+  /** Enough for three texts as long as a text may be, each letter written as six bytes. */
+  private static final int LONGEST_BEGINNING = 3 * 65_536 * 6 + USUAL_BEGINNING;
+
   private FinishedPage() {}
+
+  /** Says whether a file begins as every page does that was checked here. */
+  public static boolean isOne(InputStream file) throws IOException {
+    String begins = new String(file.readNBytes(USUAL_BEGINNING), StandardCharsets.ISO_8859_1);
+    if (begins.length() == USUAL_BEGINNING && !BEGINNING.matcher(begins).lookingAt()) {
+      begins += new String(file.readNBytes(LONGEST_BEGINNING), StandardCharsets.ISO_8859_1);
+    }
+    return BEGINNING.matcher(begins).lookingAt();
+  }
 
   /**
    * Checks a page.
@@ -92,6 +118,9 @@ public final class FinishedPage {
     Document page = Jsoup.parse(html);
     List<String> faults = new ArrayList<>();
     List<Element> all = page.getAllElements();
+    if (!BEGINNING.matcher(html).lookingAt()) {
+      faults.add("a beginning by which no later run knows the page");
+    }
     policy(page, files, faults);
     elements(all, script, files, faults);
     Set<String> ids = ids(all, faults);
