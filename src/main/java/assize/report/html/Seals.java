@@ -69,6 +69,8 @@ public final class Seals {
   private final List<String> open = new ArrayList<>();
   private int drawings;
   private boolean inPart;
+  private final StringBuilder tag = new StringBuilder();
+  private final StringBuilder word = new StringBuilder();
   private final StringBuilder name = new StringBuilder();
   private final StringBuilder number = new StringBuilder();
   private final StringBuilder seal = new StringBuilder();
@@ -175,7 +177,8 @@ public final class Seals {
     if (FOREIGN.contains(element)) {
       throw new Foreign("an element <" + element + ">");
     }
-    StringBuilder tag = new StringBuilder(element);
+    tag.setLength(0);
+    tag.append(element);
     boolean part = false;
     boolean ended = false;
     for (int c = space(); c >= 0 && c != '>'; c = space()) {
@@ -185,11 +188,19 @@ public final class Seals {
         continue;
       }
       String attribute = name("/>=");
-      String value = space() == '=' ? value() : "";
-      if (!HARMLESS.contains(attribute) && tag.length() < KEPT) {
-        tag.append(' ').append(attribute).append('=').append(value);
+      boolean kept = !HARMLESS.contains(attribute) && tag.length() < KEPT;
+      if (kept) {
+        tag.append(' ').append(attribute).append('=');
       }
-      part |= attribute.equals("id") && value.equals("left-out");
+      if (space() == '=') {
+        value();
+      } else {
+        word.setLength(0);
+      }
+      if (kept) {
+        tag.append(word);
+      }
+      part |= attribute.equals("id") && isPart();
     }
     next();
     if (part) {
@@ -286,32 +297,39 @@ public final class Seals {
     return Parser.unescapeEntities(text.toString(), false);
   }
 
-  /** Reads a name up to a space or one of some characters; the first always belongs to it. */
-  private String name(String ends) throws IOException {
-    StringBuilder read = new StringBuilder();
-    do {
-      keep(read, next());
-    } while (peek() >= 0 && !isSpace(peek()) && ends.indexOf(peek()) < 0);
-    return read.toString().toLowerCase(Locale.ROOT);
+  /** Says whether the name just read is that of the part; no name has characters written out. */
+  private boolean isPart() throws Foreign {
+    if (word.indexOf("&") >= 0) {
+      throw new Foreign("a name with an & in it");
+    }
+    return word.toString().equals("left-out");
   }
 
-  private String value() throws IOException {
+  /** Reads a name up to a space or one of some characters; the first always belongs to it. */
+  private String name(String ends) throws IOException {
+    word.setLength(0);
+    do {
+      int c = next();
+      keep(word, c >= 'A' && c <= 'Z' ? c + ('a' - 'A') : c);
+    } while (peek() >= 0 && !isSpace(peek()) && ends.indexOf(peek()) < 0);
+    return word.toString();
+  }
+
+  /** Reads a value. */
+  private void value() throws IOException {
     next();
-    StringBuilder value = new StringBuilder();
+    word.setLength(0);
     int quote = space();
     if (quote == '"' || quote == '\'') {
       next();
       for (int c = next(); c >= 0 && c != quote; c = next()) {
-        keep(value, c);
+        keep(word, c);
       }
     } else {
       while (peek() >= 0 && !isSpace(peek()) && peek() != '>') {
-        keep(value, next());
+        keep(word, next());
       }
     }
-    return value.indexOf("&") < 0
-        ? value.toString()
-        : Parser.unescapeEntities(value.toString(), true);
   }
 
   /** Passes over what is no text of the page, and over its end tag. */

@@ -12,6 +12,8 @@ import java.io.StringReader;
 import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -82,7 +84,7 @@ class SealsTest {
         "PARTPART| a second part on masked numbers",
         "PART<section id='left-out'></section>| a second part on masked numbers",
         "PART<p id=left-out></p>| a second part on masked numbers",
-        "PART<p id='left&#45;out'></p>| a second part on masked numbers",
+        "PART<p id='left&#45;out'></p>| a name with an & in it",
         "<script>a<!--<script></script>PART--></script>| a comment within <script>",
         "<div><object></div>PART| an element <object>",
         "<div><canvas></div>PART| ends nothing",
@@ -127,5 +129,21 @@ class SealsTest {
     String changed = PAGE.replace(was, is);
     assertThat(changed).isNotEqualTo(PAGE);
     assertThat(refusal(changed)).contains(reason);
+  }
+
+  @Test
+  void refusesMoreNumbersAndDeeperElementsThanTheLimits() {
+    Matcher one = Pattern.compile("<div><dt>chassis.*?</div>", Pattern.DOTALL).matcher(PAGE);
+    assertThat(one.find()).isTrue();
+    String number = one.group();
+    assertThat(seals(PAGE.replace(number, number.repeat(1000)))).hasSize(1000);
+    assertThat(refusal(PAGE.replace(number, number.repeat(1001)))).contains("more than 1000");
+    // html, body, the page and main stand around
+    String main = "<main>";
+    for (int deep : new int[] {96, 97}) {
+      String changed = PAGE.replace(main, main + "<b>".repeat(deep) + "</b>".repeat(deep));
+      assertThat(read(changed).toOptional().isPresent()).isEqualTo(deep == 96);
+    }
+    assertThat(seals(PAGE.replace("X-4xxx", "X".repeat(2000))).get(0).masked()).hasSize(1000);
   }
 }
