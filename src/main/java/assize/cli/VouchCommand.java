@@ -21,6 +21,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -161,34 +162,44 @@ final class VouchCommand implements Callable<Integer> {
   }
 
   private int renew(String id, Path kept, Optional<Parsed<Secret>> before) {
+    if (before.isEmpty()) {
+      Secret now = SecretFile.begin(id);
+      SecretFile.keep(kept, file, now);
+      return renewed(kept, now, Optional.empty());
+    }
     return before
-        .map(it -> it.match(old -> renew(id, kept, old), bad -> refuse(kept + ": " + bad.reason())))
-        .orElseGet(
-            () ->
-                refuse(kept + " is not there; the next assize judge --share makes a new secret"));
+        .get()
+        .match(
+            old -> {
+              Secret now = SecretFile.begin(id);
+              SecretFile.replace(file, old, now);
+              return renewed(kept, now, Optional.of(old));
+            },
+            bad -> refuse(kept + ": " + bad.reason()));
   }
 
-  private int renew(String id, Path kept, Secret old) {
-    Secret now = SecretFile.begin(id);
-    Path earlier = SecretFile.earlier(file, old);
-    SecretFile.replace(file, old, now);
-    terminal.result(
-        json
-            ? Json.object()
-                .text("secret", kept.toString())
-                .orNull("made", now.made().map(LocalDate::toString))
-                .text("mark", now.mark())
-                .text("before", earlier.toString())
-                .toString()
-            : String.join(
-                "\n",
-                Visible.of(SecretFile.words(kept, now)) + " is new: keep it, give it to nobody",
+  private int renewed(Path kept, Secret now, Optional<Secret> old) {
+    Optional<Path> earlier = old.map(it -> SecretFile.earlier(file, it));
+    if (json) {
+      terminal.result(
+          Json.object()
+              .text("secret", kept.toString())
+              .orNull("made", now.made().map(LocalDate::toString))
+              .text("mark", now.mark())
+              .orNull("before", earlier.map(Path::toString))
+              .toString());
+      return Exit.DONE;
+    }
+    List<String> lines = new ArrayList<>();
+    lines.add(SecretFile.words(kept, now) + " is new: keep it, give it to nobody");
+    old.ifPresent(
+        it ->
+            lines.add(
                 "  Keep "
-                    + Visible.of(SecretFile.words(earlier, old))
-                    + " too: copies made with it need it.",
-                "  Make the copies for others again: assize judge "
-                    + Visible.of(file.toString())
-                    + " --share"));
+                    + SecretFile.words(SecretFile.earlier(file, it), it)
+                    + " too: copies made with it need it."));
+    lines.add("  Make the copies for others again: assize judge " + file + " --share");
+    lines.forEach(line -> terminal.result(Visible.of(line)));
     return Exit.DONE;
   }
 
