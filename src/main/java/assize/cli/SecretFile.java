@@ -123,7 +123,8 @@ final class SecretFile {
 
   /** Names a secret so that it can be told from another: where it lies, since when, its mark. */
   static String words(Path file, Secret secret) {
-    String made = secret.made().map(day -> "made " + day).orElse("it does not say when it was made");
+    String made =
+        secret.made().map(day -> "made " + day).orElse("it does not say when it was made");
     return file + " (" + link(file) + made + ", mark " + secret.mark() + ")";
   }
 

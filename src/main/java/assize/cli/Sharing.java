@@ -52,8 +52,7 @@ final class Sharing implements Reports.Made {
     this.mask = Mask.of(vehicle.numbers().values(), vehicle.unsharedWords());
     this.secretFile = SecretFile.of(record);
     this.kept = SecretFile.read(secretFile);
-    this.secret =
-        kept.flatMap(Parsed::toOptional).orElseGet(() -> SecretFile.begin(vehicle.id()));
+    this.secret = kept.flatMap(Parsed::toOptional).orElseGet(() -> SecretFile.begin(vehicle.id()));
   }
 
   /** Reads the secret of a record, or thinks of a new one. */

@@ -124,8 +124,7 @@ final class VouchCommand implements Callable<Integer> {
   }
 
   private int show(Inputs.Read read, Path kept, Parsed<Secret> secret) {
-    return secret.match(
-        good -> show(read, kept, good), bad -> refuse(kept + ": " + bad.reason()));
+    return secret.match(good -> show(read, kept, good), bad -> refuse(kept + ": " + bad.reason()));
   }
 
   private int show(Inputs.Read read, Path kept, Secret secret) {

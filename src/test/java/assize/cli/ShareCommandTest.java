@@ -342,7 +342,10 @@ class ShareCommandTest {
     Ran no = Ran.of("vouch", page, "TB7-48392", key);
     assertThat(no.exit()).isEqualTo(1);
     assertThat(no.err()).startsWith("no: ").contains("TB7-48xxx");
-    String other = assize.share.Secret.random("a", java.time.LocalDate.EPOCH).key("truck-tb7-48391", "chassis").words();
+    String other =
+        assize.share.Secret.random("a", java.time.LocalDate.EPOCH)
+            .key("truck-tb7-48391", "chassis")
+            .words();
     assertThat(Ran.of("vouch", page, NUMBER, other).err()).startsWith("no: ");
     char last = key.charAt(key.length() - 1);
     String mistyped = key.substring(0, key.length() - 1) + (last == 'A' ? 'B' : 'A');

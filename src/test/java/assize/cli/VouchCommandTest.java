@@ -97,7 +97,8 @@ class VouchCommandTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"L4-54-388", "L45-4-388", "L45 4388", "L454388", "L45-4388.", "L45-43★88"})
+  @ValueSource(
+      strings = {"L4-54-388", "L45-4-388", "L45 4388", "L454388", "L45-4388.", "L45-43★88"})
   void saysNoToANumberThatIsWrittenOtherwiseThanThePageShows(String number) {
     share();
     Ran no = Ran.of("vouch", page(), number, keys().get(0));
@@ -364,7 +365,9 @@ class VouchCommandTest {
     assertThat(keys()).as("by the record's own name").isEqualTo(before);
     assertThat(Ran.of("vouch", page(), "L45-4388", before.get(0)).out()).startsWith("yes: ");
     String said = "truck.secret does not say for which record it was made; add the line `record: ";
-    assertThat(share().err()).contains(said + "truck`").contains("it does not say when it was made");
+    assertThat(share().err())
+        .contains(said + "truck`")
+        .contains("it does not say when it was made");
     assertThat(Files.readString(secret)).isEqualTo(first);
 
     Files.writeString(record, RECORD.replace("record: truck", "record: lorry"));

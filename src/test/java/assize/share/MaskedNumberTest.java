@@ -76,8 +76,13 @@ class MaskedNumberTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "L45-\u001b[31m4388", "L45-\u202e4388", "L45\u200b-4388", "L45-4\ud83d\ude42388",
-        "L45-4\ud83d388", "L45\n4388", "L45-\ue0004388"
+        "L45-\u001b[31m4388",
+        "L45-\u202e4388",
+        "L45\u200b-4388",
+        "L45-4\ud83d\ude42388",
+        "L45-4\ud83d388",
+        "L45\n4388",
+        "L45-\ue0004388"
       })
   void noNumberHasWhatCanNotBeSeenNorPictures(String number) {
     assertThat(MaskedNumber.strange(number)).isPresent();

@@ -50,8 +50,17 @@ public final class Seals {
   /** Elements whose text this program would read otherwise than a browser does. */
   private static final Set<String> FOREIGN =
       Set.of(
-          "iframe", "math", "noembed", "noframes", "noscript", "object", "plaintext", "select",
-          "template", "textarea", "xmp");
+          "iframe",
+          "math",
+          "noembed",
+          "noframes",
+          "noscript",
+          "object",
+          "plaintext",
+          "select",
+          "template",
+          "textarea",
+          "xmp");
 
   private static final Pattern DIGEST = Pattern.compile("[0-9a-f]{64}");
   private static final String DOCTYPE = "!doctype html>";

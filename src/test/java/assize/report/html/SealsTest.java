@@ -62,7 +62,8 @@ class SealsTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"", "record: a\n", "<!DOCTYPE html><html><body><p>A page</p></body></html>"})
+  @ValueSource(
+      strings = {"", "record: a\n", "<!DOCTYPE html><html><body><p>A page</p></body></html>"})
   void findsNoneInWhatIsNoCopy(String page) {
     assertThat(seals(page)).isEmpty();
   }
@@ -103,13 +104,13 @@ class SealsTest {
 
   /** In an attribute or a script it is no part of the page. */
   @ParameterizedTest
-  @ValueSource(strings = {"<p title='PART'></p>", "<script>PART</script>", "<p title=\"PART'\"></p>"})
+  @ValueSource(
+      strings = {"<p title='PART'></p>", "<script>PART</script>", "<p title=\"PART'\"></p>"})
   void findsNoneWhereNoneIsShown(String around) {
     int start = PAGE.indexOf(PART);
     int end = PAGE.indexOf("</section>", start) + "</section>".length();
     String part = PAGE.substring(start, end).replace('"', '`');
-    String changed =
-        PAGE.substring(0, start) + around.replace("PART", part) + PAGE.substring(end);
+    String changed = PAGE.substring(0, start) + around.replace("PART", part) + PAGE.substring(end);
     assertThat(seals(changed)).isEmpty();
   }
 
@@ -133,7 +134,8 @@ class SealsTest {
 
   @Test
   void refusesMoreNumbersAndDeeperElementsThanTheLimits() {
-    Matcher one = Pattern.compile("<div><dt>chassis: <strong>.*?</div>", Pattern.DOTALL).matcher(PAGE);
+    Matcher one =
+        Pattern.compile("<div><dt>chassis: <strong>.*?</div>", Pattern.DOTALL).matcher(PAGE);
     assertThat(one.find()).isTrue();
     String number = one.group();
     assertThat(seals(PAGE.replace(number, number.repeat(1000)))).hasSize(1000);
