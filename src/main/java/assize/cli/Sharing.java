@@ -52,7 +52,7 @@ final class Sharing implements Reports.Made {
     this.mask = Mask.of(vehicle.numbers().values(), vehicle.unsharedWords());
     this.secretFile = SecretFile.of(record);
     this.kept = SecretFile.read(secretFile);
-    this.secret = kept.flatMap(Parsed::toOptional).orElseGet(Secret::random);
+    this.secret = kept.flatMap(Parsed::toOptional).orElseGet(() -> SecretFile.begin(vehicle.id()));
   }
 
   /** Reads the secret of a record, or thinks of a new one. */
@@ -62,7 +62,7 @@ final class Sharing implements Reports.Made {
         read ->
             read.match(
                 good -> true,
-                bad -> sharing.problems.add(SecretFile.damaged(sharing.secretFile, bad.reason()))));
+                bad -> sharing.problems.add(sharing.secretFile + ": " + bad.reason())));
     return sharing;
   }
 
@@ -227,7 +227,7 @@ final class Sharing implements Reports.Made {
     }
   }
 
-  /** Tells of a secret that is new, and of the photos to be looked at. */
+  /** Tells which secret is used, and of the photos to be looked at. */
   @Override
   public List<String> notes() {
     List<String> notes = new ArrayList<>();
@@ -236,6 +236,8 @@ final class Sharing implements Reports.Made {
           "note: "
               + secretFile
               + " is new: keep it, give it to nobody; by it a masked number can be vouched for");
+    } else {
+      notes.addAll(SecretFile.notes(record, judgment.vehicle().id(), secret));
     }
     look(copy.judgment().vehicle().evidence().keySet()).ifPresent(notes::add);
     return notes;

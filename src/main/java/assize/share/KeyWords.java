@@ -16,7 +16,7 @@ import java.util.stream.IntStream;
 final class KeyWords {
   private static final int BYTES = 32;
   private static final int GROUPS = 13;
-  private static final int GROUP = 5;
+  static final int GROUP = 5;
 
   /** Neither I, L, O nor U: I and L are read as 1, O as 0. */
   private static final String LETTERS = "0123456789ABCDEFGHJKMNPQRSTVWXYZ";

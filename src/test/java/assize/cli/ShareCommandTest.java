@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import assize.judgment.Judgment;
 import assize.record.Unshared;
+import assize.report.html.Seals;
 import assize.share.Copy;
 import assize.share.LeavingOut;
 import assize.share.Mask;
@@ -331,7 +332,7 @@ class ShareCommandTest {
         owner.out().lines().filter(it -> it.contains("opening words")).findFirst().orElse("");
     String[] groups = words.replaceAll(".*opening words +", "").split("-");
     String key = String.join("-", groups);
-    Ran yes = Ran.of("vouch", page, "tb7 48391", key);
+    Ran yes = Ran.of("vouch", page, "tb7-48391", key);
     assertThat(yes.exit()).as(yes.err()).isZero();
     assertThat(yes.out()).startsWith("yes: ").contains("TB7-48xxx");
     Object[] parted = {"vouch", page, NUMBER};
@@ -341,7 +342,10 @@ class ShareCommandTest {
     Ran no = Ran.of("vouch", page, "TB7-48392", key);
     assertThat(no.exit()).isEqualTo(1);
     assertThat(no.err()).startsWith("no: ").contains("TB7-48xxx");
-    String other = assize.share.Secret.random().key("truck-tb7-48391", "chassis").words();
+    String other =
+        assize.share.Secret.random("a", java.time.LocalDate.EPOCH)
+            .key("truck-tb7-48391", "chassis")
+            .words();
     assertThat(Ran.of("vouch", page, NUMBER, other).err()).startsWith("no: ");
     char last = key.charAt(key.length() - 1);
     String mistyped = key.substring(0, key.length() - 1) + (last == 'A' ? 'B' : 'A');
@@ -359,8 +363,8 @@ class ShareCommandTest {
   void noFingerprintIsFoundByTryingAllEndings() throws IOException {
     share();
     String shown =
-        assize.report.html.SharedPage.seals(page()).stream()
-            .map(assize.report.html.SharedPage.Seal::fingerprint)
+        Seals.of(new java.io.StringReader(page())).toOptional().orElseThrow().stream()
+            .map(Seals.Seal::fingerprint)
             .collect(Collectors.joining());
     assertThat(shown).hasSize(64);
     String everything = searchable(page());

@@ -3,17 +3,20 @@ package assize.docs;
 import assize.cli.Main;
 import assize.cli.Terminal;
 import assize.photo.Photo;
+import assize.share.Secret;
 import assize.text.Parsed;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.PrintStream;
+import java.io.RandomAccessFile;
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.function.LongFunction;
@@ -155,6 +158,7 @@ interface AtLimit {
     all.put("bytes of a filled-in CSV", AtLimit::csv);
     all.put("bytes of a filled-in workbook", AtLimit::workbook);
     all.put("cells of a filled-in workbook", AtLimit::cells);
+    all.put("bytes of a page that `vouch` checks", AtLimit::page);
     all.put("bytes of a record's secret", AtLimit::secret);
     return all;
   }
@@ -416,6 +420,16 @@ interface AtLimit {
     parts.put(name, xml.replace("</sheetData>", row).getBytes(StandardCharsets.UTF_8));
     Files.write(table, packed(parts, 0));
     return merged(folder, table);
+  }
+
+  /** A page that is all zeros, which most disks do not keep. */
+  private static String page(Path folder, long n) throws IOException {
+    Path page = folder.resolve("page.html");
+    try (RandomAccessFile file = new RandomAccessFile(page.toFile(), "rw")) {
+      file.setLength(n);
+    }
+    String words = Secret.random("one", LocalDate.EPOCH).key("one", "chassis").words();
+    return run("vouch", page.toString(), "L45-4388", words);
   }
 
   private static String secret(Path folder, long n) throws IOException {

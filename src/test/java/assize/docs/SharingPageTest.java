@@ -10,7 +10,9 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 /** The worked example of the page on copies for others is right. */
 class SharingPageTest {
@@ -40,5 +42,47 @@ class SharingPageTest {
     String right = words.split("-")[2];
     String reason = Key.read(words.replace(right, wrong)).match(key -> "read", bad -> bad.reason());
     assertThat(page()).contains("error: the opening words: " + reason);
+  }
+
+  /** The secret of the page's example; the page shows its mark alone. */
+  private static final String SECRET =
+      """
+      record: l45-4388
+      made: 2026-07-14
+      secret: P8VBB-SADQA-D8YH3-5ADJ7-2BPT4-BC6B6-1BN29-N8B97-R9R8K-YKZA5-WT6S1-02YJ9-3XS0J
+      """;
+
+  @Test
+  void theCommandsSayWhatThePageSays(@TempDir Path folder) throws Exception {
+    Program program = new Program(folder);
+    assertThat(program.run("assize demo .").exit()).isZero();
+    Files.writeString(folder.resolve("l45-4388.secret"), SECRET);
+    String shared = program.run("assize judge l45-4388.yaml --share").text();
+    assertThat(page()).contains(line(shared, "note: l45-4388.secret"));
+    String owner = program.run("assize vouch l45-4388.yaml").text();
+    assertThat(page()).contains("```\n" + first(owner, 4) + "```\n");
+    String words = found("opening words  (\\S+)");
+    String copy = "assize vouch reports/l45-4xxx-shared.html ";
+    String told = program.run(copy + "L45-4388 " + words).text();
+    assertThat(told).startsWith("yes: ");
+    assertThat(page()).contains("```\n" + told + "```\n");
+    assertThat(program.run(copy + "L45-43-88 " + words).text()).startsWith("no: ");
+    String renewed = program.run("assize vouch l45-4388.yaml --new-secret").text();
+    assertThat(drawn(page())).contains("```\n" + drawn(renewed) + "```\n");
+    assertThat(folder.resolve(found("Keep (\\S+\\.secret)"))).hasContent(SECRET);
+  }
+
+  private static String line(String text, String start) {
+    return text.lines().filter(it -> it.startsWith(start)).findFirst().orElseThrow();
+  }
+
+  private static String first(String text, int lines) {
+    return text.lines().limit(lines).map(it -> it + "\n").collect(Collectors.joining());
+  }
+
+  /** Returns a text without what a new secret draws by lot, and its day. */
+  private static String drawn(String text) {
+    return text.replaceAll("made [0-9-]{10}", "made DAY")
+        .replaceAll("mark (?!EC1HW)[0-9A-Z]{5}", "mark LOT");
   }
 }

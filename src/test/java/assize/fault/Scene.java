@@ -1,5 +1,6 @@
 package assize.fault;
 
+import assize.share.Secret;
 import assize.text.Sha256;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
@@ -8,6 +9,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -48,6 +50,12 @@ record Scene(String name, List<String> words, Map<String, String> old, List<Stri
               "a copy for others",
               List.of("judge --share @/one.yaml --out @/out"),
               Map.of("out/one-shared.html", PAGE),
+              List.of()),
+          new Scene(
+              "a new secret",
+              List.of("vouch --new-secret @/one.yaml"),
+              Map.of(
+                  "one.secret", Secret.random("one", LocalDate.of(2026, 7, 14)).file("one.yaml")),
               List.of()),
           new Scene(
               "a roster",

@@ -18,7 +18,7 @@ import org.jsoup.nodes.Node;
 import org.jsoup.nodes.TextNode;
 import org.jsoup.select.NodeVisitor;
 
-/** What must be true of a copy for others before anybody gets it, and what can be read from one. */
+/** What must be true of a copy for others before anybody gets it. */
 public final class SharedPage {
   private static final Set<String> INLINE =
       Set.of("a", "em", "strong", "i", "b", "small", "span", "abbr", "code");
@@ -62,9 +62,6 @@ public final class SharedPage {
    */
   public record Fault(String where, String what) {}
 
-  /** A masked number as the page tells it, and its fingerprint. */
-  public record Seal(String number, String fingerprint) {}
-
   /**
    * Searches a finished page for what the mask would still change: in its texts, over the bounds of
    * elements too, its attributes and its remarks. Only digests, coordinates, classes and the page's
@@ -79,23 +76,6 @@ public final class SharedPage {
     document.traverse(page.new Texts());
     document.getAllElements().forEach(page::attributes);
     return List.copyOf(page.faults);
-  }
-
-  /** Returns the fingerprints of masked numbers; none where the page is no copy for others. */
-  public static List<Seal> seals(String html) {
-    return Jsoup.parse(html).select("#left-out .seal").stream()
-        .filter(it -> DIGEST.matcher(it.text()).matches())
-        .map(it -> new Seal(numberOf(it), it.text()))
-        .toList();
-  }
-
-  private static String numberOf(Element seal) {
-    Element term = seal.previousElementSibling();
-    if (term == null) {
-      return "";
-    }
-    Element masked = term.selectFirst("strong");
-    return term.ownText().replaceAll(":\\s*$", "") + (masked == null ? "" : " " + masked.text());
   }
 
   /** Joins the text of each block, whatever elements it is divided into. */

@@ -132,7 +132,7 @@ public final class Json {
         case '\r' -> out.append("\\r");
         case '\t' -> out.append("\\t");
         default -> {
-          if (c < 0x20 || Character.isSurrogate(c) && !paired(text, i) || c == 0x7f) {
+          if (isHidden(text, i)) {
             out.append("\\u").append(Integer.toHexString(0x10000 | c), 1, 5);
           } else {
             out.append(c);
@@ -141,6 +141,23 @@ public final class Json {
       }
     }
     return out.append('"');
+  }
+
+  /** Says whether a character would steer a terminal, can't be seen, or is half of one. */
+  private static boolean isHidden(String text, int i) {
+    char c = text.charAt(i);
+    if (Character.isSurrogate(c)) {
+      int start = Character.isLowSurrogate(c) && i > 0 ? i - 1 : i;
+      return !paired(text, i) || Character.getType(text.codePointAt(start)) == Character.FORMAT;
+    }
+    return switch (Character.getType(c)) {
+      case Character.CONTROL,
+          Character.FORMAT,
+          Character.LINE_SEPARATOR,
+          Character.PARAGRAPH_SEPARATOR ->
+          true;
+      default -> false;
+    };
   }
 
   private static boolean paired(String text, int i) {

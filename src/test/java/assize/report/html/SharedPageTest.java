@@ -78,10 +78,10 @@ class SharedPageTest {
     String page =
         HtmlReport.render(masked.view(), Map.of(masked.pictures().apply("photo-1"), picture));
     assertThat(faults(page)).isEmpty();
-    assertThat(SharedPage.seals(page))
-        .containsExactly(new SharedPage.Seal("chassis X-4xxx", "ab".repeat(32)));
+    assertThat(SealsTest.seals(page))
+        .containsExactly(new Seals.Seal("chassis", "X-4xxx", "ab".repeat(32)));
     assertThat(faults(page.replaceFirst("X-4xxx", "X-4388"))).hasSize(1);
-    assertThat(SharedPage.seals(HtmlReport.render(plain))).isEmpty();
+    assertThat(SealsTest.seals(HtmlReport.render(plain))).isEmpty();
   }
 
   @Test
