@@ -389,7 +389,9 @@ class LauncherIT {
     }
   }
 
-  /** What others could do to a cache: in which folder or file, and whether it takes another user. */
+  /**
+   * What others could do to a cache: in which folder or file, and whether it takes another user.
+   */
   enum Shared {
     FOLDER_OF_ANOTHER(true, (folder, archive) -> own(folder)),
     FOLDER_FOR_ALL(false, (folder, archive) -> mode(folder, "rwxrwxrwx")),
@@ -465,7 +467,8 @@ class LauncherIT {
     assertThat(archive).isRegularFile();
     assertThat(Files.isSymbolicLink(archive)).isFalse();
     for (Path file : List.of(archive, text)) {
-      assertThat(Files.getAttribute(file, "unix:uid")).isEqualTo(Files.getAttribute(temp, "unix:uid"));
+      assertThat(Files.getAttribute(file, "unix:uid"))
+          .isEqualTo(Files.getAttribute(temp, "unix:uid"));
       assertThat(mode(file)).endsWith("------");
     }
   }

@@ -13,6 +13,8 @@ const yamlText = (() => {
   return {
     /* Returns a text without what no record may hold: what can't be seen, and halves of characters. */
     clean: (text) => text.replace(/\r\n?/g, '\n').replace(halves, '').replace(unseen, ''),
+    /* Returns the place of the first such character, or -1. */
+    unseenIn: (text) => text.search(new RegExp(`${halves.source}|${unseen.source}`)),
     of: (text) =>
       (plain.test(text) || measured.test(text)) && !words.test(text)
         ? text
