@@ -348,6 +348,9 @@ const readYaml = (text) => {
           if (/[\r\n]/.test(text.slice(node.end, at))) {
             refuse('this colon stands in another line than its name');
           }
+          if (at - from > limits.name) {
+            refuse('this is too long for a name', from);
+          }
           part.colon = at++;
           part.node = nothing(at);
           skip();
