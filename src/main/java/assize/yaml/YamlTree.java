@@ -6,7 +6,6 @@ import assize.diagnostic.Result;
 import assize.text.SourceFile;
 import assize.text.Span;
 import assize.yaml.Node.Scalar.Style;
-import java.io.StringReader;
 import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -71,7 +70,7 @@ public final class YamlTree {
     this.source = file.text();
     this.problems = problems;
     this.codePoints = new CodePoints(text);
-    this.parser = FACTORY.createParser(ObjectReadContext.empty(), new StringReader(text));
+    this.parser = FACTORY.createParser(ObjectReadContext.empty(), new WholeCharacters(text));
   }
 
   /** Reads a text as a tree with places; what its names mean is not asked. */

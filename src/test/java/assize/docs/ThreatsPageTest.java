@@ -15,7 +15,7 @@ import org.junit.jupiter.api.Test;
 
 /** Every test that the page on threats leans on is there, and every threat has one. */
 class ThreatsPageTest {
-  private static final Pattern NAMED = Pattern.compile("`([A-Z][A-Za-z]+Test)`");
+  private static final Pattern NAMED = Pattern.compile("`([A-Z][A-Za-z]+(?:Test|IT))`");
   private static final int COLUMNS = 4;
 
   private static List<String> rows() throws IOException {

@@ -1,8 +1,10 @@
 package assize.release;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -20,7 +22,9 @@ import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * The launcher as it is shipped, run as somebody would: whatever happens to its archive, Assize
@@ -30,6 +34,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 class LauncherIT {
   private static final Path SHIPPED = Path.of("target/assize").toAbsolutePath();
   private static final Path JAVA = Path.of(System.getProperty("java.home"));
+  private static final boolean CI = "true".equals(System.getenv("CI"));
   private static final String[] ASKED = {"date", "1934-05~", "no date", "*", ""};
 
   @TempDir Path temp;
@@ -255,7 +260,7 @@ class LauncherIT {
       environment(builder, java.environment());
       return builder.start();
     } catch (IOException e) {
-      throw new java.io.UncheckedIOException(e);
+      throw new UncheckedIOException(e);
     }
   }
 
@@ -266,11 +271,259 @@ class LauncherIT {
     Launched none = launch(Map.of("PATH", empty.toString()), command);
     assertThat(none.exit()).isEqualTo(127);
     assertThat(none.err()).contains("install Java 17 or later").hasLineCount(1);
+    Launched wrong =
+        launch(Map.of("PATH", empty.toString(), "JAVA_HOME", empty.toString()), command);
+    assertThat(wrong.exit()).isEqualTo(127);
+    assertThat(wrong.err()).contains("JAVA_HOME, which names " + empty).hasLineCount(1);
     Recorder old = new Recorder();
     Files.writeString(old.home.resolve("release"), "JAVA_VERSION=\"1.8.0_402\"\n");
     Launched refused = launch(old.environment(), command);
     assertThat(refused.exit()).isEqualTo(127);
     assertThat(refused.err()).contains(old.home + "/bin/java is older than Java 17");
+    // An old one that has no such file is asked.
+    Path silent = java("echo 'openjdk version \"1.8.0_402\"' >&2");
+    Launched asked = launch(Map.of("JAVA_HOME", silent.toString()), command);
+    assertThat(asked.exit()).isEqualTo(127);
+    assertThat(asked.err()).contains(silent + "/bin/java is older than Java 17").hasLineCount(1);
+  }
+
+  /** Exit code 1 means that what was asked has errors, 2 that it was asked wrongly. */
+  @ParameterizedTest
+  @ValueSource(booleans = {true, false})
+  void aJavaThatDoesNotStartIsNoErrorOfTheInput(boolean withRelease) throws Exception {
+    Path broken = java("echo 'Error: could not find libjava.so' >&2; exit 2");
+    if (withRelease) {
+      Files.copy(JAVA.resolve("release"), broken.resolve("release"));
+    }
+    Path moved = copy("moved");
+    Launched said = run(moved, Map.of("JAVA_HOME", broken.toString()), "date", "1934");
+    assertThat(said.exit()).isEqualTo(127);
+    assertThat(said.out()).isEmpty();
+    assertThat(said.err().lines())
+        .containsExactly(
+            "Error: could not find libjava.so",
+            "assize: "
+                + broken
+                + "/bin/java does not start and says the above; say where Java 17 or later is by"
+                + " JAVA_HOME");
+  }
+
+  @Test
+  void whatKeptJavaFromStartingOnceIsNotRemembered() throws Exception {
+    Path moved = copy("moved");
+    Recorder java = new Recorder();
+    Map<String, String> wrong = java.environment("JAVA_TOOL_OPTIONS", "-XX:+NoSuchThing");
+    Launched first = run(moved, wrong, ASKED);
+    assertThat(first.exit()).isEqualTo(127);
+    assertThat(first.err()).contains("NoSuchThing", "does not start and says the above");
+    assertThat(java.run(moved, ASKED)).isEqualTo(plain);
+    assertThat(java.lastArguments()).contains(archives(moved.resolve("archive")).get(0) + "");
+    // With an archive of an earlier start too.
+    Launched later = run(moved, wrong, ASKED);
+    assertThat(later.exit()).isEqualTo(127);
+    assertThat(later.err()).isEqualTo(first.err());
+  }
+
+  /** Makes a Java that only does what a script says. */
+  private Path java(String script) throws IOException {
+    Path home = Files.createTempDirectory(temp.toRealPath(), "java");
+    Path java = Files.createDirectory(home.resolve("bin")).resolve("java");
+    Files.writeString(java, "#!/bin/sh\n" + script + "\n");
+    mode(java, "rwxr-xr-x");
+    return home;
+  }
+
+  @ParameterizedTest
+  @MethodSource("shells")
+  void startsFromItsOwnFolder(List<String> shell) throws Exception {
+    Path moved = copy("moved");
+    ProcessBuilder builder =
+        new ProcessBuilder(words(shell, "assize", ASKED))
+            .directory(moved.resolve("bin").toFile())
+            .redirectOutput(temp.resolve("out").toFile())
+            .redirectError(temp.resolve("err").toFile());
+    environment(builder, Map.of("ASSIZE_ARCHIVE", "no"));
+    assertThat(builder.start().waitFor()).isEqualTo(plain.exit());
+    assertThat(temp.resolve("out")).hasContent(plain.out());
+    assertThat(temp.resolve("err")).hasContent(plain.err());
+  }
+
+  @Test
+  void aTerminalIsToldOnceThatTheFirstStartTakesLonger() throws Exception {
+    assumeTrue(isThere(List.of("script")) || CI);
+    Path moved = copy("moved");
+    Recorder java = new Recorder();
+    List<String> command =
+        words("script", "-qec", "'" + moved + "/bin/assize' date 1934-05", "/dev/null");
+    Launched first = launch(java.environment(), command);
+    assertThat(first.out().lines())
+        .containsExactly(
+            "assize: preparing faster starts with this Java; this takes some seconds, once",
+            "1934-05: May 1934");
+    assertThat(java.rehearsals()).isEqualTo(1);
+    Launched second = launch(java.environment(), command);
+    assertThat(second.out().lines()).containsExactly("1934-05: May 1934");
+  }
+
+  @Test
+  void anArchiveIsItsOwnersAloneAndWhatAssizeWritesIsNot() throws Exception {
+    Path moved = copy("moved");
+    Files.writeString(moved.resolve("archive"), "");
+    Recorder java = new Recorder();
+    Path cache = temp.resolve("cache");
+    Launched said =
+        launch(
+            java.environment("XDG_CACHE_HOME", cache.toString()),
+            words(
+                "sh",
+                "-c",
+                "umask 022; exec \"$@\"",
+                "sh",
+                moved + "/bin/assize",
+                "schema",
+                temp + "/schemas"));
+    assertThat(said.exit()).isZero();
+    assertThat(mode(temp.resolve("schemas/assize-record.json"))).isEqualTo("rw-r--r--");
+    try (Stream<Path> made = Files.walk(cache)) {
+      assertThat(made).hasSizeGreaterThan(3).allMatch(it -> mode(it).endsWith("------"));
+    }
+  }
+
+  /**
+   * What others could do to a cache: in which folder or file, and whether it takes another user.
+   */
+  enum Shared {
+    FOLDER_OF_ANOTHER(true, (folder, archive) -> own(folder)),
+    FOLDER_FOR_ALL(false, (folder, archive) -> mode(folder, "rwxrwxrwx")),
+    FOLDER_FOR_A_GROUP(false, (folder, archive) -> mode(folder, "rwxrwx---")),
+    FOLDER_ABOVE_OF_ANOTHER(true, (folder, archive) -> own(folder.getParent())),
+    FOLDER_ABOVE_FOR_ALL(false, (folder, archive) -> mode(folder.getParent(), "rwxrwxrwx"));
+
+    private final boolean asRoot;
+    private final Change change;
+
+    Shared(boolean asRoot, Change change) {
+      this.asRoot = asRoot;
+      this.change = change;
+    }
+
+    private interface Change {
+      void to(Path folder, Path archive) throws IOException;
+    }
+  }
+
+  @ParameterizedTest
+  @EnumSource(Shared.class)
+  void anArchiveInAFolderThatOthersCanChangeIsNotUsed(Shared shared) throws Exception {
+    assumeTrue(!shared.asRoot || isRoot());
+    Path moved = copy("moved");
+    Files.writeString(moved.resolve("archive"), "");
+    Recorder java = new Recorder();
+    Map<String, String> cached = java.environment("XDG_CACHE_HOME", temp + "/cache");
+    assertThat(run(moved, cached, ASKED)).isEqualTo(plain);
+    Path folder = Path.of(temp + "/cache/assize" + moved);
+    Path archive = archives(folder).get(0);
+    assertThat(run(moved, cached, ASKED)).isEqualTo(plain);
+    assertThat(java.lastArguments()).contains(archive.toString());
+    shared.change.to(folder, archive);
+    assertThat(run(moved, cached, ASKED)).isEqualTo(plain);
+    assertThat(java.lastArguments()).doesNotContain("jsa");
+    assertThat(java.rehearsals()).isEqualTo(1);
+  }
+
+  @Test
+  void aFolderBesideItThatOthersCanChangeIsNotUsed() throws Exception {
+    Path moved = copy("moved");
+    Recorder java = new Recorder();
+    assertThat(java.run(moved, ASKED)).isEqualTo(plain);
+    mode(moved.resolve("archive"), "rwxrwxrwx");
+    Map<String, String> cached = java.environment("XDG_CACHE_HOME", temp + "/cache");
+    assertThat(run(moved, cached, ASKED)).isEqualTo(plain);
+    assertThat(java.lastArguments()).contains(temp + "/cache/assize" + moved);
+  }
+
+  /** What others could have done to the files of a folder before it was closed to them. */
+  @ParameterizedTest
+  @ValueSource(strings = {"owner", "owner of the text", "for all", "link"})
+  void anArchiveThatIsAnothersIsMadeAnew(String fault) throws Exception {
+    assumeTrue(!fault.startsWith("owner") || isRoot());
+    Path moved = copy("moved");
+    Recorder java = new Recorder();
+    assertThat(java.run(moved, ASKED)).isEqualTo(plain);
+    Path archive = archives(moved.resolve("archive")).get(0);
+    Path text = Path.of(archive.toString().replaceFirst("jsa$", "txt"));
+    switch (fault) {
+      case "owner" -> own(archive);
+      case "owner of the text" -> own(text);
+      case "for all" -> mode(archive, "rw-rw-rw-");
+      default -> {
+        Path elsewhere = Files.move(archive, temp.resolve("elsewhere"));
+        Files.createSymbolicLink(archive, elsewhere);
+        Files.setLastModifiedTime(text, FileTime.fromMillis(System.currentTimeMillis() + 60_000));
+      }
+    }
+    assertThat(java.run(moved, ASKED)).isEqualTo(plain);
+    assertThat(java.rehearsals()).isEqualTo(2);
+    assertThat(archive).isRegularFile();
+    assertThat(Files.isSymbolicLink(archive)).isFalse();
+    for (Path file : List.of(archive, text)) {
+      assertThat(Files.getAttribute(file, "unix:uid"))
+          .isEqualTo(Files.getAttribute(temp, "unix:uid"));
+      assertThat(mode(file)).endsWith("------");
+    }
+  }
+
+  @Test
+  void theArchiveOfAnAdministratorIsUsedByOthers() throws Exception {
+    assumeTrue(isRoot());
+    Path moved = copy("moved");
+    Recorder java = new Recorder();
+    assertThat(java.run(moved, ASKED)).isEqualTo(plain);
+    try (Stream<Path> all = Files.walk(temp)) {
+      for (Path one : all.toList()) {
+        mode(one, "rwxr-xr-x");
+      }
+    }
+    for (String noted : List.of("arguments", "rehearsals")) {
+      mode(java.home.resolve(noted), "rw-rw-rw-");
+    }
+    List<String> command =
+        words("setpriv", "--reuid=65534", "--clear-groups", moved + "/bin/assize", ASKED);
+    assertThat(launch(java.environment(), command)).isEqualTo(plain);
+    assertThat(java.lastArguments()).contains(archives(moved.resolve("archive")).get(0) + "");
+    // Whereas a third user's is not.
+    own(archives(moved.resolve("archive")).get(0), 65533);
+    assertThat(launch(java.environment(), command)).isEqualTo(plain);
+    assertThat(java.lastArguments()).doesNotContain("jsa");
+    assertThat(java.rehearsals()).isEqualTo(1);
+  }
+
+  /** Tests of files of other users take the administrator; the tests' own machine is one. */
+  private static boolean isRoot() throws IOException {
+    Path own = Files.createTempFile("own", "");
+    boolean root = Files.getAttribute(own, "unix:uid").equals(0);
+    Files.delete(own);
+    return root || CI;
+  }
+
+  private static void own(Path file) throws IOException {
+    own(file, 65534);
+  }
+
+  private static void own(Path file, int user) throws IOException {
+    Files.setAttribute(file, "unix:uid", user);
+  }
+
+  private static void mode(Path file, String mode) throws IOException {
+    Files.setPosixFilePermissions(file, PosixFilePermissions.fromString(mode));
+  }
+
+  private static String mode(Path file) {
+    try {
+      return PosixFilePermissions.toString(Files.getPosixFilePermissions(file));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 
   /** A Java that notes what it was given; what it keeps of a rehearsal is no archive. */

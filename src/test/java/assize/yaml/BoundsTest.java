@@ -39,6 +39,19 @@ class BoundsTest {
     assertThat(said("notes: " + "x".repeat(65_536))).doesNotContain(Code.TEXT_TOO_LONG);
   }
 
+  /** Of two UTF-16 units: one may be the last that the library's buffer holds. */
+  @Test
+  void aCharacterOfTwoHalvesIsReadWhereverItStands() {
+    for (int before = 65_400; before < 65_540; before++) {
+      String text = "notes: |\n  x\n" + "#".repeat(before) + "\n# \uD83D\uDE9A\n";
+      assertThat(YamlTree.read(new SourceFile("r", text)).diagnostics()).as("%s", before).isEmpty();
+    }
+    String trucks = "notes: \"" + "\uD83D\uDE9A".repeat(32_768) + "\"\n";
+    for (String text : List.of(trucks, "more-" + trucks, "some-" + "more-" + trucks)) {
+      assertThat(YamlTree.read(new SourceFile("r", text)).diagnostics()).isEmpty();
+    }
+  }
+
   @Test
   void afterAThousandProblemsTheRestIsLeftOut() {
     StringBuilder text = new StringBuilder();

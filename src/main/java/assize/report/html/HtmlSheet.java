@@ -10,7 +10,13 @@ public final class HtmlSheet {
       List.of("report.css", "print.css", "sheet.css", "sheet-print.css");
 
   private static final List<String> SCRIPTS =
-      List.of("sheet-read.js", "sheet-write.js", "sheet-record.js", "sheet-fields.js", "sheet.js");
+      List.of(
+          "sheet-read.js",
+          "sheet-write.js",
+          "sheet-limits.js",
+          "sheet-record.js",
+          "sheet-fields.js",
+          "sheet.js");
 
   private HtmlSheet() {}
 

@@ -21,7 +21,8 @@ const field = (label, input, ...more) => {
 
 const typed = (properties) =>
   make('input', {type: 'text', autocomplete: 'off', autocapitalize: 'off', spellcheck: false, autocorrect: 'off',
-    maxLength: 2000, ...properties});
+    ...properties});
+const doubtful = () => make('p', {className: 'doubt', 'aria-live': 'polite'});
 const button = (words, properties = {}) => make('button', {type: 'button', ...properties}, words);
 
 const swatch = (hex) => {
@@ -95,12 +96,13 @@ const fieldsOf = (() => {
     if (mode) {
       input.inputMode = mode;
     }
-    const doubt = make('p', {className: 'doubt', 'aria-live': 'polite'});
+    const doubt = doubtful();
     const look = (value) => {
-      doubt.textContent = check ? check(value) : '';
+      doubt.textContent = check(value);
     };
-    input.addEventListener('input', () => changed(yamlText.clean(input.value).trim()));
-    input.addEventListener('change', () => look(input.value.trim()));
+    const read = () => yamlText.clean(input.value).trim();
+    input.addEventListener('input', () => changed(read()));
+    input.addEventListener('change', () => look(read()));
     box.append(field(label, input), doubt);
     return {
       input,
@@ -113,11 +115,10 @@ const fieldsOf = (() => {
   };
 
   const pieces = (box, options, changed) => {
-    const one = text(box, {label: options.label, mode: 'numeric', check: (value) =>
-      value === '' || /^\d{1,7}$/.test(value) ? '' : 'Write a whole number.'}, changed);
+    const one = text(box, {label: options.label, mode: 'numeric', check: (value) => faultOf('count', value)}, changed);
     const step = (by) => () => {
       const now = /^\d{1,7}$/.test(one.input.value) ? Number(one.input.value) : by > 0 ? -1 : 1;
-      const next = String(Math.max(0, now + by));
+      const next = String(Math.min(limits.pieces, Math.max(0, now + by)));
       one.show(next);
       changed(next);
     };
@@ -133,8 +134,7 @@ const fieldsOf = (() => {
   const gloss = (box, options, changed) => {
     const holder = make('div');
     const bands = options.bands;
-    const units = text(box, {label: 'Units', check: (value) =>
-      value === '' || /^\d+(?:[.,]\d+)?(?: *(?:±|\+\/-) *\d+(?:[.,]\d+)?)?$/.test(value) ? '' : 'Write units as in 41 or 41 ± 3.'}, (value) => {
+    const units = text(box, {label: 'Units', check: (value) => faultOf('gloss', value, bands)}, (value) => {
       changed(value);
       band.show('');
     });
@@ -163,27 +163,18 @@ const fieldsOf = (() => {
     const chip = words(box, {...options, what: 'colors'}, (value) => change({chip: value}));
     const fold = make('details', {className: 'more'}, make('summary', {}, 'Read by an instrument'));
     const numbers = make('div', {className: 'numbers'});
-    const doubt = make('p', {className: 'doubt', 'aria-live': 'polite'});
-    const names = {l: ['L*', 0, 100], a: ['a*', -128, 128], b: ['b*', -128, 128], u: ['±, one standard uncertainty', 0, 100]};
-    const wrong = (key) => {
-      const value = now[key];
-      const within = /^-?\d+(?:\.\d+)?$/.test(value) && Number(value) >= names[key][1] && Number(value) <= names[key][2];
-      return value !== '' && !within;
-    };
+    const doubt = doubtful();
+    const names = {l: 'L*', a: 'a*', b: 'b*', u: '±, one standard uncertainty'};
     const look = () => {
-      const bad = Object.keys(names).find(wrong);
-      const read = ['l', 'a', 'b'].filter((key) => now[key] !== '').length;
-      doubt.textContent = bad
-        ? `${names[bad][0]} is a number from ${names[bad][1]} to ${names[bad][2]}.`
-        : read === 1 || read === 2 ? 'A reading is three numbers: L*, a* and b*.' : '';
+      doubt.textContent = faultOf('color', now);
     };
-    const inputs = Object.entries(names).map(([key, [label]]) => {
+    const inputs = Object.entries(names).map(([key, label]) => {
       const input = typed({className: 'figure-field'});
       if (key === 'l' || key === 'u') {
         input.inputMode = 'decimal';
       }
       input.addEventListener('input', () => {
-        change({[key]: input.value.trim().replace(/−/g, '-').replace(',', '.')});
+        change({[key]: yamlText.clean(input.value).trim().replace(/−/g, '-').replace(',', '.')});
       });
       input.addEventListener('change', look);
       numbers.append(field(label, input));
@@ -198,17 +189,18 @@ const fieldsOf = (() => {
         inputs.forEach(([key, input]) => {
           input.value = value[key];
         });
-        fold.open ||= value.l + value.a + value.b !== '';
+        fold.open ||= value.l + value.a + value.b + value.u !== '';
         look();
       },
-      isEmpty: ({chip: by, l, a, b}) => by + l + a + b === '',
+      isEmpty: ({chip: by, l, a, b, u}) => by + l + a + b + u === '',
     };
   };
 
+  /* A unit is looked for and not looked up: that a size has a form of its own is no fault. */
   const size = (value) =>
-    value === '' || /\d/.test(value) && /[A-Za-zµ°"'′″]/.test(value)
+    faultOf('size', value) || (value === '' || /[A-Za-zµ°"'′″’”]/.test(value)
       ? ''
-      : 'Write a number and its unit, as in 2.4 mm or 3/32 in.';
+      : 'Write a number and its unit, as in 2.4 mm or 3/32 in.');
 
   return (kind, box, options, changed) => {
     switch (kind) {
@@ -216,7 +208,7 @@ const fieldsOf = (() => {
       case 'GLOSS': return gloss(box, options, changed);
       case 'PIECES': return pieces(box, options, changed);
       case 'SIZE': return text(box, {label: options.label, check: size, wide: true}, changed);
-      case 'STAMPED': return text(box, {label: options.label, wide: true}, changed);
+      case 'STAMPED': return text(box, {label: options.label, check: (value) => faultOf('date_code', value), wide: true}, changed);
       default: return words(box, options, changed);
     }
   };

@@ -22,6 +22,16 @@ const readYaml = (text) => {
   const refuse = (words, where = at) => {
     throw new Refused(words, where);
   };
+  /* Returns a text that the program takes too. */
+  const taken = (node) => {
+    if (node.text.length > limits.text) {
+      refuse(`a text may have at most ${limits.text} characters; this one has ${node.text.length}`, node.start);
+    }
+    if (yamlText.unseenIn(node.text) >= 0) {
+      refuse('this text has an escape for a character that can’t be seen', node.start);
+    }
+    return node;
+  };
   const isBlank = (c) => c === undefined || c === ' ' || c === '\t' || c === '\n' || c === '\r';
   const isEnd = (c) => c === undefined || c === '\n' || c === '\r';
   const lineStart = (where) => {
@@ -166,7 +176,7 @@ const readYaml = (text) => {
         at++;
       }
     }
-    return {text: fold(lines), start, end: at, quoted: true};
+    return taken({text: fold(lines), start, end: at, quoted: true});
   };
 
   /* Reads a text without quotes up to the end of its line, or to what ends it within brackets. */
@@ -216,7 +226,7 @@ const readYaml = (text) => {
       end = at;
     }
     at = end;
-    return {text: fold(lines), start, end};
+    return taken({text: fold(lines), start, end});
   };
 
   const block = (parent) => {
@@ -290,7 +300,7 @@ const readYaml = (text) => {
       stop--;
     }
     const last = chomp === '+' ? '\n'.repeat(empty + (whole === '' ? 0 : 1)) : chomp === '-' || whole === '' ? '' : '\n';
-    return {text: whole + last, start, end: stop, block: true};
+    return taken({text: whole + last, start, end: stop, block: true});
   };
 
   const deeper = (read) => {
@@ -337,6 +347,9 @@ const readYaml = (text) => {
         if (text[at] === ':') {
           if (/[\r\n]/.test(text.slice(node.end, at))) {
             refuse('this colon stands in another line than its name');
+          }
+          if (at - from > limits.name) {
+            refuse('this is too long for a name', from);
           }
           part.colon = at++;
           part.node = nothing(at);
@@ -416,6 +429,9 @@ const readYaml = (text) => {
     spaces();
     if (text[at] === ':' && isBlank(text[at + 1])) {
       const colon = at;
+      if (colon - start > limits.name) {
+        refuse('this is too long for a name', start);
+      }
       at++;
       return {key, at: start, colon};
     }
@@ -520,6 +536,10 @@ const readYaml = (text) => {
     return inline(parent);
   };
 
+  const unseen = yamlText.unseenIn(text);
+  if (unseen >= 0) {
+    refuse('a character that can’t be seen stands here', unseen);
+  }
   if (/^---[ \t]*(?:#[^\r\n]*)?(?=\r|\n)/.test(text)) {
     lineEnd();
   }

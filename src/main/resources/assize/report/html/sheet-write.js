@@ -3,6 +3,7 @@
 const yamlText = (() => {
   const unseen = /[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f-\u0084\u0086-\u009f\u202a-\u202e\u2066-\u2069\ufeff\ufffe\uffff]/gu;
   const halves = /[\ud800-\udbff](?![\udc00-\udfff])|(?<![\ud800-\udbff])[\udc00-\udfff]/g;
+  const never = new RegExp(`${halves.source}|${unseen.source}`);
   const plain = /^[A-Za-z\u00c0-\u024f](?:[A-Za-z0-9\u00c0-\u024f .()/+*±°'"_–-]*[A-Za-z0-9\u00c0-\u024f.)"'°])?$/;
   const words = /^(?:y|n|yes|no|on|off|true|false|null|nan|inf|none)$/i;
   const measured = /^[0-9][0-9./]*(?:°|["']| [0-9./]*[A-Za-zµ°±"'][A-Za-z0-9µ°±"' ./-]*)$/;
@@ -13,6 +14,8 @@ const yamlText = (() => {
   return {
     /* Returns a text without what no record may hold: what can't be seen, and halves of characters. */
     clean: (text) => text.replace(/\r\n?/g, '\n').replace(halves, '').replace(unseen, ''),
+    /* Returns the place of the first such character, or -1. */
+    unseenIn: (text) => text.search(never),
     of: (text) =>
       (plain.test(text) || measured.test(text)) && !words.test(text)
         ? text

@@ -3,7 +3,8 @@
   const page = JSON.parse(document.getElementById('data').textContent);
   const items = new Map();
   const nothing = () => ({sheet: {}, items: {}});
-  let base = {text: page.text, marked: page.marked, file: page.file, tree: page.tree};
+  const own = {text: page.text, marked: page.marked, file: page.file, tree: page.tree};
+  let base = own;
   let record;
   let answers = nothing();
   let saved = JSON.stringify(answers);
@@ -18,11 +19,36 @@
   const setBase = (next) => {
     base = next;
     record = recordOf({text: base.text, root: base.tree ? unpack(base.tree, base.text) : readYaml(base.text)}, page);
+    store.of(base.text);
   };
 
-  /* What is kept in the browser. */
+  const isNothing = (some) => Object.keys(some.sheet).length + Object.keys(some.items).length === 0;
+
+  /* Says whether what was kept is answers to this rule set: any page from a file may have changed it. */
+  const isSound = (some) => {
+    const isText = (value) => typeof value === 'string';
+    const isGroup = (value, names) =>
+      value !== null && typeof value === 'object' && names.every((name) => isText(value[name]));
+    const isAnswer = ([name, value]) => {
+      switch (name) {
+        case 'color': return isGroup(value, ['chip', 'l', 'a', 'b', 'u']);
+        case 'departure': return isGroup(value, ['reason', 'why']);
+        case 'photos': return Array.isArray(value) && value.every((one) => isGroup(one, ['file', 'caption']));
+        default: return isText(value) && (name === 'note' || aspectWords.includes(name));
+      }
+    };
+    return Object.entries(some.sheet).every(([name, value]) => ['by', 'on'].includes(name) && isText(value))
+      && Object.entries(some.items).every(([id, fields]) => page.order.includes(id) && Object.entries(fields).every(isAnswer));
+  };
+
+  /*
+   * What is kept in the browser, where every page from a file can read it: answers, each under a
+   * digest of the text that they were given to, and never that text.
+   */
   const store = (() => {
     const {key} = page;
+    const prefix = `${key}:answers-to:`;
+    let slot = null;
     let storage = null;
     try {
       storage = window.localStorage;
@@ -32,35 +58,77 @@
       storage = null;
     }
     keeps = storage !== null;
+    const parsed = (name) => {
+      try {
+        return JSON.parse(storage?.getItem(name) ?? null);
+      } catch (e) {
+        return null;
+      }
+    };
+    const read = (name) => {
+      try {
+        const {answers: kept, saved: before} = parsed(name);
+        return isSound(kept) ? {answers: kept, saved: String(before)} : null;
+      } catch (e) {
+        return null;
+      }
+    };
+    const isDue = (some) => some !== null && JSON.stringify(some.answers) !== some.saved;
+    const names = () => Object.keys(storage ?? {});
+    /* Others that wait for their record, and are in no file yet. */
+    const waiting = () => names().filter((name) => name.startsWith(prefix) && name !== slot && isDue(read(name)));
+
+    /*
+     * An earlier version kept whole records, which go. Its answers to this vehicle are kept on as
+     * they are now; those to another stay for its own page while they are in no file.
+     */
+    names().filter((name) => /^assize-sheet:[0-9a-f]{64}:[A-Za-z0-9-]+:record$/.test(name)).forEach((name) => {
+      const owner = name.slice(0, -':record'.length);
+      const kept = read(owner);
+      const text = parsed(name)?.text;
+      if (owner !== key && isDue(kept)) {
+        return;
+      }
+      storage.removeItem(name);
+      storage.removeItem(owner);
+      if (owner === key && kept) {
+        const digest = prefix + (typeof text === 'string' ? digestOf(text) : 'unknown');
+        storage.setItem(storage.getItem(digest) === null ? digest : `${prefix}earlier`, JSON.stringify(kept));
+      }
+    });
+
     return {
-      key,
-      read: () => {
-        try {
-          const own = storage?.getItem(key) ?? null;
-          return own === null ? null : {...JSON.parse(own), base: JSON.parse(storage.getItem(`${key}:record`))};
-        } catch (e) {
-          return null;
-        }
+      of: (text) => {
+        slot = prefix + digestOf(text);
       },
-      write: (withBase) => {
+      now: () => slot,
+      isOwn: (name) => name === slot || name === null,
+      read: () => read(slot),
+      write: () => {
         if (!keeps) {
           return;
         }
         try {
-          if (withBase || storage.getItem(key) === null) {
-            storage.setItem(`${key}:record`, JSON.stringify(base));
+          if (isNothing(answers) && !isUnsaved()) {
+            storage.removeItem(slot);
+          } else {
+            storage.setItem(slot, JSON.stringify({answers, saved}));
           }
-          storage.setItem(key, JSON.stringify({answers, saved}));
         } catch (e) {
           keeps = false;
           tellKept();
           say('This browser has stopped keeping your answers. Save them to a file now.');
         }
       },
-      forget: () => {
-        storage?.removeItem(key);
-        storage?.removeItem(`${key}:record`);
+      drop: (name) => storage?.removeItem(name),
+      isAnyWaiting: () => waiting().length > 0,
+      take: () => {
+        const [name] = waiting();
+        const kept = read(name);
+        storage.removeItem(name);
+        return kept.answers;
       },
+      forget: () => names().filter((name) => name === key || name.startsWith(`${key}:`)).forEach((name) => storage.removeItem(name)),
     };
   })();
 
@@ -151,14 +219,26 @@
   /* Note, departure and photos of an item, folded in. */
   const remarks = (item, box) => {
     const fold = make('details', {className: 'fill more'}, make('summary', {}, 'Note, departure, photos'));
-    const note = make('textarea', {rows: 3, maxLength: 20000});
+    const note = make('textarea', {rows: 3});
+    const noteDoubt = doubtful();
     note.addEventListener('input', () => {
       answer(item.id, 'note', yamlText.clean(note.value).trim());
+      look();
       paper();
     });
-    const reason = make('input', {type: 'text', autocomplete: 'off', maxLength: 200});
-    const why = make('textarea', {rows: 2, maxLength: 20000});
-    const doubt = make('p', {className: 'doubt', 'aria-live': 'polite'});
+    const reason = make('input', {type: 'text', autocomplete: 'off'});
+    const why = make('textarea', {rows: 2});
+    const doubt = doubtful();
+    const photoDoubt = doubtful();
+    const look = () => {
+      const departure = valueOf(item.id, 'departure');
+      noteDoubt.textContent = faultOf('note', valueOf(item.id, 'note'));
+      doubt.textContent = faultOf('departure', departure)
+        || (departure.reason === '' && departure.why !== '' ? 'Without a reason the record says “not given”.' : '');
+    };
+    const lookAtPhotos = () => {
+      photoDoubt.textContent = faultOf('photos', valueOf(item.id, 'photos'));
+    };
     const reasons = make('div', {className: 'reasons'}, ...page.reasons.map((word) => {
       const one = button(word);
       one.addEventListener('click', () => {
@@ -168,9 +248,8 @@
       return one;
     }));
     const depart = () => {
-      const value = {reason: yamlText.clean(reason.value).trim(), why: yamlText.clean(why.value).trim()};
-      doubt.textContent = value.reason === '' && value.why !== '' ? 'Without a reason the record says “not given”.' : '';
-      answer(item.id, 'departure', value);
+      answer(item.id, 'departure', {reason: yamlText.clean(reason.value).trim(), why: yamlText.clean(why.value).trim()});
+      look();
     };
     reason.addEventListener('input', depart);
     why.addEventListener('input', depart);
@@ -183,14 +262,17 @@
     const noted = () => answer(item.id, 'photos', rows().filter(({file, caption}) => file + caption !== ''));
     const addPhoto = ({file, caption}) => {
       const name = typed({value: file, placeholder: ''});
-      const words = make('input', {type: 'text', autocomplete: 'off', maxLength: 2000, value: caption});
+      const words = make('input', {type: 'text', autocomplete: 'off', value: caption});
       const away = button('Take out');
       const row = make('div', {className: 'photo-row'}, field('File', name), field('What it shows', words), away);
       name.addEventListener('input', noted);
       words.addEventListener('input', noted);
+      name.addEventListener('change', lookAtPhotos);
+      words.addEventListener('change', lookAtPhotos);
       away.addEventListener('click', () => {
         row.remove();
         noted();
+        lookAtPhotos();
         add.focus();
       });
       photos.append(row);
@@ -199,10 +281,10 @@
     const add = button('Note a photo');
     add.addEventListener('click', () => addPhoto({file: '', caption: ''}).focus());
     fold.append(
-      field('Note', note),
+      field('Note', note), noteDoubt,
       make('fieldset', {className: 'part'}, make('legend', {}, 'Not right, and on purpose'), reasons, field('Reason', reason),
         field('Why', why), doubt),
-      make('fieldset', {className: 'part'}, make('legend', {}, 'Photos'), cited, photos,
+      make('fieldset', {className: 'part'}, make('legend', {}, 'Photos'), cited, photos, photoDoubt,
         make('p', {className: 'hint'}, 'The file as it will be named in the record’s folder, as in photos/lamp.jpg.'), add));
     box.append(fold);
     const paper = () => {
@@ -222,6 +304,8 @@
           make('li', {}, [name, what, caption].filter(Boolean).join(': '))));
         photos.replaceChildren();
         valueOf(item.id, 'photos').forEach(addPhoto);
+        look();
+        lookAtPhotos();
         fold.open ||= !isEmpty();
         paper();
       },
@@ -269,7 +353,7 @@
       look(item);
       count();
     }
-    store.write(false);
+    store.write();
     tellUnsaved();
   };
 
@@ -281,6 +365,7 @@
     });
     by.value = answers.sheet.by ?? record.by;
     on.value = answers.sheet.on ?? record.on;
+    lookAtHead();
     paperHead();
     count();
     tellUnsaved();
@@ -344,9 +429,38 @@
       };
     }
   };
+
+  /* Says where an answer stands that the program would refuse, and goes there; whether there is one. */
+  const isFaulty = () => {
+    const inSheet = Object.entries(answers.sheet).map(([name, value]) => ({name, value}));
+    const inItems = Object.entries(answers.items).flatMap(([id, fields]) =>
+      Object.entries(fields).map(([name, value]) => ({id, name, value})));
+    const fault = [...inSheet, ...inItems].find(({name, value}) => faultOf(name, value, page.bands) !== '');
+    if (!fault) {
+      return false;
+    }
+    const item = items.get(fault.id);
+    const what = {by: 'looked at by', on: 'the day'}[fault.name] ?? fault.name.replace('_', ' ');
+    const place = fault.id === undefined ? what : `item ${item ? item.number : fault.id}, ${what}`;
+    say(`Nothing was saved, since Assize would refuse the record (${place}). ${faultOf(fault.name, fault.value, page.bands)}`);
+    if (item) {
+      goTo(item);
+    } else if (fault.id === undefined) {
+      (fault.name === 'by' ? by : on).focus();
+    }
+    return true;
+  };
+
   let address = null;
   const save = () => {
+    if (isFaulty()) {
+      return;
+    }
     const {text, file, marked} = written();
+    if (isTooLarge(text, marked)) {
+      say('Nothing was saved: the record would have more than 4 MiB, and Assize reads no more. Shorten your notes.');
+      return;
+    }
     const blob = new Blob([marked ? '\ufeff' : '', text], {type: 'application/yaml'});
     if (address) {
       URL.revokeObjectURL(address);
@@ -358,7 +472,7 @@
     again.hidden = false;
     again.click();
     saved = JSON.stringify(answers);
-    store.write(false);
+    store.write();
     tellUnsaved();
     say(`Saved as ${file}; look where your browser puts what it downloads.`
       + (file === base.file ? '' : ` Only your answers are in it: they could not be put into ${base.file}.`));
@@ -387,8 +501,18 @@
     });
   };
 
+  /* Begins with what was kept, or with nothing. */
+  const begin = (kept) => {
+    answers = kept?.answers ?? nothing();
+    saved = kept?.saved ?? JSON.stringify(answers);
+  };
+
   const open = async (file) => {
     let text;
+    if (file.size > limits.file) {
+      say(`${file.name} was not opened: it has more than 4 MiB, and Assize reads no more.`);
+      return;
+    }
     try {
       text = new TextDecoder('utf-8', {fatal: true, ignoreBOM: true}).decode(await file.arrayBuffer());
     } catch (e) {
@@ -399,7 +523,9 @@
     const opened = {text: marked ? text.slice(1) : text, marked, file: file.name};
     try {
       check(opened);
+      const left = store.now();
       setBase(opened);
+      store.drop(left);
     } catch (e) {
       if (!(e instanceof Refused)) {
         throw e;
@@ -408,15 +534,15 @@
         + `Put that right, or make a sheet from the record itself: assize sheet ${file.name}`);
       return;
     }
-    answers = nothing();
-    saved = JSON.stringify(answers);
-    store.write(true);
+    const before = store.read();
+    begin(before);
     showAll();
     const known = new Set(page.order);
     const foreign = record.items.filter((id) => !items.has(id));
     const strange = foreign.filter((id) => !known.has(id));
     say([
       `${file.name} is open.`,
+      before ? 'Your answers to it from before are here again.' : '',
       record.id === page.record ? '' : `It is the record ${record.id}; this sheet was made for ${page.record}, to which other items may apply.`,
       foreign.length > 0 ? `${foreign.length} of its items are not on this sheet and stay as they are${strange.length > 0 ? `; the standard has no ${strange.slice(0, 3).join(', ')}` : ''}.` : '',
     ].filter(Boolean).join(' '));
@@ -426,14 +552,18 @@
   const told = make('p', {className: 'told', role: 'status'});
   const kept = make('p', {className: 'kept'});
   const unsaved = make('p', {className: 'unsaved'});
-  const by = make('input', {type: 'text', autocomplete: 'off', maxLength: 200});
-  const on = typed({maxLength: 60, inputMode: 'text'});
-  const onDoubt = make('p', {className: 'doubt', 'aria-live': 'polite'});
+  const by = make('input', {type: 'text', autocomplete: 'off'});
+  const on = typed({inputMode: 'text'});
+  const headDoubt = doubtful();
   const today = button('Today');
   const picker = make('input', {type: 'file', accept: '.yaml,.yml,.txt', id: 'picker'});
   const again = make('a', {hidden: true, className: 'again', rel: 'noreferrer'});
   const forget = button('Forget what is kept here', {id: 'forget'});
   const sure = make('div', {className: 'sure', hidden: true});
+  const use = button('Use them here', {id: 'use'});
+  const waiting = make('div', {className: 'sure', id: 'waiting', hidden: true},
+    make('p', {}, 'Answers to another text of this record are kept here too, and are in no file yet. Open that record to go '
+      + 'on with them, or use them on this one before you answer anything.'), use);
   const shown = make('textarea', {rows: 8, readOnly: true, spellcheck: false});
   const asText = make('details', {className: 'more'}, make('summary', {}, 'Show the record as text, to copy it'), field('The record', shown));
   const tally = make('output', {className: 'tally-left'});
@@ -445,20 +575,23 @@
   const tellKept = () => {
     kept.classList.toggle('warning', !keeps);
     kept.textContent = keeps
-      ? 'Your answers are kept in this browser on this device as you go, and nowhere else, until you press “Forget” or the '
-        + 'browser’s data are cleared. Only a saved file is safe.'
+      ? 'Your answers are kept in this browser on this device as you go, until you press “Forget what is kept here” or clear '
+        + 'the browser’s data; the record itself is not. Until then other pages that you open from files on this device can '
+        + 'read your answers. Only a saved file is safe.'
       : 'This browser does not let a page from a file keep anything. Your answers are lost when you close or reload this '
         + 'page: save them to a file before, and in between.';
     forget.hidden = !keeps;
   };
   const tellUnsaved = () => {
+    waiting.hidden = !store.isAnyWaiting();
+    use.disabled = !isNothing(answers);
     unsaved.textContent = isUnsaved() ? 'There are answers that are not in a file yet.' : '';
     keep.classList.toggle('due', isUnsaved());
   };
 
   /* Asks before what is not in a file goes. */
-  const ask = (words, yes, act) => {
-    if (!isUnsaved()) {
+  const ask = (words, yes, act, isDue = isUnsaved()) => {
+    if (!isDue) {
       act();
       return;
     }
@@ -478,14 +611,17 @@
     no.focus();
   };
 
+  const lookAtHead = () => {
+    headDoubt.textContent = faultOf('by', answers.sheet.by ?? '') || faultOf('on', answers.sheet.on ?? '');
+  };
   by.addEventListener('input', () => {
     answerSheet('by', yamlText.clean(by.value).trim());
+    lookAtHead();
     paperHead();
   });
   const dated = () => {
-    const value = yamlText.clean(on.value).trim();
-    answerSheet('on', value);
-    onDoubt.textContent = value === '' || /^\d{4}(?:-\d\d(?:-\d\d)?)?[?~%]?$/.test(value) ? '' : 'Write the day as in 2026-10-03.';
+    answerSheet('on', yamlText.clean(on.value).trim());
+    lookAtHead();
     paperHead();
   };
   on.addEventListener('input', dated);
@@ -503,14 +639,20 @@
   });
   forget.addEventListener('click', () => ask('There are answers that are not in a file yet. Forgetting drops them.', 'Drop them', () => {
     store.forget();
-    setBase({text: page.text, marked: page.marked, file: page.file, tree: page.tree});
-    answers = nothing();
-    saved = JSON.stringify(answers);
+    setBase(own);
+    begin(null);
     showAll();
     say('Nothing is kept in this browser any more. The sheet is as it was made.');
-  }));
+  }, isUnsaved() || store.isAnyWaiting()));
+  use.addEventListener('click', () => {
+    const {sheet, items: some} = store.take();
+    Object.entries(sheet).forEach(([name, value]) => answerSheet(name, value));
+    Object.entries(some).forEach(([id, fields]) => Object.entries(fields).forEach(([name, value]) => answer(id, name, value)));
+    showAll();
+    say('Those answers are on this sheet now. Where the record says something else, they stand in its place.');
+  });
   asText.addEventListener('toggle', () => {
-    shown.value = asText.open ? written().text : '';
+    shown.value = asText.open && !isFaulty() ? written().text : '';
   });
   next.addEventListener('click', goOn);
   go.addEventListener('click', goToNumber);
@@ -527,15 +669,8 @@
     }
   });
   window.addEventListener('storage', (event) => {
-    if (event.key === store.key) {
-      const other = store.read();
-      if (other) {
-        setBase(other.base);
-        ({answers, saved} = other);
-      } else {
-        answers = nothing();
-        saved = JSON.stringify(answers);
-      }
+    if (store.isOwn(event.key)) {
+      begin(store.read());
       showAll();
       say('This sheet is open a second time; what was changed there is shown here too.');
     }
@@ -546,10 +681,11 @@
       make('h2', {id: 'desk-title'}, 'Filling it in'),
       kept,
       make('div', {className: 'pair'}, field('Looked at by', by), field('on', on, today)),
-      onDoubt,
+      headDoubt,
       make('div', {className: 'pair'},
         make('p', {className: 'field'}, make('label', {htmlFor: 'picker'}, 'Open a record that was saved before'), picker), forget),
       sure,
+      waiting,
       make('p', {className: 'hint'}, 'Photos stay in your camera: note their names at the items, and put the files beside the record later.'),
       asText));
   document.querySelector('main').after(
@@ -559,15 +695,11 @@
         make('span', {className: 'number-to'}, make('label', {htmlFor: 'where'}, 'No.'), Object.assign(where, {id: 'where'}), go), keep)));
   document.querySelectorAll('.item').forEach(build);
 
+  setBase(own);
   const before = store.read();
-  setBase(base);
+  begin(before);
   if (before) {
-    const other = before.base.text !== page.text;
-    setBase(before.base);
-    ({answers, saved} = before);
-    say(other && before.base.file === page.file
-      ? 'What this browser kept was begun on another state of the record, and goes on from that. Save it, or forget it to begin with the state that this sheet was made from.'
-      : 'Your answers from before are here again.');
+    say('Your answers from before are here again.');
   }
   tellKept();
   showAll();

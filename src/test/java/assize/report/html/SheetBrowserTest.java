@@ -69,6 +69,14 @@ class SheetBrowserTest {
     return String.valueOf(browser.result(TOLD));
   }
 
+  /** A file is read while the page goes on: asks until it has said so. */
+  private void awaitTold(String beginning) {
+    for (int asked = 0; asked < 10_000 && !told().startsWith(beginning); asked++) {
+      Thread.onSpinWait();
+    }
+    assertThat(told()).startsWith(beginning);
+  }
+
   private String left() {
     return String.valueOf(browser.result(LEFT));
   }
@@ -217,7 +225,8 @@ class SheetBrowserTest {
   @Test
   void whatIsKeptCanBeForgotten() throws IOException {
     browser.open(sheets.fresh());
-    assertThat(kept()).contains("kept in this browser").contains("Forget");
+    assertThat(kept())
+        .contains("kept in this browser", "Forget", "other pages that you open from files");
     browser.faults("fill-in.js", Map.of("spring-date", code("C3")));
     browser.click("#forget");
     browser.click(".sure button:last-child");
@@ -229,6 +238,212 @@ class SheetBrowserTest {
 
   private String kept() {
     return String.valueOf(browser.result("return document.querySelector('.kept').textContent;"));
+  }
+
+  /** What is kept in the browser, names and values, as any page opened from a file reads it. */
+  private Map<String, String> readByAnotherPage() throws IOException {
+    Path other = folder.resolve("other.html");
+    Files.writeString(other, "<!DOCTYPE html><html lang=en><title>Another page</title><p>Hello");
+    browser.open(other);
+    Map<String, String> kept = new TreeMap<>();
+    Map<?, ?> all = (Map<?, ?>) browser.result("return {...localStorage};");
+    all.forEach((name, value) -> kept.put(String.valueOf(name), String.valueOf(value)));
+    return kept;
+  }
+
+  @Test
+  void onlyAnswersAreKeptAndNothingOfTheRecord() throws IOException {
+    Path page = sheets.ofTruck();
+    browser.open(page);
+    browser.faults("fill-in.js", Map.of("spring-date", code("C3-new")));
+    String digest = String.valueOf(browser.result("return digestOf(" + DATA + ".text);"));
+    Map<String, String> kept = readByAnotherPage();
+    assertThat(kept.keySet()).singleElement().asString().endsWith(":answers-to:" + digest);
+    assertThat(kept.values())
+        .containsExactly(
+            "{\"answers\":{\"sheet\":{},\"items\":{\"spring-date\":{\"date_code\":\"C3-new\"}}},"
+                + "\"saved\":\"{\\\"sheet\\\":{},\\\"items\\\":{}}\"}");
+    browser.open(page);
+    assertThat(told()).contains("here again");
+    assertThat(value("spring-date", "date_code")).isEqualTo("C3-new");
+  }
+
+  private static final String DATA = "JSON.parse(document.getElementById('data').textContent)";
+
+  @Test
+  void anAnswerThatIsTakenBackLeavesNothing() throws IOException {
+    browser.open(sheets.fresh());
+    browser.faults("fill-in.js", Map.of("spring-date", code("C3")));
+    browser.faults("fill-in.js", Map.of("spring-date", code("")));
+    assertThat(readByAnotherPage()).isEmpty();
+  }
+
+  @Test
+  void answersToARecordThatWasOpenedWaitForItAndAreNotMixedWithOthers() throws IOException {
+    Path opened = sheets.original(sheets.truck());
+    browser.open(sheets.fresh());
+    browser.choose("#picker", opened);
+    awaitTold("l45-4388.yaml is open.");
+    browser.faults("fill-in.js", Map.of("spring-date", code("D4")));
+    browser.reload();
+    assertThat(isShown("#waiting")).isTrue();
+    assertThat(value("spring-date", "date_code")).isEmpty();
+    browser.faults("fill-in.js", Map.of("frame-rivets", Map.of("count", "7")));
+    assertThat(browser.result("return document.getElementById('use').disabled;")).isEqualTo(true);
+    browser.choose("#picker", opened);
+    browser.click("#desk .sure:not(#waiting) button:nth-of-type(2)");
+    awaitTold("l45-4388.yaml is open. Your answers to it from before are here again.");
+    assertThat(value("spring-date", "date_code")).isEqualTo("D4");
+    assertThat(value("frame-rivets", "count")).isEqualTo("32");
+    assertThat(isShown("#waiting")).isFalse();
+    assertThat(browser.result(WARNS)).isEqualTo(true);
+    browser.reload();
+    browser.click("#use");
+    assertThat(value("spring-date", "date_code")).isEqualTo("D4");
+    assertThat(isShown("#waiting")).isFalse();
+    browser.reload();
+    assertThat(value("spring-date", "date_code")).isEqualTo("D4");
+    assertThat(readByAnotherPage()).hasSize(1);
+  }
+
+  private boolean isShown(String selector) {
+    return Boolean.TRUE.equals(
+        browser.result("return !document.querySelector(arguments[0]).hidden;", selector));
+  }
+
+  /** What 0.1.0 kept before: answers under a key, the whole record under another. */
+  @Test
+  void recordsThatAnEarlierVersionKeptGoAndNoAnswerWithThem() throws IOException {
+    Path page = sheets.fresh();
+    browser.open(page);
+    String other = "assize-sheet:" + "0".repeat(64) + ":";
+    browser.result(
+        """
+        const answers = {sheet: {}, items: {'spring-date': {date_code: 'E5'}}};
+        const keep = (key, text, saved) => {
+          localStorage.setItem(key, JSON.stringify({answers, saved: JSON.stringify(saved)}));
+          localStorage.setItem(key + ':record', JSON.stringify({text, marked: false, file: 'a.yaml'}));
+        };
+        const page = JSON.parse(document.getElementById('data').textContent);
+        keep(page.key, page.text, {sheet: {}, items: {}});
+        keep(arguments[0] + 'saved', 'a private note', answers);
+        keep(arguments[0] + 'due', 'answers that are in no file', {sheet: {}, items: {}});
+        return 0;
+        """,
+        other);
+    browser.reload();
+    assertThat(told()).contains("here again");
+    assertThat(value("spring-date", "date_code")).isEqualTo("E5");
+    assertThat(browser.result(WARNS)).isEqualTo(true);
+    assertThat(readByAnotherPage().keySet())
+        .hasSize(3)
+        .contains(other + "due", other + "due:record")
+        .anyMatch(it -> it.contains(":answers-to:"));
+  }
+
+  @Test
+  void answersToAnotherTextThatAnEarlierVersionKeptWait() {
+    browser.open(sheets.fresh());
+    browser.result(
+        """
+        const answers = {sheet: {}, items: {'spring-date': {date_code: 'E5'}}};
+        const {key} = JSON.parse(document.getElementById('data').textContent);
+        localStorage.setItem(key, JSON.stringify({answers, saved: '{}'}));
+        localStorage.setItem(key + ':record', JSON.stringify({text: 'record: a', file: 'a.yaml'}));
+        return 0;
+        """);
+    browser.reload();
+    assertThat(isShown("#waiting")).isTrue();
+    assertThat(value("spring-date", "date_code")).isEmpty();
+    browser.click("#use");
+    assertThat(value("spring-date", "date_code")).isEqualTo("E5");
+  }
+
+  /** Any page from a file can write there too. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "{sheet: {}, items: {'a: b\\nprivate': {note: 'x'}}}",
+        "{sheet: {}, items: {'spring-date': {date_code: {asIs: '}\\nprivate: []'}}}}",
+        "{sheet: {}, items: {'spring-date': {'a: b\\nprivate': 'x'}}}",
+        "{sheet: {by: {inBraces: 1}}, items: {}}",
+        "{sheet: {}, items: {'frame-paint': {color: {chip: 'x'}}}}",
+        "{sheet: {}, items: {'frame-paint': null}}",
+        "{}",
+        "7"
+      })
+  void whatIsKeptAndIsNoAnswerIsNotTaken(String kept) throws IOException, InterruptedException {
+    Path record = sheets.truck();
+    browser.open(sheets.of(record));
+    browser.faults("fill-in.js", Map.of("spring-date", code("C3")));
+    assertThat(
+            browser.result(
+                "const [key] = Object.keys(localStorage); localStorage.setItem(key, JSON.stringify("
+                    + "{answers: "
+                    + kept
+                    + ", saved: ''})); return Object.keys(localStorage).length;"))
+        .isEqualTo(1L);
+    browser.result("window.dispatchEvent(new StorageEvent('storage', {key: null})); return 0;");
+    browser.reload();
+    assertThat(browser.result(WARNS)).isEqualTo(false);
+    assertThat(sheets.save(browser)).hasSameBinaryContentAs(sheets.original(record));
+  }
+
+  @Test
+  void whatTheProgramWouldRefuseIsSaidAtTheFieldAndNotSaved()
+      throws IOException, InterruptedException {
+    browser.open(sheets.fresh());
+    browser.faults("fill-in.js", Map.of("frame-rivets", Map.of("note", "n")));
+    // As pasting does, which a browser cuts where a field has a greatest length.
+    String paste =
+        "const note = document.querySelector('[data-item=frame-rivets] details.fill textarea');"
+            + "note.focus(); note.select();"
+            + "document.execCommand('insertText', false, 'x'.repeat(arguments[0]));"
+            + "return note.value.length;";
+    assertThat(browser.result(paste, 65_537)).isEqualTo(65_537L);
+    assertThat(doubts("frame-rivets"))
+        .containsExactly(
+            "A text may have at most 65536 characters; this one has 65537. Shorten it.");
+    browser.click(".bar .main");
+    assertThat(told()).startsWith("Nothing was saved").contains("item ", "note", "65537");
+    assertThat(browser.result(WARNS)).isEqualTo(true);
+    assertThat(focused()).contains("rivets");
+    assertThat(browser.result(paste, 65_536)).isEqualTo(65_536L);
+    assertThat(doubts("frame-rivets")).isEmpty();
+    Path saved = sheets.save(browser);
+    assertThat(sheets.judge(saved)).isEmpty();
+    browser.faults("fill-in.js", Map.of("frame-rivets", Map.of("count", "1000001")));
+    assertThat(doubts("frame-rivets")).containsExactly("Write a whole number, at most 1000000.");
+    browser.faults(
+        "fill-in.js",
+        Map.of("spring-date", Map.of("photo", Map.of("file", "", "caption", "The left one"))));
+    assertThat(doubts("spring-date")).containsExactly("Write the name of the photo’s file.");
+  }
+
+  private List<String> doubts(String item) {
+    return browser.texts(
+        "return [...document.querySelectorAll('[data-item=\"' + arguments[0] + '\"] .doubt')]"
+            + ".map(it => it.textContent).filter(it => it !== '');",
+        item);
+  }
+
+  @Test
+  void aRecordThatWouldBeTooLargeToReadIsNeitherSavedNorOpened() throws IOException {
+    browser.open(sheets.fresh());
+    Path large = folder.resolve("large.yaml");
+    String head = "record: t\nrules: tarrowby-type-l\nvehicle: {name: T, model: L45}\n";
+    String text = head + "#".repeat(4 * 1024 * 1024 - head.length() - 1) + "\n";
+    Files.writeString(large, text);
+    browser.choose("#picker", large);
+    awaitTold("large.yaml is open.");
+    browser.faults("fill-in.js", Map.of("spring-date", code("C3")));
+    browser.click(".bar .main");
+    assertThat(told()).startsWith("Nothing was saved").contains("more than 4 MiB");
+    Files.writeString(large, text + "\n");
+    browser.choose("#picker", large);
+    browser.click("#desk .sure:not(#waiting) button:nth-of-type(2)");
+    awaitTold("large.yaml was not opened: it has more than 4 MiB");
+    assertThat(value("spring-date", "date_code")).isEqualTo("C3");
   }
 
   @Test

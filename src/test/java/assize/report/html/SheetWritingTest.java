@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import assize.aspect.Aspect;
 import assize.aspect.Finding;
+import assize.diagnostic.Code;
 import assize.diagnostic.Result;
 import assize.record.Observation;
 import assize.record.VehicleRecord;
@@ -13,6 +14,7 @@ import assize.text.SourceFile;
 import assize.yaml.RecordReader;
 import assize.yaml.RecordText;
 import assize.yaml.RuleSetReader;
+import assize.yaml.YamlTree;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -280,6 +282,297 @@ class SheetWritingTest {
     boolean isAnswered(String item, String field) {
       return items.getOrDefault(item, Map.of()).containsKey(field);
     }
+  }
+
+  private static final String FAULTS =
+      "const page = JSON.parse(document.getElementById('data').textContent);"
+          + "return arguments[0].map(([text, {sheet, items}]) => {"
+          + " const all = [sheet, ...Object.values(items)].flatMap((it) => Object.entries(it));"
+          + " return all.map(([name, value]) => faultOf(name, value, page.bands)).join(''); });";
+
+  /** What the page may refuse though the program does not: forms that nobody types on a sheet. */
+  private static final List<String> STRICTER =
+      List.of("41½", "2026-10-03/2026-10-04", "2026-21", "1/2 in");
+
+  /** Answers at each bound of the program's readers and one past it, by what is answered. */
+  private static Map<String, List<Object>> atBounds() {
+    String full = "x".repeat(65_536);
+    // A character beyond the first 65,536 counts twice, as UTF-16 has it.
+    String trucks = "\uD83D\uDE9A".repeat(32_768);
+    List<Object> texts =
+        List.of("a", full, full + "x", trucks, trucks + "x", "\"\n".repeat(32_768));
+    Map<String, List<Object>> values = new LinkedHashMap<>();
+    values.put("by", texts);
+    values.put("date_code", texts);
+    values.put("note", texts);
+    values.put("departure", texts.stream().<Object>map(it -> departure("safety", it)).toList());
+    values.put("departure reason", texts.stream().<Object>map(it -> departure(it, "")).toList());
+    values.put("photos of", texts.stream().<Object>map(it -> photo("a.jpg", it)).toList());
+    String twenty = "12345678901234567890";
+    values.put(
+        "size",
+        List.of(
+            twenty + " mm",
+            twenty + "1 mm",
+            "0." + twenty + " mm",
+            "0." + twenty + "1 mm",
+            "2,4 mm",
+            "2.4 mm, to 0.1 mm",
+            "½ in",
+            "1½ in",
+            "1 1/2 in",
+            "x",
+            "5'-6\"",
+            "M6x0.75",
+            "1/4-20 UNC",
+            "#10-32 UNF",
+            "M6,5",
+            "18 SWG",
+            "4/0 AWG",
+            "1,000 mm"));
+    values.put(
+        "count",
+        List.of(
+            "0",
+            "007",
+            "1000000",
+            "1000001",
+            "999999999999999",
+            "1000000000000000",
+            "1.5",
+            "-1",
+            "about 30",
+            "٣"));
+    values.put(
+        "gloss",
+        List.of(
+            "0",
+            "41",
+            "41.5",
+            "41,5",
+            "41 ± 3",
+            "41±3",
+            "41 +/- 3",
+            "41 GU",
+            "41 units ± 3 GU",
+            "2000",
+            "2000.1",
+            "2001",
+            "41 ± 2001",
+            "satin",
+            "Satin",
+            "semi gloss",
+            "High-gloss",
+            "shiny",
+            "41 to 43",
+            "0." + twenty,
+            "0." + twenty + "1",
+            "-1",
+            "41½"));
+    values.put(
+        "color",
+        List.of(
+            color("", "50", "0", "0", ""), color("", "100", "128", "-128", "100"),
+            color("", "100.1", "0", "0", ""), color("", "50", "128.1", "0", ""),
+            color("", "50", "0", "-128.1", ""), color("", "50", "0", "0", "100.1"),
+            color("", "-1", "0", "0", ""), color("", "50", "0", "0", "-1"),
+            color("", "+12", "+0", "0", ""), color("", "50.123456789012", "0", "0", ""),
+            color("", "50.1234567890123", "0", "0", ""), color("", "000000000050", "0", "0", ""),
+            color("", "0000000000050", "0", "0", ""), color("", "5e1", "0", "0", ""),
+            color("", "50", "0", "", ""), color("chassis-black", "", "0", "", "")));
+    values.put(
+        "on",
+        List.of(
+            "2026",
+            "2026-10",
+            "2026-10-03",
+            "2026-10-03~",
+            "2026-10?",
+            "2026%",
+            "0000-02-29",
+            "2026-02-29",
+            "2028-02-29",
+            "2100-02-29",
+            "2026-13",
+            "2026-00",
+            "2026-10-32",
+            "2026-11-31",
+            "2026-10-00",
+            "26-10-03",
+            "3.10.2026",
+            "soon",
+            "2026-10-03/2026-10-04",
+            "2026-21"));
+    String name = "n".repeat(251) + ".jpg";
+    String folders = "n".repeat(249) + "/";
+    values.put(
+        "photos",
+        Stream.of(
+                "a.jpg",
+                "photos/a.jpg",
+                "./a.jpg",
+                "a b (1).jpg",
+                "Größe.jpg",
+                name,
+                "n" + name,
+                folders.repeat(4).substring(4),
+                folders.repeat(4).substring(4) + "ab",
+                folders.repeat(3) + "n".repeat(250),
+                folders.repeat(3) + "n".repeat(251),
+                "photos\\a.jpg",
+                "/a.jpg",
+                "C:/a.jpg",
+                "c:a.jpg",
+                "a.jpg:b",
+                "~/a.jpg",
+                "../a.jpg",
+                "photos/../a.jpg",
+                "photos..jpg",
+                "a.jpg.",
+                "photos./a.jpg",
+                "nul.jpg",
+                "NUL",
+                "com1",
+                "com10",
+                "photos/aux .x",
+                "lpt0.jpg",
+                "a\u2044b.jpg",
+                "a\uFF0Eb.jpg",
+                "a\u2026.jpg",
+                "a\u200Bb.jpg",
+                "a\u00ADb.jpg",
+                "a\u2062b.jpg",
+                "a\u200Db.jpg")
+            .<Object>map(it -> photo(it, ""))
+            .toList());
+    return values;
+  }
+
+  private static Map<String, String> departure(Object reason, Object why) {
+    return Map.of("reason", String.valueOf(reason), "why", String.valueOf(why));
+  }
+
+  private static List<Map<String, String>> photo(String file, Object caption) {
+    return List.of(Map.of("file", file, "caption", String.valueOf(caption)));
+  }
+
+  private static Map<String, String> color(String chip, String l, String a, String b, String u) {
+    return Map.of("chip", chip, "l", l, "a", a, "b", b, "u", u);
+  }
+
+  @Test
+  void anAnswerHasAFaultWhereTheProgramWouldRefuseItAndOnlyThere() throws IOException {
+    Map<String, String> items =
+        Map.of(
+            "size", "frame-thickness",
+            "count", "frame-rivets",
+            "gloss", "frame-gloss",
+            "color", "frame-paint",
+            "date_code", "spring-date");
+    String head = "record: t\nrules: tarrowby-type-l\nvehicle: {name: T, model: L45}\n";
+    List<Asked> asked = new ArrayList<>();
+    List<Object> values = new ArrayList<>();
+    atBounds()
+        .forEach(
+            (name, all) ->
+                all.forEach(
+                    value -> {
+                      String field = name.replaceFirst(" .*", "");
+                      boolean ofSheet = field.equals("by") || field.equals("on");
+                      String item = items.getOrDefault(field, "frame-rivets");
+                      values.add(value);
+                      asked.add(
+                          new Asked(
+                              head,
+                              ofSheet ? Map.of(field, String.valueOf(value)) : Map.of(),
+                              ofSheet ? Map.of() : Map.of(item, Map.of(field, value))));
+                    }));
+    List<Object> forThePage = asked.stream().map(Asked::forThePage).toList();
+    List<?> faults = (List<?>) browser.result(FAULTS, forThePage);
+    List<?> written = (List<?>) browser.result(WRITE, forThePage);
+    List<String> wrong = new ArrayList<>();
+    for (int i = 0; i < asked.size(); i++) {
+      SourceFile record = new SourceFile("r", String.valueOf(written.get(i)));
+      boolean taken =
+          RecordReader.parse(record, rules, sheets.folder()).diagnostics().stream()
+              .allMatch(it -> it.code() == Code.NO_SUCH_FILE);
+      boolean fine = faults.get(i).equals("");
+      if (fine != taken && !(taken && STRICTER.contains(String.valueOf(values.get(i))))) {
+        String shown = String.valueOf(asked.get(i).forThePage());
+        wrong.add(faults.get(i) + ": " + shown.substring(0, Math.min(300, shown.length())));
+      }
+    }
+    assertThat(wrong).isEmpty();
+    assertThat(faults.stream().filter(""::equals)).hasSizeBetween(50, faults.size() - 50);
+  }
+
+  @Test
+  void textsAtTheProgramsBoundsAreReadAlike() {
+    String full = "x".repeat(65_536);
+    String name = "n".repeat(1024);
+    assertThat(
+            differences(
+                List.of(
+                    "a: " + full + "\n",
+                    "a: " + full + "x\n",
+                    "a: '" + full + "'\n",
+                    "a: \"" + full + "x\"\n",
+                    "a: |-\n  " + full + "\n",
+                    "a: |\n  " + full + "\n",
+                    "a: [" + full + "x]\n",
+                    name + ": b\n",
+                    name + "n: b\n",
+                    "a: {" + name + ": b}\n",
+                    "a: {" + name + "n: b}\n",
+                    "\"" + name.substring(2) + "\": b\n",
+                    "\"" + name + "\": b\n",
+                    "a: \"\\u0007\"\n",
+                    "a: \"\\uFEFF\"\n",
+                    "a: \"\\u0085\"\n"),
+                false))
+        .isEmpty();
+  }
+
+  @Test
+  void thePageTakesOutWhatNoRecordMayHoldAndNothingElse() {
+    List<String> blocks = new ArrayList<>();
+    for (int block = 0; block < 0x10000; block += 0x100) {
+      StringBuilder text = new StringBuilder();
+      for (int c = block; c < block + 0x100; c++) {
+        text.append('-').append((char) c);
+      }
+      blocks.add(text.append('-').toString());
+    }
+    // As code units: text with halves of characters does not travel whole.
+    List<?> units = blocks.stream().map(it -> it.chars().boxed().toList()).toList();
+    List<?> left =
+        (List<?>)
+            browser.result(
+                "return arguments[0].map((units) => { const text = String.fromCharCode(...units);"
+                    + " return [...yamlText.clean(text)].map((it) => it.codePointAt(0)); });",
+                units);
+    for (int i = 0; i < blocks.size(); i++) {
+      String text = blocks.get(i);
+      List<Integer> unseen =
+          YamlTree.read(new SourceFile("r", text)).diagnostics().stream()
+              .filter(it -> it.code() == Code.CONTROL_CHARACTER)
+              .map(it -> it.at().start())
+              .toList();
+      List<Long> kept = new ArrayList<>();
+      for (int at = 0; at < text.length(); at++) {
+        if (!unseen.contains(at)) {
+          kept.add((long) (text.charAt(at) == '\r' ? '\n' : text.charAt(at)));
+        }
+      }
+      assertThat(left.get(i)).as("block " + i).isEqualTo(kept);
+    }
+  }
+
+  /** The values that are published with FNV-1a for these texts, from memory. */
+  @Test
+  void digestsAreThoseOfFnv1a() {
+    assertThat(browser.texts("return ['', 'a', 'foobar'].map(digestOf);"))
+        .containsExactly("cbf29ce484222325", "af63dc4c8601ec8c", "85944171f73967e8");
   }
 
   /** Records in all the shapes in which people write them. */
