@@ -85,6 +85,7 @@ public final class LeavingOut {
         vehicle.model(),
         kept(vehicle.notes(), Unshared.NOTES),
         vehicle.numbers(),
+        vehicle.oneOf(),
         vehicle.built(),
         kept(vehicle.plant(), Unshared.PLANT),
         kept(vehicle.market(), Unshared.MARKET),
