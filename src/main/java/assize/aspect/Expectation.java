@@ -126,6 +126,11 @@ public sealed interface Expectation {
    * @param credit 0 to 1, less than 1 for a later or service number
    */
   record PartNumber(NumberPattern number, BigFraction credit) implements Expectation {
+    /** Returns the same of another number. */
+    public PartNumber with(String other) {
+      return new PartNumber(NumberPattern.exactly(other), credit);
+    }
+
     @Override
     public String key() {
       return number.text();

@@ -69,8 +69,26 @@ public sealed interface Finding {
     }
   }
 
-  /** A part number or date code, as stamped or cast. */
+  /**
+   * A part number or date code, as stamped or cast.
+   *
+   * @param text in a copy for others, a masked number in it is marked by {@link #masking}
+   */
   record Stamped(String text) implements Finding {
+    // Dashes of vertical writing: no number has them, and what is compared is without dashes.
+    private static final String FROM = "\uFE31";
+    private static final String TO = "\uFE32";
+
+    /** Marks a number that is compared but must not be shown. */
+    public static String masking(String number) {
+      return FROM + number + TO;
+    }
+
+    /** Says whether something in it must not be shown, nor how it differs from what is expected. */
+    public boolean isMasked() {
+      return text.contains(FROM);
+    }
+
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.stamped(this);

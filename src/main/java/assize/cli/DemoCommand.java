@@ -1,6 +1,5 @@
 package assize.cli;
 
-import assize.judgment.Judgment;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.FileSystem;
@@ -79,7 +78,7 @@ final class DemoCommand implements Callable<Integer> {
   }
 
   private int judge(List<Path> records) {
-    Optional<Map<Path, Judgment>> judged =
+    Optional<Map<Path, Inputs.Judged>> judged =
         new Inputs(terminal).judge(records, Optional.empty(), Optional.empty());
     if (judged.isEmpty()) {
       return Exit.BAD_INPUT;

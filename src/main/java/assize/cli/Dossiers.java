@@ -40,17 +40,16 @@ final class Dossiers {
   }
 
   /** Begins with the owner's own pages, for a folder. */
-  static Dossiers own(Terminal terminal, Path record, Judgment judgment, Path out) {
-    return new Dossiers(terminal, record, judgment, out, Optional.empty());
+  static Dossiers own(Terminal terminal, Path record, Inputs.Judged judged, Path out) {
+    return new Dossiers(terminal, record, judged.judgment(), out, Optional.empty());
   }
 
   /** Begins with copies for others. */
-  static Dossiers shared(Terminal terminal, Path record, Judgment judgment, Path out) {
-    Optional<Sharing> copy =
-        Optional.of(
-            Sharing.unsealed(
-                record, judgment, new Reports.Wanted(out, Optional.empty(), false, false, true)));
-    return new Dossiers(terminal, record, judgment, out, copy);
+  static Dossiers shared(Terminal terminal, Path record, Inputs.Judged judged, Path out) {
+    Sharing copy =
+        Sharing.unsealed(
+            record, judged, new Reports.Wanted(out, Optional.empty(), false, false, true));
+    return new Dossiers(terminal, record, copy.judgment(), out, Optional.of(copy));
   }
 
   /** One page, and what it shows, by its own keys. */

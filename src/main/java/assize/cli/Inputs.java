@@ -11,6 +11,7 @@ import assize.record.VehicleRecord;
 import assize.report.text.DiagnosticPrinter;
 import assize.report.text.Json;
 import assize.ruleset.RuleSet;
+import assize.share.Copy;
 import assize.text.Fingerprint;
 import assize.text.SourceFile;
 import assize.yaml.RecordReader;
@@ -66,8 +67,16 @@ final class Inputs {
      *
      * @param asOf the day on which departures with a date are looked at
      */
-    Judgment judged(Optional<LocalDate> asOf) {
-      return judge.judge(vehicle, asOf);
+    Judged judged(Optional<LocalDate> asOf) {
+      return new Judged(judge, asOf, judge.judge(vehicle, asOf));
+    }
+  }
+
+  /** A judgment, and what it takes to judge the vehicle again by less. */
+  record Judged(Judge judge, Optional<LocalDate> asOf, Judgment judgment) {
+    /** Returns what others may see of it. */
+    Copy copy() {
+      return Copy.of(judge, judgment, asOf);
     }
   }
 
@@ -161,7 +170,7 @@ final class Inputs {
    * @param override the rule set to judge by, whatever the records name
    * @param asOf the day on which departures with a date are looked at
    */
-  Optional<Map<Path, Judgment>> judge(
+  Optional<Map<Path, Judged>> judge(
       List<Path> records, Optional<Path> override, Optional<LocalDate> asOf) {
     List<Diagnostic> found = new ArrayList<>();
     Map<Path, Read> both = new LinkedHashMap<>();
@@ -173,7 +182,7 @@ final class Inputs {
     if (!report(found.stream().distinct().toList(), false)) {
       return Optional.empty();
     }
-    Map<Path, Judgment> judged = new LinkedHashMap<>();
+    Map<Path, Judged> judged = new LinkedHashMap<>();
     both.forEach((path, one) -> judged.put(path, one.judged(asOf)));
     return Optional.of(judged);
   }

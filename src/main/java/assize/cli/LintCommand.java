@@ -132,7 +132,7 @@ final class LintCommand implements Callable<Integer> {
     read.value()
         .ifPresent(
             both -> {
-              Judgment judged = both.judged(asOf.day());
+              Judgment judged = both.judged(asOf.day()).judgment();
               found.addAll(RecordDoubt.all(judged, asOf(both.vehicle())));
               found.addAll(Pictures.read(Reports.photos(path, both.vehicle())).found());
             });

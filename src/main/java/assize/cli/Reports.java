@@ -64,21 +64,22 @@ final class Reports {
    * @param judged by the record's file
    * @return whether nothing was wrong with the evidence
    */
-  boolean write(Map<Path, Judgment> judged, Wanted wanted) {
+  boolean write(Map<Path, Inputs.Judged> judged, Wanted wanted) {
     List<Made> all = new ArrayList<>();
-    judged.forEach((record, judgment) -> all.add(made(record, judgment, wanted)));
+    judged.forEach((record, one) -> all.add(made(record, one, wanted)));
     return write(all, wanted);
   }
 
   /** Begins to make what is wanted of one judgment. */
-  static Made made(Path record, Judgment judgment, Wanted wanted) {
+  static Made made(Path record, Inputs.Judged judged, Wanted wanted) {
     return wanted.share()
-        ? Sharing.of(record, judgment, wanted)
-        : new Report(record, judgment, wanted);
+        ? Sharing.of(record, judged, wanted)
+        : new Report(record, judged.judgment(), wanted);
   }
 
   /** What is made of one judgment. */
   interface Made {
+    /** Returns what is told by it. */
     Judgment judgment();
 
     /** Returns where its page goes. */

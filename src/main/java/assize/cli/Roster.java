@@ -3,7 +3,6 @@ package assize.cli;
 import assize.diagnostic.Code;
 import assize.diagnostic.Diagnostic;
 import assize.diagnostic.Result;
-import assize.judgment.Judgment;
 import assize.report.html.HtmlRoster;
 import assize.report.view.RosterEntry;
 import assize.text.SourceFile;
@@ -199,8 +198,8 @@ final class Roster {
       return Made.without(file, read.diagnostics());
     }
     List<Diagnostic> found = new ArrayList<>(read.diagnostics());
-    Judgment judgment = read.value().get().judged(wanted.asOf());
-    Reports.Made one = Reports.made(file, judgment, wanted.reports());
+    Inputs.Judged judged = read.value().get().judged(wanted.asOf());
+    Reports.Made one = Reports.made(file, judged, wanted.reports());
     String page = String.valueOf(one.place().getFileName());
     if (one.place().equals(wanted.index()) || page.equalsIgnoreCase(indexName())) {
       found.add(
@@ -208,7 +207,7 @@ final class Roster {
               Code.BAD_NAME,
               file,
               "a record may not be named \""
-                  + judgment.vehicle().id()
+                  + judged.judgment().vehicle().id()
                   + "\" here: the index is named so"));
     }
     String line = wanted.json().isPresent() ? Reports.line(one.machine()) + "\n" : "";

@@ -14,8 +14,8 @@ import assize.report.text.JsonTexts;
 import assize.report.text.JudgmentJson;
 import assize.report.view.RosterEntry;
 import assize.report.view.SharedViews;
+import assize.ruleset.Item;
 import assize.share.Copy;
-import assize.share.LeavingOut;
 import assize.share.Mask;
 import assize.share.Secret;
 import assize.text.Parsed;
@@ -34,7 +34,7 @@ final class Sharing implements Reports.Made {
   private static final int SHOWN = 5;
 
   private final Path record;
-  private final Judgment judgment;
+  private final VehicleRecord own;
   private final Reports.Wanted wanted;
   private final Copy copy;
   private final Mask mask;
@@ -43,21 +43,21 @@ final class Sharing implements Reports.Made {
   private final Secret secret;
   private final List<String> problems = new ArrayList<>();
 
-  private Sharing(Path record, Judgment judgment, Reports.Wanted wanted) {
-    VehicleRecord vehicle = judgment.vehicle();
+  private Sharing(Path record, Inputs.Judged judged, Reports.Wanted wanted) {
     this.record = record;
-    this.judgment = judgment;
+    this.own = judged.judgment().vehicle();
     this.wanted = wanted;
-    this.copy = LeavingOut.of(judgment);
-    this.mask = Mask.of(vehicle.numbers().values(), vehicle.unsharedWords());
+    this.copy = judged.copy();
+    this.mask = copy.masking().ofWords();
     this.secretFile = SecretFile.of(record);
     this.kept = SecretFile.read(secretFile);
-    this.secret = kept.flatMap(Parsed::toOptional).orElseGet(() -> SecretFile.begin(vehicle.id()));
+    this.secret = kept.flatMap(Parsed::toOptional).orElseGet(() -> SecretFile.begin(own.id()));
+    searchTexts();
   }
 
   /** Reads the secret of a record, or thinks of a new one. */
-  static Sharing of(Path record, Judgment judgment, Reports.Wanted wanted) {
-    Sharing sharing = new Sharing(record, judgment, wanted);
+  static Sharing of(Path record, Inputs.Judged judged, Reports.Wanted wanted) {
+    Sharing sharing = new Sharing(record, judged, wanted);
     sharing.kept.ifPresent(
         read ->
             read.match(
@@ -68,7 +68,7 @@ final class Sharing implements Reports.Made {
 
   @Override
   public Judgment judgment() {
-    return judgment;
+    return copy.judgment();
   }
 
   @Override
@@ -78,30 +78,32 @@ final class Sharing implements Reports.Made {
 
   @Override
   public Path place() {
-    return wanted.out().resolve(mask.text(judgment.vehicle().id()) + SHARED);
+    return wanted.out().resolve(mask.text(judgment().vehicle().id()) + SHARED);
   }
 
   /** Begins with a record for a copy that bears no fingerprint, and so needs no secret. */
-  static Sharing unsealed(Path record, Judgment judgment, Reports.Wanted wanted) {
-    return new Sharing(record, judgment, wanted);
+  static Sharing unsealed(Path record, Inputs.Judged judged, Reports.Wanted wanted) {
+    return new Sharing(record, judged, wanted);
   }
 
   private List<Pictures.Wanted> pictures() {
     List<Pictures.Wanted> wanted = new ArrayList<>(photos());
-    wanted.addAll(ClaimPictures.wanted(judgment, item -> true));
+    wanted.addAll(ClaimPictures.wanted(judgment(), item -> true));
     return wanted;
   }
 
   /** Returns the photos of evidence that the copy shows, with what is to be painted over. */
   List<Pictures.Wanted> photos() {
-    VehicleRecord vehicle = copy.judgment().vehicle();
+    Map<String, Evidence> shown = judgment().vehicle().evidence();
     List<Pictures.Wanted> wanted = new ArrayList<>();
-    for (Pictures.Wanted one : Reports.photos(record, vehicle)) {
-      List<Box> boxes =
-          Optional.ofNullable(vehicle.evidence().get(one.key()))
-              .map(Sharing::boxes)
-              .orElse(List.of());
-      wanted.add(new Pictures.Wanted(one.key(), one.file(), one.at(), one.words(), boxes));
+    for (Pictures.Wanted one : Reports.photos(record, own)) {
+      String key = copy.masking().key(one.key());
+      Optional.ofNullable(shown.get(key))
+          .map(Sharing::boxes)
+          .ifPresent(
+              boxes ->
+                  wanted.add(
+                      new Pictures.Wanted(key, one.file(), one.at(), one.words(), boxes)));
     }
     return wanted;
   }
@@ -153,11 +155,28 @@ final class Sharing implements Reports.Made {
 
   /** Searches a finished page; what should not be there is among the problems from then on. */
   void search(String page) {
-    List<String> faults =
-        SharedPage.faults(page, mask::text, Bare::faults).stream()
-            .map(fault -> "in " + fault.where() + ": " + fault.what())
-            .toList();
+    refuse("the copy for others", words(SharedPage.faults(page, this::hidden, Bare::faults)));
+  }
+
+  /** Searches what the record's owner wrote, as a page shows it, for the numbers. */
+  private void searchTexts() {
+    Map<String, String> titles =
+        judgment().rules().items().collect(Collectors.toMap(Item::id, Item::title));
+    List<String> faults = new ArrayList<>();
+    for (Copy.Written one : copy.texts()) {
+      String where = Optional.ofNullable(titles.get(one.item())).orElse("the record");
+      faults.addAll(words(SharedPage.faultsOfNote(where, one.text(), copy.masking().mask()::text)));
+    }
     refuse("the copy for others", faults);
+  }
+
+  private static List<String> words(List<SharedPage.Fault> faults) {
+    return faults.stream().map(fault -> "in " + fault.where() + ": " + fault.what()).toList();
+  }
+
+  /** Masks private words, and whole numbers too: none is left by now, unless by a mistake of ours. */
+  private String hidden(String text) {
+    return copy.masking().whole(mask.text(text));
   }
 
   private void refuse(String what, List<String> faults) {
@@ -177,13 +196,11 @@ final class Sharing implements Reports.Made {
   }
 
   private Map<String, String> fingerprints() {
-    VehicleRecord vehicle = judgment.vehicle();
     Map<String, String> fingerprints = new LinkedHashMap<>();
-    vehicle
-        .numbers()
+    own.numbers()
         .forEach(
             (table, number) ->
-                fingerprints.put(table, secret.key(vehicle.id(), table).fingerprint(number)));
+                fingerprints.put(table, secret.key(own.id(), table).fingerprint(number)));
     return fingerprints;
   }
 
@@ -193,8 +210,8 @@ final class Sharing implements Reports.Made {
     refuse(
         "the JSON for others",
         JsonTexts.of(json).stream()
-            .filter(text -> !mask.text(text).equals(text))
-            .map(text -> "in “" + mask.text(text) + "”")
+            .filter(text -> !hidden(text).equals(text))
+            .map(text -> "in “" + hidden(text) + "”")
             .toList());
     return json;
   }
@@ -237,7 +254,7 @@ final class Sharing implements Reports.Made {
               + secretFile
               + " is new: keep it, give it to nobody; by it a masked number can be vouched for");
     } else {
-      notes.addAll(SecretFile.notes(record, judgment.vehicle().id(), secret));
+      notes.addAll(SecretFile.notes(record, own.id(), secret));
     }
     look(copy.judgment().vehicle().evidence().keySet()).ifPresent(notes::add);
     return notes;
@@ -246,8 +263,8 @@ final class Sharing implements Reports.Made {
   /** Tells of the photos among some evidence in which nothing is painted over. */
   Optional<String> look(Set<String> evidence) {
     List<String> bare =
-        copy.judgment().vehicle().evidence().values().stream()
-            .filter(one -> evidence.contains(one.id()))
+        own.evidence().values().stream()
+            .filter(one -> evidence.contains(copy.masking().key(one.id())))
             .filter(one -> one.kind() == Evidence.Kind.PHOTO && one.covers().isEmpty())
             .map(Evidence::what)
             .toList();

@@ -151,7 +151,8 @@ final class SheetCommand implements Callable<Integer> {
     Optional<Judgment> judged =
         new Inputs(terminal)
             .judge(List.of(path), Optional.empty(), Optional.empty())
-            .flatMap(it -> it.values().stream().findFirst());
+            .flatMap(it -> it.values().stream().findFirst())
+            .map(Inputs.Judged::judgment);
     return judged.flatMap(
         it ->
             RecordText.read(path, RecordFiles.shown(path))

@@ -92,6 +92,7 @@ final class VehicleOptions {
         model,
         Optional.empty(),
         stamped,
+        Map.of(),
         date,
         plant,
         market,

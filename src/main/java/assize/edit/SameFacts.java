@@ -38,6 +38,7 @@ final class SameFacts {
         it.model(),
         it.notes(),
         it.numbers(),
+        it.oneOf(),
         it.built(),
         it.plant(),
         it.market(),

@@ -69,6 +69,7 @@ public record Carried(VehicleRecord vehicle, List<Left> left) {
             kept("model", vehicle.model(), rules.models().keySet(), left),
             vehicle.notes(),
             kept("number table", vehicle.numbers(), rules.numbers().keySet(), left),
+            Map.of(),
             vehicle.built(),
             kept("plant", vehicle.plant(), rules.plants().keySet(), left),
             kept("market", vehicle.market(), rules.markets().keySet(), left),

@@ -154,6 +154,11 @@ final class Bench {
     return turns.subSet(build.first(), true, build.last(), true);
   }
 
+  /** Returns every condition, and every part of one. */
+  List<Scope> conditions() {
+    return conditions.scopes();
+  }
+
   /** Asks every condition. */
   Answers answers(Scope.Facts facts) {
     return conditions.of(facts);

@@ -10,11 +10,14 @@ import assize.judgment.Remark;
 import assize.record.VehicleRecord;
 import assize.ruleset.Model;
 import assize.ruleset.NumberTable;
+import assize.ruleset.NumberTable.Reserved;
 import assize.ruleset.RuleSet;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * When a vehicle was built: by its record, else by its numbers, else by its model's production; and
@@ -79,43 +82,72 @@ final class BuildDays {
     return new Build(first.days(), first.basis(), likely, sayings);
   }
 
+  /**
+   * Dates one number. Of a masked one only what all numbers that it may be have in common is said;
+   * its days are those of any of them.
+   */
   private void number(String tableId, String number) {
     NumberTable table = rules.numbers().get(tableId);
-    if (table == null) {
+    List<Reading> readings =
+        vehicle.possibleNumbers(tableId).stream().flatMap(one -> reading(table, one)).toList();
+    if (readings.isEmpty()) {
       return;
     }
-    List<Dated> all = NumberDating.of(table, number);
-    List<Dated> fitting = all.stream().filter(this::fitsVehicle).toList();
-    List<Dated> used = fitting.isEmpty() ? all : fitting;
     String name = table.name() + " " + number;
-    if (used.isEmpty()) {
+    if (readings.stream().allMatch(it -> it.used().isEmpty())) {
       remark(Remark.Kind.NUMBER, name + " fits no series of this rule set's table.");
       return;
     }
-    if (fitting.isEmpty()) {
+    if (readings.stream().noneMatch(Reading::fits)) {
       remark(Remark.Kind.NUMBER, name + " belongs to a series of another model or works.");
     }
-    for (Dated dated : used) {
-      dated
-          .reserved()
-          .ifPresent(
-              block ->
-                  remark(
-                      Remark.Kind.NUMBER,
-                      name + " stands in a block that was set aside: " + block.purpose() + "."));
+    for (Reserved block : readings.get(0).blocks()) {
+      if (readings.stream().allMatch(it -> it.blocks().contains(block))) {
+        remark(
+            Remark.Kind.NUMBER,
+            name + " stands in a block that was set aside: " + block.purpose() + ".");
+      }
     }
-    Optional<DaySpan> days =
-        used.stream().flatMap(dated -> dated.days().stream()).reduce(DaySpan::hull);
-    if (days.isEmpty()) {
-      if (used.stream().allMatch(dated -> dated.reserved().isEmpty())) {
+    if (readings.stream().allMatch(it -> it.days().isEmpty())) {
+      if (readings.stream().allMatch(it -> it.blocks().isEmpty())) {
         remark(Remark.Kind.NUMBER, name + " lies outside the numbers that the table covers.");
       }
       return;
     }
-    if (used.size() == 1 && estimate.isEmpty()) {
-      estimate = used.get(0).likely();
+    if (readings.stream().anyMatch(it -> it.days().isEmpty())) {
+      return;
     }
-    sayings.add(new Saying(Basis.NUMBER, name, closed(days.get())));
+    List<Dated> first = readings.get(0).used();
+    if (readings.size() == 1 && first.size() == 1 && estimate.isEmpty()) {
+      estimate = first.get(0).likely();
+    }
+    DaySpan days =
+        readings.stream().flatMap(it -> it.days().stream()).reduce(DaySpan::hull).orElseThrow();
+    sayings.add(new Saying(Basis.NUMBER, name, closed(days)));
+  }
+
+  /**
+   * What the table says of one number.
+   *
+   * @param used of the series that fit the vehicle; where none does, of all that fit the number
+   */
+  private record Reading(List<Dated> used, boolean fits) {
+    List<Reserved> blocks() {
+      return used.stream().flatMap(it -> it.reserved().stream()).toList();
+    }
+
+    Optional<DaySpan> days() {
+      return used.stream().flatMap(it -> it.days().stream()).reduce(DaySpan::hull);
+    }
+  }
+
+  private Stream<Reading> reading(@Nullable NumberTable table, String number) {
+    if (table == null) {
+      return Stream.empty();
+    }
+    List<Dated> all = NumberDating.of(table, number);
+    List<Dated> fitting = all.stream().filter(this::fitsVehicle).toList();
+    return Stream.of(new Reading(fitting.isEmpty() ? all : fitting, !fitting.isEmpty()));
   }
 
   private boolean fitsVehicle(Dated dated) {

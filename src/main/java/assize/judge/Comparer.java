@@ -187,9 +187,9 @@ record Comparer(
                     () ->
                         "stamped "
                             + stamped.text()
-                            + expected
-                                .number()
-                                .nearMiss(stamped.text())
+                            + Optional.of(stamped)
+                                .filter(it -> !it.isMasked())
+                                .flatMap(it -> expected.number().nearMiss(it.text()))
                                 .map(it -> "; " + it)
                                 .orElse(""));
           }

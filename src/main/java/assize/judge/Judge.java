@@ -3,8 +3,11 @@ package assize.judge;
 import assize.judgment.Judgment;
 import assize.judgment.Totals;
 import assize.record.VehicleRecord;
+import assize.ruleset.NumberTable;
+import assize.ruleset.NumberTable.Series;
 import assize.ruleset.RuleSet;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -44,5 +47,16 @@ public final class Judge {
   /** Judges a vehicle for its figures alone: the same as those of its judgment, much faster. */
   public Totals totals(VehicleRecord vehicle) {
     return new Counted(bench, vehicle).totals();
+  }
+
+  /**
+   * Returns the numbers of a series that the table dates, cut wherever what follows from a number
+   * changes.
+   *
+   * @param from the least number looked at
+   * @param to the greatest
+   */
+  public List<NumberRun> numbersAlike(NumberTable table, Series series, long from, long to) {
+    return NumberRuns.of(table, series, from, to, bench.conditions());
   }
 }

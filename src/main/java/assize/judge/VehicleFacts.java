@@ -95,12 +95,20 @@ public final class VehicleFacts implements Scope.Facts {
   @Override
   public Kleene hasNumber(String table, String from, String to) {
     Optional<NumberTable> known = Optional.ofNullable(rules.numbers().get(table));
-    Optional<String> number = Optional.ofNullable(vehicle.numbers().get(table));
-    if (known.isEmpty() || number.isEmpty()) {
-      return Kleene.UNKNOWN;
-    }
-    for (Series series : known.get().series()) {
-      OptionalLong own = series.numberOf(number.get());
+    List<Kleene> answers =
+        known.stream()
+            .flatMap(
+                it ->
+                    vehicle.possibleNumbers(table).stream()
+                        .map(number -> Kleene.of(isWithin(it, number, from, to))))
+            .distinct()
+            .toList();
+    return answers.size() == 1 ? answers.get(0) : Kleene.UNKNOWN;
+  }
+
+  private static boolean isWithin(NumberTable table, String number, String from, String to) {
+    for (Series series : table.series()) {
+      OptionalLong own = series.numberOf(number);
       OptionalLong least = series.numberOf(from);
       OptionalLong most = series.numberOf(to);
       if (own.isPresent()
@@ -108,10 +116,10 @@ public final class VehicleFacts implements Scope.Facts {
           && most.isPresent()
           && least.getAsLong() <= own.getAsLong()
           && own.getAsLong() <= most.getAsLong()) {
-        return Kleene.YES;
+        return true;
       }
     }
-    return Kleene.NO;
+    return false;
   }
 
   @Override
@@ -143,7 +151,7 @@ public final class VehicleFacts implements Scope.Facts {
         rules.numbers().values().stream()
             .flatMap(
                 table ->
-                    Optional.ofNullable(vehicle.numbers().get(table.id())).stream()
+                    vehicle.possibleNumbers(table.id()).stream()
                         .flatMap(number -> NumberDating.of(table, number).stream()))
             .flatMap(dated -> dated.series().plant().stream())
             .distinct()

@@ -26,6 +26,7 @@ public final class WithoutVehicle {
           Optional.empty(),
           Optional.empty(),
           Map.of(),
+          Map.of(),
           Optional.empty(),
           Optional.empty(),
           Optional.empty(),

@@ -14,6 +14,8 @@ import java.util.Set;
  *
  * @param rules the rule set it names, as written
  * @param numbers its numbers, by the rule set's number table
+ * @param oneOf where a number is masked: numbers that it can't be told from, by number table; what
+ *     they differ in is not known of this vehicle
  * @param equipment whether it has it; what is not stated is not known
  * @param observations by item
  * @param evidence by its name in the record
@@ -31,6 +33,7 @@ public record VehicleRecord(
     Optional<String> model,
     Optional<String> notes,
     Map<String, String> numbers,
+    Map<String, List<String>> oneOf,
     Optional<Built> built,
     Optional<String> plant,
     Optional<String> market,
@@ -46,6 +49,7 @@ public record VehicleRecord(
     Span at) {
   public VehicleRecord {
     numbers = InOrder.copyOf(numbers);
+    oneOf = InOrder.copyOf(oneOf);
     equipment = InOrder.copyOf(equipment);
     observations = InOrder.copyOf(observations);
     evidence = InOrder.copyOf(evidence);
@@ -54,6 +58,16 @@ public record VehicleRecord(
     unsharedWords = List.copyOf(unsharedWords);
     accepted = List.copyOf(accepted);
     files = List.copyOf(files);
+  }
+
+  /**
+   * Returns the numbers of a table one of which it bears: its own, unless that is masked. None where
+   * nothing is known.
+   */
+  public List<String> possibleNumbers(String table) {
+    return Optional.ofNullable(oneOf.get(table))
+        .or(() -> Optional.ofNullable(numbers.get(table)).map(List::of))
+        .orElse(List.of());
   }
 
   /** When it was built, and what says so. */

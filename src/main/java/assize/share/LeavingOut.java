@@ -20,21 +20,23 @@ import java.util.Optional;
 import java.util.Set;
 
 /** Leaves out of a judgment what its record marks private. */
-public final class LeavingOut {
+final class LeavingOut {
+  private final Masking masking;
   private final Judgment judgment;
   private final VehicleRecord vehicle;
   private final Set<String> shared;
   private final List<Omission> omissions = new ArrayList<>();
 
-  private LeavingOut(Judgment judgment) {
+  private LeavingOut(Judgment judgment, Masking masking) {
+    this.masking = masking;
     this.judgment = judgment;
     this.vehicle = judgment.vehicle();
     this.shared = shared(vehicle);
   }
 
   /** Returns the judgment without what is private; verdicts and points stay as they are. */
-  public static Copy of(Judgment judgment) {
-    return new LeavingOut(judgment).copy();
+  static Copy of(Judgment judgment, Masking masking) {
+    return new LeavingOut(judgment, masking).copy();
   }
 
   private Copy copy() {
@@ -51,7 +53,8 @@ public final class LeavingOut {
             judgment.strict(),
             judgment.award(),
             judgment.remarks());
-    return new Copy(rest, vehicle, omissions, vehicle.evidence().size() - left.evidence().size());
+    int evidence = vehicle.evidence().size() - left.evidence().size();
+    return new Copy(rest, vehicle, omissions, evidence, masking);
   }
 
   /** Evidence that is cited stays as long as it is cited where that is not private. */
@@ -85,6 +88,7 @@ public final class LeavingOut {
         vehicle.model(),
         kept(vehicle.notes(), Unshared.NOTES),
         vehicle.numbers(),
+        vehicle.oneOf(),
         vehicle.built(),
         kept(vehicle.plant(), Unshared.PLANT),
         kept(vehicle.market(), Unshared.MARKET),

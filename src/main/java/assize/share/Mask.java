@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.TreeMap;
 
 /**
@@ -16,13 +17,15 @@ public final class Mask {
 
   private final List<String> numbers;
   private final List<String> words;
+  private final Map<String, String> standIns;
   private final List<Shape> shapes = new ArrayList<>();
 
-  private Mask(Collection<String> numbers, Collection<String> words) {
-    this.numbers = List.copyOf(numbers);
+  private Mask(List<Showing> numbers, Collection<String> words, Map<String, String> standIns) {
+    this.standIns = Map.copyOf(standIns);
+    this.numbers = numbers.stream().map(Showing::number).toList();
     this.words = List.copyOf(words);
     int owner = 0;
-    for (String number : this.numbers) {
+    for (Showing number : numbers) {
       shapes.addAll(Shapes.ofNumber(number, owner++));
     }
     for (String word : this.words) {
@@ -36,7 +39,25 @@ public final class Mask {
    * @param words each with at least one letter or digit
    */
   public static Mask of(Collection<String> numbers, Collection<String> words) {
-    return new Mask(numbers, words);
+    return showing(numbers.stream().map(Showing::most).toList(), words);
+  }
+
+  /**
+   * Begins a mask that shows as much of each number as it is told.
+   *
+   * @param words each with at least one letter or digit
+   */
+  public static Mask showing(List<Showing> numbers, Collection<String> words) {
+    return new Mask(numbers, words, Map.of());
+  }
+
+  /**
+   * Begins a mask of private words, which also shows masked numbers where stand-ins are marked.
+   *
+   * @param standIns what is shown, by what is marked
+   */
+  public static Mask of(Map<String, String> standIns, Collection<String> words) {
+    return new Mask(List.of(), words, standIns);
   }
 
   /** Returns the numbers that it masks. */
@@ -66,6 +87,9 @@ public final class Mask {
   /** Returns the text as others may see it, and counts what is masked. */
   public String text(String text, Times times) {
     String before = text;
+    for (Map.Entry<String, String> one : standIns.entrySet()) {
+      before = before.replace(one.getKey(), one.getValue());
+    }
     String after = once(before, times);
     while (!after.equals(before)) {
       before = after;
@@ -96,7 +120,7 @@ public final class Mask {
         if (shape.owner() >= numbers.size()) {
           spans.addAll(edits);
         } else {
-          edits.forEach(it -> letters.put(it.from(), it));
+          edits.forEach(it -> letters.putIfAbsent(it.from(), it));
         }
       }
     }
@@ -110,7 +134,8 @@ public final class Mask {
     List<Edit> edits = new ArrayList<>();
     for (int i = 0; i < shape.length(); i++) {
       if (shape.isMasked(i)) {
-        edits.add(new Edit(text.from(start + i), text.to(start + i), "x"));
+        String shown = !shape.hidesLength() ? "x" : edits.isEmpty() ? WORD : "";
+        edits.add(new Edit(text.from(start + i), text.to(start + i), shown));
       }
     }
     return edits;

@@ -6,6 +6,7 @@ final class Shape {
   private final boolean[] masked;
   private final Folded.Gap widest;
   private final Stands stands;
+  private final boolean hidesLength;
   private final int owner;
 
   /**
@@ -14,13 +15,21 @@ final class Shape {
    * @param letters as {@link Folded} has them
    * @param masked which of them become x
    * @param widest what may stand between them
+   * @param hidesLength whether what is masked becomes the same however long it is
    * @param owner the number or word that it is of, counted from 0
    */
-  Shape(int[] letters, boolean[] masked, Folded.Gap widest, Stands stands, int owner) {
+  Shape(
+      int[] letters,
+      boolean[] masked,
+      Folded.Gap widest,
+      Stands stands,
+      boolean hidesLength,
+      int owner) {
     this.letters = letters.clone();
     this.masked = masked.clone();
     this.widest = widest;
     this.stands = stands;
+    this.hidesLength = hidesLength;
     this.owner = owner;
   }
 
@@ -40,6 +49,10 @@ final class Shape {
 
   boolean isMasked(int index) {
     return masked[index];
+  }
+
+  boolean hidesLength() {
+    return hidesLength;
   }
 
   int owner() {

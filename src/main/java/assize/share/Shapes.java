@@ -26,8 +26,8 @@ final class Shapes {
   private Shapes() {}
 
   /** Returns what is looked for on behalf of a number. */
-  static List<Shape> ofNumber(String number, int owner) {
-    Folded folded = Folded.of(number);
+  static List<Shape> ofNumber(Showing showing, int owner) {
+    Folded folded = Folded.of(showing.number());
     int length = folded.length();
     List<Shape> shapes = new ArrayList<>();
     if (length == 0) {
@@ -38,7 +38,18 @@ final class Shapes {
     List<int[]> runs = new ArrayList<>(runs(folded, true));
     runs.addAll(runs(folded, false));
     runs.forEach(run -> mask(masked, run[0], run[1]));
-    shapes.add(new Shape(part(folded, 0, length), masked, Folded.Gap.WIDE, stands(length), owner));
+    boolean hidesLength = showing.letters().isPresent();
+    for (int i = 0; hidesLength && i < length; i++) {
+      masked[i] = i >= showing.letters().getAsInt();
+    }
+    shapes.add(
+        new Shape(
+            part(folded, 0, length),
+            masked,
+            Folded.Gap.WIDE,
+            stands(length),
+            hidesLength,
+            owner));
     for (int[] run : runs) {
       shapes.add(
           new Shape(
@@ -46,6 +57,7 @@ final class Shapes {
               Arrays.copyOfRange(masked, run[0], run[1]),
               Folded.Gap.NARROW,
               Shape.Stands.ANYWHERE,
+              hidesLength,
               owner));
     }
     return shapes;
@@ -99,6 +111,7 @@ final class Shapes {
         masked,
         Folded.Gap.WIDE,
         folded.length() <= SHORT_WORD ? Shape.Stands.WHOLE : Shape.Stands.ANYWHERE,
+        false,
         owner);
   }
 

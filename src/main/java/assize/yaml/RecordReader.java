@@ -189,6 +189,7 @@ public final class RecordReader {
             vehicle.model(),
             vehicle.notes(),
             numbers,
+            Map.of(),
             built,
             plant,
             market,

@@ -2,11 +2,9 @@ package assize.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import assize.judgment.Judgment;
 import assize.record.Unshared;
 import assize.report.html.Seals;
 import assize.share.Copy;
-import assize.share.LeavingOut;
 import assize.share.Mask;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -42,39 +40,39 @@ class ShareCommandTest {
 
   private static final String RULES =
       """
-      rule_set: planted-tb7-48391
-      name: A standard for TB7 48391
-      edition: "1 of TB7/48391"
-      maker: The maker of 48391
-      scope: To judge tb748391
+      rule_set: planted-tb7-60412
+      name: A standard for TB7 60412
+      edition: "1 of TB7/60412"
+      maker: The maker of 60412
+      scope: To judge tb760412
       models:
-        X1: {name: Dropside TB7-48391, built: 1932-03/1936-08}
+        X1: {name: Dropside TB7-60412, built: 1932-03/1936-08}
       plants:
         west: Secretplant
       markets:
         home: Secretmarket
       sources:
-        drawing-48391: {kind: drawing, grade: A, title: Drawing of TB7-48391, held_by: Mill Lane, notes: "In *Mill* Lane, TB7-48391"}
-        guide: {kind: club guide, grade: C, title: Guide 48391}
+        drawing-60412: {kind: drawing, grade: A, title: Drawing of TB7-60412, held_by: Mill Lane, notes: "In *Mill* Lane, TB7-60412"}
+        guide: {kind: club guide, grade: C, title: Guide 60412}
       numbers:
-        chassis: {name: Number like TB7-48391, series: [{prefix: TB7-, models: [X1], from: {48000: 1934-01-01, 49000: 1935-01-01}, last: {number: 49100, built: 1935-12-31}}]}
+        chassis: {name: Number like TB7-60412, series: [{prefix: TB7-, models: [X1], from: {48000: 1934-01-01, 49000: 1935-01-01}, last: {number: 49100, built: 1935-12-31}}]}
       colors:
-        black: {name: Black as TB7-48391}
+        black: {name: Black as TB7-60412}
       finishes:
-        nickel-48391: {name: nickel of 48391}
+        nickel-60412: {name: nickel of 60412}
         chrome: {name: chromium plate}
       areas:
-        cab-48391:
-          name: Cab of TB7-48391
+        cab-60412:
+          name: Cab of TB7-60412
           items:
-            button-tb7-48391:
-              title: Button of TB7-48391
+            button-tb7-60412:
+              title: Button of TB7-60412
               points: 4
               look: Look at ＴＢ７ ４８３９１
-              notes: "Not **48**391, says mill-lane"
+              notes: "Not **60**412, says mill-lane"
               claims:
-                - {source: drawing-48391, cite: sheet TB7.48391, says: {finish: nickel-48391}}
-                - {source: guide, cite: page 48391, says: {finish: chrome}}
+                - {source: drawing-60412, cite: sheet TB7.60412, says: {finish: nickel-60412}}
+                - {source: guide, cite: page 60412, says: {finish: chrome}}
             lamp:
               title: Lamp
               points: 4
@@ -86,7 +84,7 @@ class ShareCommandTest {
       """
       record: truck-tb7-48391
       rules: rules.yaml
-      edition: "1 of TB7/48391"
+      edition: "1 of TB7/60412"
       vehicle: {name: The truck TB7 48391, model: X1, notes: secretnotes}
       numbers: {chassis: TB7-48391}
       built: {date: 1934-05, basis: plate of TB7-48391}
@@ -100,9 +98,9 @@ class ShareCommandTest {
         paper: {document: secret-paper.txt, caption: secretcaption, private: yes}
         meter: {measurement: secretmeter}
       traces:
-        - {item: button-tb7-48391, grade: B, says: {finish: chrome}, where: Behind plate 48391, evidence: [plate-48391, paper]}
+        - {item: button-tb7-60412, grade: B, says: {finish: chrome}, where: Behind plate 48391, evidence: [plate-48391, paper]}
       observations:
-        button-tb7-48391:
+        button-tb7-60412:
           finish: chrome
           note: secretnote
           by: secretby
@@ -191,8 +189,8 @@ class ShareCommandTest {
 
   @Test
   void eachWordThatCanBePrivateIsLeftOutOfTheJudgment() {
-    Judgment judged = judgment();
-    Copy copy = LeavingOut.of(judged);
+    Inputs.Judged judged = judged();
+    Copy copy = judged.copy();
     String left = copy.judgment().vehicle().toString();
     SECRETS.stream()
         .filter(it -> !it.startsWith("7."))
@@ -202,12 +200,12 @@ class ShareCommandTest {
         .containsExactlyInAnyOrder(Unshared.values());
     assertThat(copy.evidence()).isEqualTo(2);
     assertThat(copy.judgment().vehicle().files().get(0).sha256()).isEmpty();
-    assertThat(copy.judgment().score()).isEqualTo(judged.score());
+    assertThat(copy.judgment().score()).isEqualTo(judged.judgment().score());
   }
 
-  private Judgment judgment() {
+  private Inputs.Judged judged() {
     java.io.PrintStream nowhere = new java.io.PrintStream(new java.io.ByteArrayOutputStream());
-    Map<Path, Judgment> judged =
+    Map<Path, Inputs.Judged> judged =
         new Inputs(new Terminal(nowhere, nowhere, false))
             .judge(List.of(record), Optional.empty(), Optional.empty())
             .orElseThrow();
@@ -271,7 +269,7 @@ class ShareCommandTest {
     Ran ran = Ran.of("dossier", record, "--share", "--out", out);
     assertThat(ran.exit()).as(ran.err()).isZero();
     assertThat(ran.err()).contains("look at each of these photos").contains("tb7-48391.png");
-    String name = "truck-tb7-48xxx-button-tb7-48xxx-shared.html";
+    String name = "truck-tb7-48xxx-button-tb7-60412-shared.html";
     assertThat(Bench.content(out)).containsOnlyKeys("", name);
     assertThat(SecretFile.of(record)).as("it bears no fingerprint").doesNotExist();
     String whole = Files.readString(out.resolve(name));
@@ -287,12 +285,20 @@ class ShareCommandTest {
   @Test
   void theDossierForOthersIsRefusedWhereTheMaskCanNotSeeThrough() throws IOException {
     Files.writeString(
-        folder.resolve("rules.yaml"),
-        RULES.replace("\"Not **48**391,", "\"Not 48[391](http://a.example),"));
+        record, RECORD.replace("Came with", "Came with 48[391](http://a.example) or"));
     Ran ran = Ran.of("dossier", record, "--share", "--out", out);
     assertThat(ran.exit()).isEqualTo(1);
-    assertThat(ran.err()).contains("still shows what it should not").doesNotContain("48391,");
+    assertThat(ran.err()).contains("still shows what it should not").doesNotContain("48391 or");
     assertThat(out).doesNotExist();
+  }
+
+  /** Masked there, a number that the standard names would be known to be the vehicle's. */
+  @Test
+  void theStandardsOwnWordsAreLeftAlone() throws IOException {
+    Files.writeString(
+        folder.resolve("rules.yaml"), RULES.replace("Guide 60412", "Guide to TB7-48391 and 48391"));
+    assertThat(share().exit()).isZero();
+    assertThat(page()).contains("Guide to TB7-48391 and 48391", "Plate of TB7-48xxx");
   }
 
   @Test
@@ -308,13 +314,6 @@ class ShareCommandTest {
     Path other = folder.resolve("other.yaml");
     Files.writeString(other, RECORD.replace("48391", "48392"));
     Files.copy(folder.resolve("photos/tb7-48391.png"), folder.resolve("photos/tb7-48392.png"));
-    Files.writeString(
-        other, Files.readString(other).replaceAll("button-tb7-48392", "button-tb7-48391"));
-    Files.writeString(
-        other,
-        Files.readString(other)
-            .replace("finish: nickel-48392", "finish: nickel-48391")
-            .replace("1 of TB7/48392", "1 of TB7/48391"));
     Ran ran = Ran.of("judge", record, other, "--share", "--out", out);
     assertThat(ran.exit()).as(ran.err()).isEqualTo(1);
     assertThat(ran.err()).contains("another record's copy is named truck-tb7-48xxx-shared.html");
@@ -376,7 +375,7 @@ class ShareCommandTest {
       }
     }
     assertThat(everything).doesNotContain(sha256("TB748391"));
-    assertThat(page()).doesNotContain(judgment().vehicle().files().get(0).sha256());
+    assertThat(page()).doesNotContain(judged().judgment().vehicle().files().get(0).sha256());
   }
 
   private static String sha256(String text) {

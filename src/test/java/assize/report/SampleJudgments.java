@@ -603,6 +603,7 @@ public final class SampleJudgments {
         Optional.of("X1"),
         some("Restored over *six* winters."),
         Map.of("chassis", text.apply("X-4388")),
+        Map.of(),
         Optional.empty(),
         Optional.empty(),
         Optional.of("home"),

@@ -85,6 +85,7 @@ final class Tables {
               record.model(),
               record.notes(),
               record.numbers(),
+              record.oneOf(),
               record.built(),
               record.plant(),
               record.market(),

@@ -208,6 +208,7 @@ final class Fleet {
         Optional.of(Standard.model(models[v])),
         Optional.empty(),
         Map.of(),
+        Map.of(),
         Optional.of(new Built(Edtf.parse(built).toOptional().orElseThrow(), Optional.empty())),
         Optional.empty(),
         Optional.empty(),

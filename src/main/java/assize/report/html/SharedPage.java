@@ -78,6 +78,19 @@ public final class SharedPage {
     return List.copyOf(page.faults);
   }
 
+  /**
+   * Searches a text of a person, as a note is shown, for what the mask would still change.
+   *
+   * @param where the part of a page that it stands in
+   */
+  public static List<Fault> faultsOfNote(String where, String text, UnaryOperator<String> mask) {
+    SharedPage page = new SharedPage(mask, picture -> List.of());
+    Document document = Jsoup.parseBodyFragment(Notes.toHtml(text));
+    document.traverse(page.new Texts());
+    document.getAllElements().forEach(page::attributes);
+    return page.faults.stream().map(it -> new Fault("“" + where + "”", it.what())).toList();
+  }
+
   /** Joins the text of each block, whatever elements it is divided into. */
   private final class Texts implements NodeVisitor {
     private final StringBuilder block = new StringBuilder();

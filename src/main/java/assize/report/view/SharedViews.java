@@ -2,9 +2,10 @@ package assize.report.view;
 
 import assize.record.Evidence;
 import assize.record.Unshared;
-import assize.record.VehicleRecord;
+import assize.ruleset.Item;
 import assize.ruleset.NumberTable;
 import assize.share.Copy;
+import assize.share.Hidden;
 import assize.share.Mask;
 import assize.share.Omission;
 import assize.share.Times;
@@ -37,7 +38,7 @@ public final class SharedViews {
   /**
    * Masks a report and adds what is left out.
    *
-   * @param mask of the record's numbers, in its order, and its private words
+   * @param mask of the record's private words
    * @param fingerprints of the numbers, by number table
    * @param unshown why a picture can't be shown, by its key
    */
@@ -110,7 +111,7 @@ public final class SharedViews {
         (boxes > 0 ? covered : bare).add(photo(one, boxes));
       }
     }
-    return new SharedView(numbers(times), words(times), omissions(), covered, bare);
+    return new SharedView(numbers(), words(times), omissions(), covered, bare);
   }
 
   private int boxes(String evidence) {
@@ -127,24 +128,20 @@ public final class SharedViews {
         boxes == 0 ? "" : Numbers.count(boxes, "part painted over", "parts painted over"));
   }
 
-  private List<SharedView.NumberView> numbers(Times times) {
-    VehicleRecord vehicle = copy.judgment().vehicle();
+  private List<SharedView.NumberView> numbers() {
     Map<String, NumberTable> tables = copy.judgment().rules().numbers();
     List<SharedView.NumberView> numbers = new ArrayList<>();
-    vehicle
-        .numbers()
-        .forEach(
-            (table, number) ->
-                numbers.add(
-                    new SharedView.NumberView(
-                        Optional.ofNullable(tables.get(table)).map(NumberTable::name).orElse(table),
-                        mask.text(number),
-                        Numbers.count(times.of(numbers.size()), "time", "times"),
-                        Mask.isTooShort(number)
-                            ? "It is too short to be looked for among other words: look for it"
-                                + " yourself."
-                            : "",
-                        Optional.ofNullable(fingerprints.get(table)).orElse(""))));
+    for (Hidden one : copy.masking().numbers()) {
+      numbers.add(
+          new SharedView.NumberView(
+              Optional.ofNullable(tables.get(one.table()))
+                  .map(NumberTable::name)
+                  .orElse(one.table()),
+              one.masked(),
+              Numbers.count(copy.masking().times().of(numbers.size()), "time", "times"),
+              MaskedWords.of(one),
+              Optional.ofNullable(fingerprints.get(one.table())).orElse("")));
+    }
     return numbers;
   }
 
@@ -155,7 +152,7 @@ public final class SharedViews {
     }
     int count = 0;
     for (int i = 0; i < words; i++) {
-      count += times.of(mask.numbers().size() + i);
+      count += times.of(i);
     }
     return Numbers.count(words, "private word is", "private words are")
         + " masked as xxx, "
@@ -168,6 +165,14 @@ public final class SharedViews {
     for (Omission one : copy.omissions()) {
       String what = one.what().stream().map(SharedViews::word).collect(Collectors.joining(", "));
       lines.add((one.item().isEmpty() ? "Of the record" : "At “" + one.item() + "”") + ": " + what);
+    }
+    Map<String, String> titles =
+        copy.judgment().rules().items().collect(Collectors.toMap(Item::id, Item::title));
+    for (String item : copy.masking().leftOut()) {
+      lines.add(
+          "At “"
+              + titles.getOrDefault(item, item)
+              + "”: the number stamped there, since its verdict would give a masked number away");
     }
     if (copy.evidence() > 0) {
       lines.add(

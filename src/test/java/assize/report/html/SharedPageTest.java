@@ -2,17 +2,20 @@ package assize.report.html;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import assize.judge.Judge;
+import assize.judgment.Judgment;
 import assize.report.SampleJudgments;
 import assize.report.view.ReportView;
 import assize.report.view.ReportViews;
 import assize.report.view.SharedViews;
-import assize.share.LeavingOut;
+import assize.share.Copy;
 import assize.share.Mask;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -68,10 +71,12 @@ class SharedPageTest {
   void findsAReportWhoseMaskWasSpoiled() {
     ReportView plain = ReportViews.of(SampleJudgments.oneStretch());
     assertThat(faults(HtmlReport.render(plain))).isNotEmpty();
+    Judgment own = SampleJudgments.oneStretch();
+    Copy copy = Copy.of(Judge.by(own.rules()), own, Optional.empty());
     SharedViews.Shared masked =
         SharedViews.of(
-            LeavingOut.of(SampleJudgments.oneStretch()),
-            MASK,
+            copy,
+            copy.masking().ofWords(),
             Map.of("chassis", "ab".repeat(32)),
             Map.of());
     Picture picture = new Picture("data:image/png;base64,AAAA", 1, 1);

@@ -2,9 +2,10 @@ package assize.report.view;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import assize.judge.Judge;
 import assize.judgment.Judgment;
 import assize.report.SampleJudgments;
-import assize.share.LeavingOut;
+import assize.share.Copy;
 import assize.share.Mask;
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
@@ -123,7 +124,7 @@ class EveryTextTest {
   void namesOfPlacesStayApartAndLeadWhereTheyLed() {
     Judgment judgment = SampleJudgments.oneStretch();
     Mask mask = Mask.of(List.of("cab-heater", "cab-lamp"), List.of("horn"));
-    ReportView view = SharedViews.of(LeavingOut.of(judgment), mask, Map.of(), Map.of()).view();
+    ReportView view = SharedViews.of(Copy.of(Judge.by(judgment.rules()), judgment, Optional.empty()), mask, Map.of(), Map.of()).view();
     List<String> items =
         view.areas().stream().flatMap(area -> area.items().stream()).map(ItemView::anchor).toList();
     assertThat(items).doesNotHaveDuplicates().contains("item-xxx-button");
