@@ -34,7 +34,7 @@ public record Copy(
    */
   public record Written(String item, String text) {}
 
-  /** Returns every text of its record. */
+  /** Returns every text of its record that its owner wrote freely. */
   public List<Written> texts() {
     return RecordTexts.in(judgment.vehicle());
   }

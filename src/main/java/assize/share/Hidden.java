@@ -1,6 +1,7 @@
 package assize.share;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 
 /**
@@ -12,12 +13,22 @@ import java.util.OptionalInt;
  *     standard says the same; none where a copy says nothing that follows from it
  * @param count how many numbers of the table give the same copy; empty where the table does not
  *     date it
- * @param standIn one of them, in whose place it is judged where it is stamped on an item
+ * @param standIn one of them, in whose place it is judged where it is stamped on an item; empty
+ *     where that must be left out
  */
 public record Hidden(
-    String table, Showing showing, List<String> oneOf, OptionalInt count, String standIn) {
+    String table,
+    Showing showing,
+    List<String> oneOf,
+    OptionalInt count,
+    Optional<String> standIn) {
   public Hidden {
     oneOf = List.copyOf(oneOf);
+  }
+
+  /** Returns the same, to be left out where it is stamped. */
+  Hidden withoutStandIn() {
+    return new Hidden(table, showing, oneOf, count, Optional.empty());
   }
 
   /** Returns the number as a copy shows it. */

@@ -7,11 +7,13 @@ import assize.ruleset.NumberTable;
 import assize.ruleset.NumberTable.Series;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
-import java.util.function.Predicate;
+import java.util.function.Function;
 
 /**
  * Finds the numbers that a copy must not be told apart by.
@@ -27,76 +29,106 @@ final class Lookalikes {
   /** Numbers are looked at in blocks of so many: a mask hides at most four digits. */
   private static final int BLOCK = 10_000;
 
+  /** Numbers that are not dated are told from no other with up to so many digits at the end. */
+  private static final int ENDING = 3;
+
   private final Judge judge;
   private final NumberTable table;
+  private final String number;
   private final Seen seen;
-  private final Optional<Predicate<String>> alike;
+  private final Optional<Series> dated;
+  private Function<String, String> verdicts = other -> "";
 
   /**
    * Begins.
    *
+   * @param number the vehicle's own
    * @param seen numbers that the copy shows in the open
-   * @param alike whether a number would be judged as the vehicle's own where it is stamped; empty
-   *     where it is stamped nowhere
    */
-  Lookalikes(Judge judge, NumberTable table, Seen seen, Optional<Predicate<String>> alike) {
+  Lookalikes(Judge judge, NumberTable table, String number, Seen seen) {
     this.judge = judge;
     this.table = table;
+    this.number = number;
     this.seen = seen;
-    this.alike = alike;
+    this.dated = table.series().stream().filter(this::isDated).findFirst();
   }
 
-  /** Numbers in a row that are masked alike and of which the standard says the same. */
-  private record Cell(String masked, NumberRun run, String first, int count) {}
-
-  Hidden of(String number) {
-    return table.series().stream()
-        .filter(series -> isDated(series, number))
-        .findFirst()
-        .map(series -> dated(series, number))
-        .orElseGet(() -> undated(number));
-  }
-
-  private boolean isDated(Series series, String number) {
+  private boolean isDated(Series series) {
     return series.numberOf(number).isPresent()
         && NumberDating.of(table, number).stream()
             .anyMatch(it -> it.series().equals(series) && it.days().isPresent());
   }
 
-  private Hidden dated(Series series, String number) {
-    long own = series.numberOf(number).getAsLong();
-    List<Cell> cells = cells(series, own);
-    int at = 0;
-    while (own > cells.get(at).run().last()) {
-      at++;
-    }
-    int[] looks = groups(cells, true);
-    int[] group = range(looks, at);
-    List<Cell> same = cells.subList(group[0], group[1]);
-    boolean plain = same.stream().map(Cell::masked).distinct().count() == 1;
-    int count = count(same);
-    if (count < LEAST) {
-      return new Hidden(
-          table.id(),
-          showing(number, series, plain),
-          List.of(),
-          OptionalInt.of(count),
-          number);
-    }
-    int[] block = range(groups(same, false), at - group[0]);
-    List<Cell> told = same.subList(block[0], block[1]);
-    return new Hidden(
-        table.id(),
-        showing(number, series, plain),
-        told.stream().filter(it -> it.count() > 0).map(Cell::first).toList(),
-        OptionalInt.of(count(told)),
-        told.stream().filter(it -> it.count() > 0).findFirst().orElseThrow().first());
+  /** Numbers in a row that are masked alike and of which the standard says the same. */
+  private record Cell(String masked, NumberRun run, String first, int count) {}
+
+  /** Says how to hide a number that is stamped on no item. */
+  Hidden hidden() {
+    return dated.map(this::hidden).orElseGet(this::undated);
   }
 
-  private static Showing showing(String number, Series series, boolean plain) {
-    return plain
-        ? Showing.most(number)
-        : Showing.beginning(number, Folded.of(series.prefix()).length());
+  /**
+   * Says how to hide a number that is stamped on items too. Where their verdicts would set few
+   * numbers apart from the others there is no stand-in, whichever of them it is.
+   *
+   * @param fits how a number would be judged there
+   */
+  Hidden stamped(Function<String, String> fits) {
+    Map<String, Integer> sizes = new HashMap<>();
+    all().forEach(other -> sizes.merge(fits.apply(other), 1, Integer::sum));
+    if (sizes.values().stream().anyMatch(size -> size < LEAST)) {
+      return hidden().withoutStandIn();
+    }
+    verdicts = fits;
+    return hidden();
+  }
+
+  private List<String> all() {
+    List<String> all = new ArrayList<>();
+    if (dated.isEmpty()) {
+      endings().forEach(all::add);
+      return all;
+    }
+    for (NumberRun run : runs(dated.get())) {
+      for (long one = run.first(); one <= run.last(); one++) {
+        all.add(text(dated.get(), one));
+      }
+    }
+    return all;
+  }
+
+  private long own(Series series) {
+    return series.numberOf(number).getAsLong();
+  }
+
+  private List<NumberRun> runs(Series series) {
+    long from = own(series) / BLOCK * BLOCK;
+    return judge.numbersAlike(table, series, from, from + BLOCK - 1);
+  }
+
+  private Hidden hidden(Series series) {
+    List<Cell> cells = cells(series);
+    int at = 0;
+    while (own(series) > cells.get(at).run().last()) {
+      at++;
+    }
+    int[] group = range(groups(cells, true), at);
+    List<Cell> same = cells.subList(group[0], group[1]);
+    boolean plain = same.stream().map(Cell::masked).distinct().count() == 1;
+    Showing showing =
+        plain
+            ? Showing.most(number)
+            : Showing.beginning(number, Folded.of(series.prefix()).length());
+    if (count(same) < LEAST) {
+      return new Hidden(
+          table.id(), showing, List.of(), OptionalInt.of(count(same)), Optional.empty());
+    }
+    int[] block = range(groups(same, false), at - group[0]);
+    List<Cell> told =
+        same.subList(block[0], block[1]).stream().filter(it -> it.count() > 0).toList();
+    List<String> samples = told.stream().map(Cell::first).toList();
+    return new Hidden(
+        table.id(), showing, samples, OptionalInt.of(count(told)), samples.stream().findFirst());
   }
 
   private static int count(List<Cell> cells) {
@@ -104,19 +136,18 @@ final class Lookalikes {
   }
 
   /** Returns the numbers around one, parted where they are masked differently or dated so. */
-  private List<Cell> cells(Series series, long own) {
-    long from = own / BLOCK * BLOCK;
+  private List<Cell> cells(Series series) {
     // Three letters and digits are masked, so where a digit is among them nine of ten look the same.
-    int step = Folded.of(series.suffix()).length() < 3 ? 10 : 1;
+    int step = Folded.of(series.suffix()).length() < ENDING ? 10 : 1;
     List<Cell> cells = new ArrayList<>();
-    for (NumberRun run : judge.numbersAlike(table, series, from, from + BLOCK - 1)) {
+    for (NumberRun run : runs(series)) {
       long start = run.first();
       String before = masked(series, start);
-      for (long number = start + 1; number <= run.last(); number++) {
-        String masked = number % step == 0 ? masked(series, number) : before;
+      for (long one = start + 1; one <= run.last(); one++) {
+        String masked = one % step == 0 ? masked(series, one) : before;
         if (!masked.equals(before)) {
-          cells.add(cell(series, new NumberRun(start, number - 1), before));
-          start = number;
+          cells.add(cell(series, new NumberRun(start, one - 1), before));
+          start = one;
           before = masked;
         }
       }
@@ -129,20 +160,12 @@ final class Lookalikes {
     String before = Folded.of(series.prefix()).toString();
     String after = Folded.of(series.suffix()).toString();
     Set<Long> open = seen.among(before, run.first(), run.last(), after);
-    if (alike.isEmpty()) {
-      int count = (int) (run.last() - run.first() + 1) - open.size();
-      long first = run.first();
-      while (open.contains(first)) {
-        first++;
-      }
-      return new Cell(masked, run, count == 0 ? "" : text(series, first), count);
-    }
+    String own = verdicts.apply(number);
     String first = "";
     int count = 0;
-    for (long number = run.first(); number <= run.last(); number++) {
-      String text = text(series, number);
-      if (!open.contains(number) && alike.get().test(text)) {
-        first = count == 0 ? text : first;
+    for (long one = run.first(); one <= run.last(); one++) {
+      if (!open.contains(one) && verdicts.apply(text(series, one)).equals(own)) {
+        first = count == 0 ? text(series, one) : first;
         count++;
       }
     }
@@ -192,38 +215,63 @@ final class Lookalikes {
   }
 
   /** Nothing follows from it; it must only not be one of few that are masked so. */
-  private Hidden undated(String number) {
-    Showing most = Showing.most(number);
-    boolean many = endings(number) >= LEAST;
+  private Hidden undated() {
+    Folded folded = Folded.of(number);
+    int digits = digits(folded);
+    String own = verdicts.apply(number);
+    List<String> alike =
+        endings().stream()
+            .filter(
+                it ->
+                    !seen.has(
+                        it.substring(0, folded.length() - digits),
+                        it.substring(folded.length() - digits),
+                        ""))
+            .filter(it -> verdicts.apply(it).equals(own))
+            .toList();
+    Showing showing =
+        alike.size() < LEAST
+            ? Showing.beginning(number, 0)
+            : isLow(folded)
+                ? Showing.beginning(number, folded.length() - digits)
+                : Showing.most(number);
     return new Hidden(
         table.id(),
-        many ? most : Showing.beginning(number, 0),
+        showing,
         List.of(),
         OptionalInt.empty(),
-        number);
+        alike.size() < LEAST ? Optional.empty() : alike.stream().findFirst());
   }
 
-  /** Counts undated numbers that are masked alike, as far as it matters. */
-  private int endings(String number) {
+  /** Returns numbers that are not dated, of the same beginning and with other last digits. */
+  private List<String> endings() {
     Folded folded = Folded.of(number);
-    int digits = 0;
-    while (digits < 3 && digits < folded.length() && folded.isDigit(folded.length() - 1 - digits)) {
-      digits++;
-    }
-    String letters = folded.toString();
-    String before = letters.substring(0, letters.length() - digits);
-    if (digits == 0) {
-      return 0;
-    }
-    int all = (int) Math.pow(10, digits);
-    int count = 0;
-    for (int ending = 0; ending < all && count < LEAST; ending++) {
-      String other = before + String.format("%0" + digits + "d", ending);
-      boolean dated = NumberDating.of(table, other).stream().anyMatch(it -> it.days().isPresent());
-      if (!dated && !seen.has(before, other.substring(before.length()), "")) {
-        count++;
+    int digits = digits(folded);
+    String before = folded.toString().substring(0, folded.length() - digits);
+    List<String> endings = new ArrayList<>();
+    for (int ending = 0; digits > 0 && ending < 1000; ending++) {
+      String other =
+          before + (isLow(folded) ? Integer.toString(ending) : String.format("%03d", ending));
+      if (NumberDating.of(table, other).stream().allMatch(it -> it.days().isEmpty())) {
+        endings.add(other);
       }
     }
-    return count;
+    return endings;
+  }
+
+  /** Returns how many digits at the end may be others. */
+  private static int digits(Folded number) {
+    int digits = 0;
+    while (digits < Math.min(ENDING, number.length())
+        && number.isDigit(number.length() - 1 - digits)) {
+      digits++;
+    }
+    return digits;
+  }
+
+  /** Says whether it ends in no more digits than are masked. */
+  private static boolean isLow(Folded number) {
+    int digits = digits(number);
+    return digits == number.length() || !number.isDigit(number.length() - 1 - digits);
   }
 }

@@ -3,9 +3,10 @@ package assize.share;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Makes a text fit for others: the endings of numbers become {@code x}, wherever the numbers stand
@@ -15,15 +16,22 @@ import java.util.TreeMap;
 public final class Mask {
   private static final String WORD = "xxx";
 
+  /**
+   * How often a text is gone through again because what was masked made something new to mask. The
+   * check of the finished page refuses what is left after that.
+   */
+  private static final int MOST_PASSES = 16;
+
   private final List<String> numbers;
   private final List<String> words;
   private final Map<String, String> standIns;
-  private final List<Shape> shapes = new ArrayList<>();
+  private final Finder finder;
 
   private Mask(List<Showing> numbers, Collection<String> words, Map<String, String> standIns) {
-    this.standIns = Map.copyOf(standIns);
     this.numbers = numbers.stream().map(Showing::number).toList();
     this.words = List.copyOf(words);
+    this.standIns = Map.copyOf(standIns);
+    List<Shape> shapes = new ArrayList<>();
     int owner = 0;
     for (Showing number : numbers) {
       shapes.addAll(Shapes.ofNumber(number, owner++));
@@ -31,6 +39,7 @@ public final class Mask {
     for (String word : this.words) {
       shapes.add(Shapes.ofWord(word, owner++));
     }
+    this.finder = new Finder(shapes);
   }
 
   /**
@@ -70,10 +79,6 @@ public final class Mask {
     return words;
   }
 
-  int size() {
-    return numbers.size() + words.size();
-  }
-
   /** Says whether a number is so short that it is masked only where nothing else is written. */
   public static boolean isTooShort(String number) {
     return Shapes.isTooShort(number);
@@ -81,7 +86,7 @@ public final class Mask {
 
   /** Returns the text as others may see it. */
   public String text(String text) {
-    return text(text, new Times(this));
+    return text(text, new Times());
   }
 
   /** Returns the text as others may see it, and counts what is masked. */
@@ -91,58 +96,79 @@ public final class Mask {
       before = before.replace(one.getKey(), one.getValue());
     }
     String after = once(before, times);
-    while (!after.equals(before)) {
+    for (int i = 1; i < MOST_PASSES && !after.equals(before); i++) {
       before = after;
       after = once(before, times);
     }
     return after;
   }
 
+  private String once(String text, Times times) {
+    String masked = masked(text, Folded.of(text), times);
+    if (Escapes.mayBeIn(masked)) {
+      masked = masked(masked, Folded.unescaped(masked), times);
+    }
+    return Escapes.hosts(masked, host -> masked(host, Folded.of(host), times));
+  }
+
   /** A part of a text, and what it becomes. */
   private record Edit(int from, int to, String text) {}
 
-  private String once(String text, Times times) {
-    Folded folded = Folded.of(text);
-    TreeMap<Integer, Edit> letters = new TreeMap<>();
+  private String masked(String text, Folded folded, Times times) {
+    Edit[] letters = new Edit[folded.length()];
     List<Edit> spans = new ArrayList<>();
-    int[] counted = new int[size()];
-    for (int start = 0; start < folded.length(); start++) {
-      for (Shape shape : shapes) {
-        if (!shape.isAt(folded, start)) {
-          continue;
-        }
-        List<Edit> edits = edits(folded, start, shape);
-        boolean changes = edits.stream().anyMatch(it -> !isThere(text, it));
-        if (changes && start >= counted[shape.owner()]) {
-          times.add(shape.owner(), 1);
-          counted[shape.owner()] = start + shape.length();
-        }
-        if (shape.owner() >= numbers.size()) {
-          spans.addAll(edits);
-        } else {
-          edits.forEach(it -> letters.putIfAbsent(it.from(), it));
-        }
-      }
-    }
-    return apply(text, letters, joined(spans));
+    Map<Integer, Integer> counted = new HashMap<>();
+    finder.find(
+        folded,
+        (start, shape) -> {
+          if (!shape.isAt(folded, start)) {
+            return;
+          }
+          boolean changes;
+          if (shape.owner() < numbers.size()) {
+            changes = mark(text, folded, start, shape, letters);
+          } else {
+            Edit word = new Edit(folded.from(start), folded.to(start + shape.length() - 1), WORD);
+            changes = !isThere(text, word);
+            spans.add(word);
+          }
+          if (changes && start >= counted.getOrDefault(shape.owner(), 0)) {
+            times.add(shape.owner(), 1);
+            counted.put(shape.owner(), start + shape.length());
+          }
+        });
+    return apply(text, folded, letters, joined(spans));
   }
 
-  private List<Edit> edits(Folded text, int start, Shape shape) {
-    if (shape.owner() >= numbers.size()) {
-      return List.of(new Edit(text.from(start), text.to(start + shape.length() - 1), WORD));
-    }
-    List<Edit> edits = new ArrayList<>();
+  /** Marks the letters of a number that are masked; says whether any of them is not x yet. */
+  private static boolean mark(
+      String text, Folded folded, int start, Shape shape, @Nullable Edit[] letters) {
+    boolean changes = false;
+    int before = -1;
     for (int i = 0; i < shape.length(); i++) {
       if (shape.isMasked(i)) {
-        String shown = !shape.hidesLength() ? "x" : edits.isEmpty() ? WORD : "";
-        edits.add(new Edit(text.from(start + i), text.to(start + i), shown));
+        int at = start + i;
+        boolean goesOn = shape.hidesLength() && before >= 0;
+        // What stands between hidden letters would tell how many they are.
+        int from = goesOn ? folded.to(before) : folded.from(at);
+        String shown = goesOn ? "" : shape.hidesLength() ? WORD : "x";
+        Edit edit = new Edit(from, folded.to(at), shown);
+        letters[at] = longer(letters[at], edit);
+        changes |= !isThere(text, edit);
+        before = at;
       }
     }
-    return edits;
+    return changes;
+  }
+
+  /** Of a number found whole and by its digits alone, what the whole says comes first. */
+  private static Edit longer(@Nullable Edit before, Edit edit) {
+    return before == null || edit.from() < before.from() ? edit : before;
   }
 
   private static boolean isThere(String text, Edit edit) {
-    return text.substring(edit.from(), edit.to()).equals(edit.text());
+    return text.startsWith(edit.text(), edit.from())
+        && edit.to() - edit.from() == edit.text().length();
   }
 
   /** Joins parts that overlap. */
@@ -160,17 +186,30 @@ public final class Mask {
     return joined;
   }
 
-  private static String apply(String text, TreeMap<Integer, Edit> letters, List<Edit> spans) {
-    for (Edit span : spans) {
-      letters.subMap(span.from(), span.to()).clear();
-      letters.put(span.from(), span);
-    }
+  /** Changes letters, but those within a word, and words. */
+  private static String apply(
+      String text, Folded folded, @Nullable Edit[] letters, List<Edit> words) {
     StringBuilder changed = new StringBuilder(text.length());
     int at = 0;
-    for (Edit edit : letters.values()) {
-      changed.append(text, at, edit.from()).append(edit.text());
-      at = edit.to();
+    int word = 0;
+    for (int i = 0; i <= folded.length(); i++) {
+      int from = i < folded.length() ? folded.from(i) : text.length();
+      for (; word < words.size() && words.get(word).from() <= from; word++) {
+        at = put(text, words.get(word), at, changed);
+      }
+      Edit letter = i < folded.length() ? letters[i] : null;
+      if (letter != null) {
+        at = put(text, letter, at, changed);
+      }
     }
     return changed.append(text, at, text.length()).toString();
+  }
+
+  private static int put(String text, Edit edit, int at, StringBuilder changed) {
+    if (edit.from() < at) {
+      return at;
+    }
+    changed.append(text, at, edit.from()).append(edit.text());
+    return edit.to();
   }
 }

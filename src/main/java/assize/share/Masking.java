@@ -1,8 +1,11 @@
 package assize.share;
 
+import static java.util.stream.Collectors.joining;
+
 import assize.aspect.Aspect;
 import assize.aspect.Expectation;
 import assize.aspect.Finding;
+import assize.aspect.NumberPattern;
 import assize.judge.Judge;
 import assize.record.VehicleRecord;
 import assize.ruleset.NumberTable;
@@ -16,7 +19,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /**
@@ -58,7 +60,7 @@ public final class Masking {
               numbers.add(hide(judge, rules, known, number, seen, stamps));
             });
     this.mask = Mask.showing(numbers.stream().map(Hidden::showing).toList(), List.of());
-    this.times = new Times(mask);
+    this.times = new Times();
     Map<String, String> shown = new LinkedHashMap<>();
     Map<String, List<String>> oneOf = new LinkedHashMap<>();
     for (Hidden one : numbers) {
@@ -137,36 +139,28 @@ public final class Masking {
   /** Returns what masks the private words in what is made of the masked record. */
   public Mask ofWords() {
     Map<String, String> standIns = new LinkedHashMap<>();
-    numbers.forEach(it -> standIns.put(Finding.Stamped.masking(it.standIn()), it.masked()));
+    for (Hidden one : numbers) {
+      one.standIn().ifPresent(it -> standIns.put(Finding.Stamped.masking(it), one.masked()));
+    }
     return Mask.of(standIns, vehicle.unsharedWords());
   }
 
-  private Hidden hide(
-      Judge judge,
-      RuleSet rules,
-      NumberTable table,
-      String number,
-      Seen seen,
-      List<Stamp> stamps) {
-    List<Expectation> expected = stamps.stream().flatMap(it -> it.expected(rules)).toList();
-    Optional<Predicate<String>> stamped =
-        Optional.<Predicate<String>>of(other -> isAlike(expected, number, other))
-            .filter(it -> !expected.isEmpty());
-    Hidden alike = new Lookalikes(judge, table, seen, stamped).of(number);
-    if (stamps.isEmpty() || alike.count().orElse(Lookalikes.LEAST) >= Lookalikes.LEAST) {
-      return alike;
+  private static Hidden hide(
+      Judge judge, RuleSet rules, NumberTable table, String number, Seen seen, List<Stamp> stamps) {
+    Lookalikes lookalikes = new Lookalikes(judge, table, number, seen);
+    if (stamps.isEmpty()) {
+      return lookalikes.hidden();
     }
-    stamps.forEach(it -> leftOut.add(it.item()));
-    return new Lookalikes(judge, table, seen, Optional.empty()).of(number);
+    if (stamps.stream().anyMatch(it -> it.aspect() != Aspect.PART_NUMBER)) {
+      return lookalikes.hidden().withoutStandIn();
+    }
+    List<NumberPattern> expected = stamps.stream().flatMap(it -> it.expected(rules)).toList();
+    return lookalikes.stamped(
+        other -> expected.stream().map(it -> it.fits(other) ? "1" : "0").collect(joining()));
   }
 
-  /** Says whether two stamped numbers would be judged alike. */
-  private static boolean isAlike(List<Expectation> expected, String number, String other) {
-    return expected.stream()
-        .allMatch(
-            value ->
-                value instanceof Expectation.PartNumber part
-                    && part.number().fits(number) == part.number().fits(other));
+  private boolean isWord(String text) {
+    return text.equals(rules.edition()) || rules.scale().allow().containsKey(text);
   }
 
   /** A number that is stamped on an item too. */
@@ -175,15 +169,17 @@ public final class Masking {
       return Folded.of(text).toString().equals(Folded.of(number).toString());
     }
 
-    /** Returns all that any claim holds to be right there. */
-    Stream<Expectation> expected(RuleSet rules) {
+    /** Returns the numbers that any claim holds to be right there. */
+    Stream<NumberPattern> expected(RuleSet rules) {
       return rules
           .items()
           .filter(it -> it.id().equals(item))
           .flatMap(it -> it.aspects().stream())
           .filter(rule -> rule.aspect() == aspect)
           .flatMap(rule -> rule.claims().stream())
-          .flatMap(claim -> claim.values().stream());
+          .flatMap(claim -> claim.values().stream())
+          .filter(Expectation.PartNumber.class::isInstance)
+          .map(value -> ((Expectation.PartNumber) value).number());
     }
   }
 
@@ -200,6 +196,12 @@ public final class Masking {
     @Override
     public String text(String item, String text) {
       seen.add(mask.text(text));
+      return text;
+    }
+
+    /** The same whichever number it is. */
+    @Override
+    public String word(String item, String text) {
       return text;
     }
 
@@ -225,6 +227,11 @@ public final class Masking {
     }
 
     @Override
+    public String word(String item, String text) {
+      return isWord(text) ? text : text(item, text);
+    }
+
+    @Override
     public String key(String key) {
       return keys.computeIfAbsent(key, this::free);
     }
@@ -246,9 +253,10 @@ public final class Masking {
           numbers.stream().filter(it -> stamp.has(it.showing().number())).findFirst();
       if (whole.isPresent()) {
         times.add(numbers.indexOf(whole.get()), 1);
-        return leftOut.contains(item)
-            ? Optional.empty()
-            : Optional.of(Finding.Stamped.masking(whole.get().standIn()));
+        if (whole.get().standIn().isEmpty()) {
+          leftOut.add(item);
+        }
+        return whole.get().standIn().map(Finding.Stamped::masking);
       }
       if (mask.text(text, times).equals(text)) {
         return Optional.of(text(item, text));

@@ -34,6 +34,11 @@ final class RecordTexts {
      */
     String text(String item, String text);
 
+    /** Returns what a text becomes that may be a word of the standard. */
+    default String word(String item, String text) {
+      return text(item, text);
+    }
+
     /** Returns what the name of a piece of evidence becomes: another for each. */
     String key(String key);
 
@@ -55,7 +60,7 @@ final class RecordTexts {
     return new RecordTexts(changes).of(vehicle, numbers, oneOf);
   }
 
-  /** Returns every text of a record. */
+  /** Returns every text of a record, but for those that may be words of the standard. */
   static List<Copy.Written> in(VehicleRecord vehicle) {
     List<Copy.Written> texts = new ArrayList<>();
     of(
@@ -66,6 +71,11 @@ final class RecordTexts {
           @Override
           public String text(String item, String text) {
             texts.add(new Copy.Written(item, text));
+            return text;
+          }
+
+          @Override
+          public String word(String item, String text) {
             return text;
           }
 
@@ -94,7 +104,7 @@ final class RecordTexts {
     return new VehicleRecord(
         text("", vehicle.id()),
         text("", vehicle.rules()),
-        text("", vehicle.edition()),
+        vehicle.edition().map(it -> changes.word("", it)),
         text("", vehicle.name()),
         vehicle.model(),
         text("", vehicle.notes()),
@@ -179,7 +189,7 @@ final class RecordTexts {
 
   private Observation.Departure departure(String item, Observation.Departure one) {
     return new Observation.Departure(
-        text(item, one.reason()), text(item, one.why()), one.until(), one.at());
+        changes.word(item, one.reason()), text(item, one.why()), one.until(), one.at());
   }
 
   private Opinion opinion(String item, Opinion one) {

@@ -61,9 +61,8 @@ final class Seen {
       return parts.computeIfAbsent(digits.length(), this::parts).contains(digits);
     }
     String number = before + digits + after;
-    return number.length() > FEW
-        ? texts.stream().anyMatch(text -> text.contains(number))
-        : alone.contains(digits);
+    return alone.contains(digits)
+        || number.length() > FEW && texts.stream().anyMatch(text -> text.contains(number));
   }
 
   /**
@@ -88,7 +87,27 @@ final class Seen {
         }
       }
     }
+    if (!before.isEmpty()) {
+      texts.forEach(text -> behind(text, before, from, to, among));
+    }
     return among;
+  }
+
+  /** Adds the numbers that stand behind some letters, with anything between their digits. */
+  private static void behind(String text, String before, long from, long to, Set<Long> among) {
+    for (int at = text.indexOf(before); at >= 0; at = text.indexOf(before, at + 1)) {
+      long number = 0;
+      for (int i = at + before.length(); i < text.length() && number <= to; i++) {
+        int digit = text.charAt(i) - '0';
+        if (digit < 0 || digit > 9) {
+          break;
+        }
+        number = 10 * number + digit;
+        if (from <= number && number <= to) {
+          among.add(number);
+        }
+      }
+    }
   }
 
   private Set<String> parts(int length) {

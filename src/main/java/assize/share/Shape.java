@@ -47,6 +47,10 @@ final class Shape {
     return letters.length;
   }
 
+  int letter(int index) {
+    return letters[index];
+  }
+
   boolean isMasked(int index) {
     return masked[index];
   }
@@ -59,17 +63,11 @@ final class Shape {
     return owner;
   }
 
-  /** Says whether it stands at a place of a text. */
+  /** Says whether it stands at a place of a text where its letters and digits are. */
   boolean isAt(Folded text, int start) {
     int end = start + letters.length;
-    if (end > text.length()) {
+    if (text.isParted(start, end, widest)) {
       return false;
-    }
-    for (int i = 0; i < letters.length; i++) {
-      boolean parted = i > 0 && text.gap(start + i).compareTo(widest) > 0;
-      if (text.letter(start + i) != letters[i] || parted) {
-        return false;
-      }
     }
     return switch (stands) {
       case ANYWHERE -> true;

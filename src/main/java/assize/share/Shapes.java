@@ -20,7 +20,9 @@ final class Shapes {
 
   private static final int SHORT_WORD = 5;
 
-  /** A number with no more letters and digits is found only where nothing else is written. */
+  /**
+   * A number of letters alone, and no more of them, is found only where nothing else is written.
+   */
   private static final int TOO_SHORT = 2;
 
   private Shapes() {}
@@ -42,37 +44,77 @@ final class Shapes {
     for (int i = 0; hidesLength && i < length; i++) {
       masked[i] = i >= showing.letters().getAsInt();
     }
+    boolean digits = true;
+    boolean letters = true;
+    for (int i = 0; i < length; i++) {
+      digits &= folded.isDigit(i);
+      letters &= !folded.isDigit(i);
+    }
+    boolean isShort = length <= SHORT_NUMBER;
+    Folded.Gap widest =
+        digits && isShort
+            ? Folded.Gap.NARROW
+            : digits || isShort ? Folded.Gap.WIDE : Folded.Gap.SIGNS;
     shapes.add(
         new Shape(
             part(folded, 0, length),
             masked,
-            Folded.Gap.WIDE,
-            stands(length),
+            widest,
+            stands(length, letters),
             hidesLength,
             owner));
     for (int[] run : runs) {
-      shapes.add(
-          new Shape(
-              part(folded, run[0], run[1]),
-              Arrays.copyOfRange(masked, run[0], run[1]),
-              Folded.Gap.NARROW,
-              Shape.Stands.ANYWHERE,
-              hidesLength,
-              owner));
+      shapes.add(ofRun(folded, run, masked, Shape.Stands.ANYWHERE, hidesLength, owner));
+    }
+    int[] low = lowRun(folded);
+    if (low[1] - low[0] < length) {
+      shapes.add(ofRun(folded, low, masked, Shape.Stands.WHOLE, hidesLength, owner));
     }
     return shapes;
   }
 
-  /** Says whether a number is too short to be found among other words. */
-  static boolean isTooShort(String number) {
-    return Folded.of(number).length() <= TOO_SHORT;
+  private static Shape ofRun(
+      Folded number,
+      int[] run,
+      boolean[] masked,
+      Shape.Stands stands,
+      boolean hidesLength,
+      int owner) {
+    return new Shape(
+        part(number, run[0], run[1]),
+        Arrays.copyOfRange(masked, run[0], run[1]),
+        Folded.Gap.NARROW,
+        stands,
+        hidesLength,
+        owner);
   }
 
-  private static Shape.Stands stands(int length) {
-    if (length <= TOO_SHORT) {
-      return Shape.Stands.ALONE;
+  /** Finds the digits of a low number, which stand last in it; all of it where there are none. */
+  private static int[] lowRun(Folded number) {
+    int end = number.length();
+    while (end > 0 && !number.isDigit(end - 1)) {
+      end--;
     }
-    return length <= SHORT_NUMBER ? Shape.Stands.WHOLE : Shape.Stands.ANYWHERE;
+    int start = end;
+    while (start > 0 && number.isDigit(start - 1) && (start == end || number.gap(start) == Folded.Gap.NONE)) {
+      start--;
+    }
+    boolean isLow = start < end && end - start < RUN;
+    return isLow ? new int[] {start, end} : new int[] {0, number.length()};
+  }
+
+  /** Says whether a number is too short to be found among other words. */
+  static boolean isTooShort(String number) {
+    Folded folded = Folded.of(number);
+    boolean digits = folded.toString().chars().anyMatch(c -> c >= '0' && c <= '9');
+    return folded.length() <= TOO_SHORT && !digits;
+  }
+
+  private static Shape.Stands stands(int length, boolean letters) {
+    if (length > SHORT_NUMBER) {
+      return Shape.Stands.ANYWHERE;
+    }
+    return letters && length <= TOO_SHORT ? Shape.Stands.ALONE : Shape.Stands.WHOLE;
   }
 
   /** Masks the ending of a number that stands from one letter or digit to another. */
@@ -106,11 +148,14 @@ final class Shapes {
     Folded folded = Folded.of(word);
     boolean[] masked = new boolean[folded.length()];
     Arrays.fill(masked, true);
+    boolean isShort = folded.length() <= SHORT_WORD;
+    // Figures of the program stand next to each other, so digits are not looked for far apart.
+    boolean digits = folded.toString().chars().anyMatch(c -> c >= '0' && c <= '9');
     return new Shape(
         part(folded, 0, folded.length()),
         masked,
-        Folded.Gap.WIDE,
-        folded.length() <= SHORT_WORD ? Shape.Stands.WHOLE : Shape.Stands.ANYWHERE,
+        isShort || digits ? Folded.Gap.WIDE : Folded.Gap.SIGNS,
+        isShort ? Shape.Stands.WHOLE : Shape.Stands.ANYWHERE,
         false,
         owner);
   }

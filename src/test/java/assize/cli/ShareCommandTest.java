@@ -394,6 +394,7 @@ class ShareCommandTest {
     Ran ran = Ran.of("vouch", record);
     assertThat(ran.exit()).isEqualTo(1);
     assertThat(ran.err()).contains("truck.secret is not there");
-    assertThat(Mask.isTooShort("12")).isTrue();
+    assertThat(Mask.isTooShort("AB")).isTrue();
+    assertThat(Mask.isTooShort("7")).isFalse();
   }
 }

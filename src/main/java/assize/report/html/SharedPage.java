@@ -4,7 +4,10 @@ import java.util.ArrayList;
 import java.util.Base64;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.NavigableMap;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
@@ -42,6 +45,12 @@ public final class SharedPage {
   static final Pattern OWN =
       Pattern.compile("SHA-256 \\(FIPS 180-4\\)|Theory of Evidence, 1976|\\(Smets 1990\\)");
 
+  /** Stands between blocks: no space, dash or stroke, and in no text of the program's. */
+  private static final char BOUND = '¶';
+
+  /** The class of what holds a person's note. */
+  private static final String NOTE = "notes";
+
   private static final String DATA = ";base64,";
   private static final int AROUND = 30;
 
@@ -73,8 +82,10 @@ public final class SharedPage {
       String html, UnaryOperator<String> mask, Function<byte[], List<String>> pictures) {
     SharedPage page = new SharedPage(mask, pictures);
     Document document = Jsoup.parse(html);
-    document.traverse(page.new Texts());
+    Texts texts = page.new Texts();
+    document.traverse(texts);
     document.getAllElements().forEach(page::attributes);
+    texts.searchAll();
     return List.copyOf(page.faults);
   }
 
@@ -91,9 +102,11 @@ public final class SharedPage {
     return page.faults.stream().map(it -> new Fault("“" + where + "”", it.what())).toList();
   }
 
-  /** Joins the text of each block, whatever elements it is divided into. */
+  /** Joins the text of each block, whatever elements it is divided into, of each note, and all. */
   private final class Texts implements NodeVisitor {
     private final StringBuilder block = new StringBuilder();
+    private final StringBuilder page = new StringBuilder();
+    private final NavigableMap<Integer, Element> blocks = new TreeMap<>();
 
     @Override
     public void head(Node node, int depth) {
@@ -108,8 +121,12 @@ public final class SharedPage {
 
     @Override
     public void tail(Node node, int depth) {
-      if (node instanceof Element element) {
-        bound(element);
+      if (!(node instanceof Element element)) {
+        return;
+      }
+      bound(element);
+      if (element.hasClass(NOTE)) {
+        note(element);
       }
     }
 
@@ -120,9 +137,44 @@ public final class SharedPage {
         String text = block.toString();
         block.setLength(0);
         boolean digest = element.hasClass("sha256") && DIGEST.matcher(text).matches();
-        if (!digest) {
-          search(element, OWN.matcher(text).replaceAll("§"));
+        if (!digest && !text.isBlank()) {
+          String said = OWN.matcher(text).replaceAll("§");
+          search(element, said);
+          blocks.put(page.length(), element);
+          page.append(said).append(BOUND);
         }
+      }
+    }
+
+    /** Searches a note over the bounds of its paragraphs, headings and lists. */
+    private void note(Element element) {
+      int before = faults.size();
+      StringBuilder note = new StringBuilder();
+      element.traverse(
+          (node, depth) -> {
+            if (node instanceof TextNode text) {
+              note.append(text.getWholeText());
+            } else if (node instanceof Element part && !INLINE.contains(part.normalName())) {
+              note.append('\n');
+            }
+          });
+      if (faults.size() == before) {
+        search(element, note.toString());
+      }
+    }
+
+    /**
+     * Searches over the bounds of blocks, where no block by itself has what should not be there.
+     */
+    void searchAll() {
+      if (!faults.isEmpty()) {
+        return;
+      }
+      String text = page.toString();
+      int at = difference(text, mask.apply(text));
+      Map.Entry<Integer, Element> block = blocks.floorEntry(at);
+      if (at < text.length() && block != null) {
+        search(block.getValue(), text);
       }
     }
   }
@@ -175,23 +227,30 @@ public final class SharedPage {
     if (masked.equals(text)) {
       return;
     }
-    int from = 0;
-    while (from < Math.min(text.length(), masked.length())
-        && text.charAt(from) == masked.charAt(from)) {
-      from++;
-    }
+    int from = difference(text, masked);
     int start = Math.max(0, from - AROUND);
-    String around = masked.substring(start, Math.min(masked.length(), from + AROUND));
-    faults.add(new Fault(where(at), "“" + around.replaceAll("\\s+", " ").strip() + "”"));
+    String around =
+        masked.substring(start, Math.min(masked.length(), from + AROUND));
+    faults.add(
+        new Fault(where(at), "“" + around.replaceAll("[\\s" + BOUND + "]+", " ").strip() + "”"));
+  }
+
+  /** Returns where two texts begin to differ; the end where they do not. */
+  private static int difference(String text, String other) {
+    int at = 0;
+    while (at < Math.min(text.length(), other.length()) && text.charAt(at) == other.charAt(at)) {
+      at++;
+    }
+    return at;
   }
 
   /** Returns the heading of the innermost part of the page that has one. */
   private String where(Node at) {
     for (Node node = at; node != null; node = node.parent()) {
-      if (node instanceof Element part) {
+      if (node instanceof Element part
+          && part.normalName().matches("article|section|header|body|html")) {
         Element heading = part.selectFirst(":root > head > title, h1, h2, h3, h4");
-        boolean is = part.normalName().matches("article|section|header|body|html");
-        if (is && heading != null) {
+        if (heading != null) {
           return "“" + mask.apply(heading.text()) + "”";
         }
       }

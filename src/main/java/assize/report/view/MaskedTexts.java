@@ -18,7 +18,7 @@ final class MaskedTexts implements EveryText.Changes {
 
   MaskedTexts(Mask mask) {
     this.mask = mask;
-    this.times = new Times(mask);
+    this.times = new Times();
   }
 
   Times times() {

@@ -2,16 +2,18 @@ package assize.report.html;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import assize.judge.Judge;
+import assize.judgment.Judgment;
 import assize.report.SampleJudgments;
 import assize.report.view.SharedViews;
-import assize.share.LeavingOut;
-import assize.share.Mask;
+import assize.share.Copy;
 import assize.text.Parsed;
 import java.io.IOException;
 import java.io.StringReader;
 import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
@@ -25,13 +27,11 @@ class SealsTest {
   private static final String PART = "<section id=\"left-out\"";
 
   private static String page() {
-    Mask mask = Mask.of(List.of("X-4388"), List.of("Mill Lane"));
+    Judgment own = SampleJudgments.oneStretch();
+    Copy copy = Copy.of(Judge.by(own.rules()), own, Optional.empty());
     SharedViews.Shared shared =
         SharedViews.of(
-            LeavingOut.of(SampleJudgments.oneStretch()),
-            mask,
-            Map.of("chassis", FINGERPRINT),
-            Map.of());
+            copy, copy.masking().ofWords(), Map.of("chassis", FINGERPRINT), Map.of());
     return HtmlReport.render(
         shared.view(),
         Map.of(

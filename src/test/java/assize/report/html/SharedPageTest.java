@@ -11,6 +11,7 @@ import assize.report.view.SharedViews;
 import assize.share.Copy;
 import assize.share.Mask;
 import java.io.IOException;
+import java.net.IDN;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -19,6 +20,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class SharedPageTest {
@@ -65,6 +67,62 @@ class SharedPageTest {
       })
   void leavesNothingElse(String harmless) {
     assertThat(faults("<h1>A page</h1>" + harmless)).isEmpty();
+  }
+
+  private static List<SharedPage.Fault> written(String html, String number) {
+    return SharedPage.faults(
+        "<h1>A page</h1>" + html, Mask.of(List.of(number), List.of())::text, bytes -> List.of());
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "7      | <p>frame 7</p>",
+        "12     | <p>1<a href='#b'>2</a></p>",
+        "12     | <p><a href='http://a.example/%31%32'>there</a></p>",
+        "101    | <li>1&shy;01</li>",
+        "101    | <td>１01</td>",
+        "X-4388 | <h2>X-43</h2><blockquote>88</blockquote>",
+        "X-4388 | <table><tr><td>X-43</td><td>88</td></tr></table>",
+        "X-4388 | <p>X-43</p><hr><ul><li>88</li></ul>",
+        "4388   | <div class='notes'><p>Number 43</p><h4>88</h4></div>",
+        "4388   | <div class='notes'><ul><li>43</li><li>88</li></ul></div>",
+        "X-4388 | <a href='http://a.example/x%2D%34%33%38%38'>there</a>",
+        "X-4388 | <a href='http://a.example/X&amp;#52;388'>there</a>",
+      })
+  void findsWhatAPersonWrote(String number, String html) {
+    assertThat(written(html, number)).as(html).isNotEmpty();
+  }
+
+  @Test
+  void findsANumberInTheNameOfAHost() {
+    String host = IDN.toASCII("x४३८८");
+    assertThat(host).startsWith("xn--").doesNotContain("4388");
+    assertThat(faults("<h1>A page</h1><a href='http://" + host + ".example'>there</a>"))
+        .isNotEmpty();
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "7      | <p>of 17 and 70</p>",
+        "12     | <table><tr><td>1</td><td>2</td></tr></table>",
+        "101    | <p>xxx of 1010</p>",
+        "4388   | <p>43</p><p>88</p>",
+      })
+  void leavesWhatIsSomethingElse(String number, String html) {
+    assertThat(written(html, number)).as(html).isEmpty();
+  }
+
+  /** Where a fault is, is not looked for in all that stands around it. */
+  @Test
+  void namesThePlaceOfManyFaults() {
+    String list = "<li>4388</li>".repeat(40_000);
+    assertThat(faults("<h1>A page</h1><section><h2>A part</h2><ul>" + list + "</ul></section>"))
+        .hasSize(40_000)
+        .allMatch(fault -> fault.where().equals("“A part”"));
   }
 
   @Test
