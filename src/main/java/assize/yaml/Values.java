@@ -2,6 +2,8 @@ package assize.yaml;
 
 import assize.diagnostic.Code;
 import assize.shape.Block;
+import assize.text.Ascii;
+import assize.text.Invisible;
 import assize.text.Parsed;
 import assize.text.Span;
 import java.math.BigInteger;
@@ -74,8 +76,66 @@ final class Values {
             + " should stand");
   }
 
+  /** Reads a remark; one that shows nothing is as good as none. */
   Optional<String> text(Optional<Node.Entry> entry) {
-    return entry.flatMap(it -> scalar(it, "a single text")).map(it -> it.text().strip());
+    return entry
+        .flatMap(it -> scalar(it, "a single text"))
+        .map(it -> it.text().strip())
+        .filter(it -> !Invisible.isAllOf(it));
+  }
+
+  /** Reads a text that has to show something: a name, a title, a reason. */
+  Optional<String> name(Optional<Node.Entry> entry) {
+    return visible(entry, "a single text").map(it -> it.text().strip());
+  }
+
+  /** Reads a word of the writer's own, which files compare letter by letter. */
+  Optional<String> word(Optional<Node.Entry> entry) {
+    Optional<Node.Scalar> word = visible(entry, "a single text");
+    word.ifPresent(this::checkLetters);
+    return word.map(it -> it.text().strip());
+  }
+
+  /** Reads a text that has to show something, as it stands. */
+  Optional<Node.Scalar> visible(Optional<Node.Entry> entry, String wanted) {
+    return entry
+        .flatMap(it -> scalar(it, wanted))
+        .filter(it -> isVisible(it, "`" + Words.brief(entry.orElseThrow().name()) + "`"));
+  }
+
+  private boolean isVisible(Node.Scalar text, String what) {
+    boolean isVisible = !Invisible.isAllOf(text.text());
+    if (!isVisible) {
+      String only =
+          text.text()
+              .codePoints()
+              .filter(c -> c != ' ')
+              .mapToObj(c -> ": it has only " + Invisible.number(c) + " in it")
+              .findFirst()
+              .orElse("");
+      problems.add(
+          Code.BLANK_NAME, text.at(), what + " shows nothing" + only, "write what can be seen");
+    }
+    return isVisible;
+  }
+
+  /** Reports a word that shows nothing, or that has something in it that can't be seen. */
+  void checkWord(Node.Scalar word) {
+    if (isVisible(word, "this word")) {
+      checkLetters(word);
+    }
+  }
+
+  /** Reports what makes a text differ from another that looks the same; a plain space does not. */
+  void checkLetters(Node.Scalar word) {
+    if (Ascii.hasBesides(word.text(), Invisible::is) && !Unseen.hasUnseen(word.text())) {
+      int odd = word.text().codePoints().filter(c -> c != ' ' && Invisible.is(c)).findFirst().orElse(' ');
+      problems.add(
+          Code.CONTROL_CHARACTER,
+          word.at(),
+          "a character that can't be seen stands in this word (" + Invisible.number(odd) + ")",
+          Invisible.isSpace(odd) ? "write a plain space" : "delete it");
+    }
   }
 
   /** Reads a name that files are named by: letters, digits and dashes. */

@@ -1,5 +1,6 @@
 package assize.report.html;
 
+import assize.text.Invisible;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -108,7 +109,7 @@ public final class FinishedPage {
     if (policy.contains("'self'") == files.isEmpty()) {
       faults.add("a policy that does not fit the files beside the page");
     }
-    if (page.title().isBlank() || page.select("html[lang]").isEmpty()) {
+    if (Invisible.isAllOf(page.title()) || page.select("html[lang]").isEmpty()) {
       faults.add("no title or language");
     }
     if (page.select("meta[http-equiv]").size() > 1) {
@@ -141,7 +142,7 @@ public final class FinishedPage {
         faults.add("a style sheet that loads or hides something");
       }
       controls(element, faults);
-      if (name.equals("img") && element.attr("alt").isBlank()) {
+      if (name.equals("img") && Invisible.isAllOf(element.attr("alt"))) {
         faults.add("a picture without alt");
       }
     }
@@ -220,7 +221,7 @@ public final class FinishedPage {
       if (next > level + 1 || next == 1 && level > 0) {
         faults.add("heading " + heading.normalName() + " after h" + level);
       }
-      if (heading.text().isBlank()) {
+      if (Invisible.isAllOf(heading.text())) {
         faults.add("an empty heading");
       }
       level = next;
