@@ -65,7 +65,9 @@ final class Reports {
    */
   boolean write(Map<Path, Judgment> judged, Wanted wanted) {
     List<Made> all = new ArrayList<>();
-    judged.forEach((record, judgment) -> all.add(made(record, judgment, wanted)));
+    judged.forEach(
+        (record, judgment) ->
+            all.add(Bug.in(record, () -> made(record, judgment, wanted))));
     return write(all, wanted);
   }
 
@@ -79,6 +81,9 @@ final class Reports {
   /** What is made of one judgment. */
   interface Made {
     Judgment judgment();
+
+    /** Returns the record's file. */
+    Path record();
 
     /** Returns where its page goes. */
     Path place();
@@ -136,10 +141,10 @@ final class Reports {
       }
       PhotoFolder folder =
           PhotoFolder.of(place(), wanted.beside() ? read.shown().values() : List.of());
+      Outputs.Writing page =
+          Reports.page(judgment, read, wanted.beside() ? folder::address : Photo::dataUri);
       folder.stage(outputs);
-      outputs.stage(
-          place(),
-          Reports.page(judgment, read, wanted.beside() ? folder::address : Photo::dataUri));
+      outputs.stage(place(), page);
       return folder;
     }
 
@@ -181,7 +186,7 @@ final class Reports {
       if (!toOutput && problems.isEmpty()) {
         json.ifPresent(file -> OutputFile.checkJson(Path.of(file)));
         OutputFile.check(pages);
-        all.forEach(one -> folders.add(one.stage(outputs, found)));
+        all.forEach(one -> folders.add(Bug.in(one.record(), () -> one.stage(outputs, found))));
         json.ifPresent(file -> outputs.stage(Path.of(file), machine + "\n"));
       }
       boolean fine = new Inputs(terminal).report(found, false);
@@ -215,7 +220,7 @@ final class Reports {
   private static Set<Path> pages(List<Made> all, List<String> problems) {
     Set<Path> pages = new LinkedHashSet<>();
     for (Made one : all) {
-      if (!pages.add(one.place())) {
+      if (!pages.add(Bug.in(one.record(), one::place))) {
         problems.add(one.judgment().vehicle().at().file() + ": " + one.twin());
       }
     }

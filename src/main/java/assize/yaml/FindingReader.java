@@ -54,7 +54,7 @@ final class FindingReader {
   }
 
   private Finding stamped(Node.Scalar text) {
-    values.checkLetters(text);
+    values.checkStamp(text);
     return new Finding.Stamped(text.text());
   }
 

@@ -146,7 +146,7 @@ public final class RecordReader {
     Map<String, String> numbers = new LinkedHashMap<>();
     for (Node.Entry one : values.entries(fields.get("numbers"), "number tables with numbers")) {
       Optional<String> table = names.numbers.find(one.key(), values.problems());
-      Optional<String> number = values.word(Optional.of(one));
+      Optional<String> number = values.stamp(Optional.of(one));
       table.ifPresent(it -> number.ifPresent(text -> numbers.put(it, text)));
     }
     Optional<VehicleRecord.Built> built = fields.get("built").flatMap(this::built);

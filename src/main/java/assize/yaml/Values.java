@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.IntPredicate;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /** Reads what is written under one name as a text, a number, a credit, a group, and so on. */
@@ -89,6 +90,13 @@ final class Values {
     return visible(entry, "a single text").map(it -> it.text().strip());
   }
 
+  /** Reads a number as it is stamped. */
+  Optional<String> stamp(Optional<Node.Entry> entry) {
+    Optional<Node.Scalar> stamp = visible(entry, "a single text");
+    stamp.ifPresent(this::checkStamp);
+    return stamp.map(it -> it.text().strip());
+  }
+
   /** Reads a word of the writer's own, which files compare letter by letter. */
   Optional<String> word(Optional<Node.Entry> entry) {
     Optional<Node.Scalar> word = visible(entry, "a single text");
@@ -126,10 +134,18 @@ final class Values {
     }
   }
 
-  /** Reports what makes a text differ from another that looks the same; a plain space does not. */
-  void checkLetters(Node.Scalar word) {
-    if (Ascii.hasBesides(word.text(), Invisible::is) && !Unseen.hasUnseen(word.text())) {
-      int odd = word.text().codePoints().filter(c -> c != ' ' && Invisible.is(c)).findFirst().orElse(' ');
+  private void checkLetters(Node.Scalar word) {
+    checkLetters(word, c -> c != ' ' && Invisible.is(c));
+  }
+
+  /** Reports what is hidden in a number as it is stamped, of which spaces don't count. */
+  void checkStamp(Node.Scalar stamp) {
+    checkLetters(stamp, Invisible::isHidden);
+  }
+
+  private void checkLetters(Node.Scalar word, IntPredicate isOdd) {
+    if (Ascii.hasBesides(word.text(), isOdd) && !Unseen.hasUnseen(word.text())) {
+      int odd = word.text().codePoints().filter(isOdd).findFirst().orElse(' ');
       problems.add(
           Code.CONTROL_CHARACTER,
           word.at(),
