@@ -66,8 +66,7 @@ final class Reports {
   boolean write(Map<Path, Judgment> judged, Wanted wanted) {
     List<Made> all = new ArrayList<>();
     judged.forEach(
-        (record, judgment) ->
-            all.add(Bug.in(record, () -> made(record, judgment, wanted))));
+        (record, judgment) -> all.add(Bug.in(record, () -> made(record, judgment, wanted))));
     return write(all, wanted);
   }
 

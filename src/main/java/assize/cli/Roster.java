@@ -200,7 +200,9 @@ final class Roster {
     }
   }
 
-  /** A vehicle at which the program fails is one with a problem, and keeps no other from its row. */
+  /**
+   * A vehicle at which the program fails is one with a problem, and keeps no other from its row.
+   */
   private Made makeOrSay(Path file, Outputs outputs) {
     try {
       return Bug.in(file, () -> make(file, outputs));

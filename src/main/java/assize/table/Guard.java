@@ -8,9 +8,9 @@ import assize.text.Invisible;
  * there gets one more, so that nothing is lost.
  *
  * <p>What begins a formula, and that it may also do so behind a separator that the spreadsheet was
- * not meant to see, is as OWASP's page on CSV injection has it (from memory). A spreadsheet may also
- * drop spaces and what can't be seen before such a sign, so that what stands behind those counts as
- * the beginning too.
+ * not meant to see, is as OWASP's page on CSV injection has it (from memory). A spreadsheet may
+ * also drop spaces and what can't be seen before such a sign, so that what stands behind those
+ * counts as the beginning too.
  */
 final class Guard {
   private static final String SIGNS = "=+-@\uFF1D\uFF0B\uFF0D\uFF20";
@@ -61,7 +61,9 @@ final class Guard {
     return isOneOf(SIGNS, c) || first && isOneOf(SPACES, c);
   }
 
-  /** A plain space within a text parts words: what stands behind a comma and one is no beginning. */
+  /**
+   * A plain space within a text parts words: what stands behind a comma and one is no beginning.
+   */
   private static boolean isPassedOver(int c, boolean isLeading) {
     return c == ' ' ? isLeading : Invisible.is(c);
   }

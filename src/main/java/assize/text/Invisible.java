@@ -84,7 +84,9 @@ public final class Invisible {
     return String.format(Locale.ROOT, "U+%04X", c);
   }
 
-  /** A pattern of Java and ECMA-262 for one UTF-16 unit that shows something or may be part of it. */
+  /**
+   * A pattern of Java and ECMA-262 for one UTF-16 unit that shows something or may be part of it.
+   */
   public static String visiblePattern() {
     return Arrays.stream(RANGES)
         .filter(it -> it[1] <= Character.MAX_VALUE)

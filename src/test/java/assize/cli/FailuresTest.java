@@ -86,15 +86,16 @@ class FailuresTest {
     int exit = Exit.DONE;
     try {
       new Reports(terminal)
-          .write(
-              inputs.judge(records, Optional.empty(), Optional.empty()).orElseThrow(), wanted);
+          .write(inputs.judge(records, Optional.empty(), Optional.empty()).orElseThrow(), wanted);
     } catch (Bug e) {
       exit = Failures.say(terminal, e, List.of());
     }
     assertThat(exit).isEqualTo(Exit.FAILED);
     assertThat(said())
         .startsWith(
-            "error: " + bench.at("two.yaml") + ": Assize failed, and not by your mistake: "
+            "error: "
+                + bench.at("two.yaml")
+                + ": Assize failed, and not by your mistake: "
                 + "IllegalStateException: a cog is missing\n")
         .doesNotContain("\tat ");
     assertThat(bench.content()).isEqualTo(before);

@@ -37,8 +37,19 @@ class BlankTextsTest {
   /** Empty, and what editors, web pages and phones put in for a space or for nothing. */
   private static final List<String> BLANKS =
       List.of(
-          "", "  ", "\u00A0", "\u200B", "\u200D\u2060", "\u2028", "\u3000", "\u3164", "\u115F",
-          "\u2800", "\u00AD", "\uFE0F", "\uDB40\uDC20");
+          "",
+          "  ",
+          "\u00A0",
+          "\u200B",
+          "\u200D\u2060",
+          "\u2028",
+          "\u3000",
+          "\u3164",
+          "\u115F",
+          "\u2800",
+          "\u00AD",
+          "\uFE0F",
+          "\uDB40\uDC20");
 
   /** Remarks, which may be left blank, and what may stand around a number. */
   private static final Set<String> REMARKS =
@@ -107,8 +118,21 @@ class BlankTextsTest {
     blank.remove("");
     assertThat(refused)
         .contains(
-            "name", "title", "plants", "markets", "equipment", "materials", "choices", "for",
-            "edition", "caption", "measurement", "reason", "because", "conditions", "allow");
+            "name",
+            "title",
+            "plants",
+            "markets",
+            "equipment",
+            "materials",
+            "choices",
+            "for",
+            "edition",
+            "caption",
+            "measurement",
+            "reason",
+            "because",
+            "conditions",
+            "allow");
     Set<String> both = new TreeSet<>(REMARKS);
     both.addAll(STAMPED);
     assertThat(blank).isEqualTo(both);
@@ -128,7 +152,8 @@ class BlankTextsTest {
     String record = TextFields.ofRecord(text("record.yaml"), change);
     Files.writeString(
         folder.resolve("record.yaml"), record.replaceAll("(?m)^rules: .*", "rules: rules"));
-    for (String file : List.of("rules/pictures/guide.png", "photos/horn.png", "papers/invoice.pdf")) {
+    for (String file :
+        List.of("rules/pictures/guide.png", "photos/horn.png", "papers/invoice.pdf")) {
       Files.createDirectories(folder.resolve(file).getParent());
       Files.write(folder.resolve(file), PICTURE);
     }

@@ -11,7 +11,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** No text of a CSV file is taken for a formula, and none is lost by that. */
 class GuardTest {
-  private static final String LETTERS = "=+-@'\"',;\t\r\n aB1\uFF1D\u00E9\u00A0\u200B\uFEFF\u3164\uFF0B";
+  private static final String LETTERS =
+      "=+-@'\"',;\t\r\n aB1\uFF1D\u00E9\u00A0\u200B\uFEFF\u3164\uFF0B";
 
   @ParameterizedTest
   @CsvSource(
@@ -62,7 +63,8 @@ class GuardTest {
       assertThat(written)
           .as(text)
           .doesNotMatch("(?s)[ \\u00A0\\u200B\\uFEFF\\u3164]*[=+@\\uFF1D\\uFF0B-].*")
-          .doesNotContainPattern("[,;\\t\\r\\n][\\u00A0\\u200B\\uFEFF\\u3164]+[=+@\\uFF1D\\uFF0B-]");
+          .doesNotContainPattern(
+              "[,;\\t\\r\\n][\\u00A0\\u200B\\uFEFF\\u3164]+[=+@\\uFF1D\\uFF0B-]");
     }
   }
 

@@ -48,8 +48,19 @@ class InvisibleTest {
    */
   @ParameterizedTest
   @CsvSource({
-    "034F,034F", "115F,1160", "17B4,17B5", "180B,180F", "2065,2065", "3164,3164", "FE00,FE0F",
-    "FFA0,FFA0", "FFF0,FFF8", "E0000,E0FFF", "2800,2800", "16FE4,16FE4", "1D159,1D159"
+    "034F,034F",
+    "115F,1160",
+    "17B4,17B5",
+    "180B,180F",
+    "2065,2065",
+    "3164,3164",
+    "FE00,FE0F",
+    "FFA0,FFA0",
+    "FFF0,FFF8",
+    "E0000,E0FFF",
+    "2800,2800",
+    "16FE4,16FE4",
+    "1D159,1D159"
   })
   void hasWhatIsDrawnBlank(String first, String last) {
     for (int c = Integer.parseInt(first, 16); c <= Integer.parseInt(last, 16); c++) {
@@ -62,8 +73,9 @@ class InvisibleTest {
   @ParameterizedTest
   @ValueSource(
       ints = {
-        '!', '~', 'a', 0xA1, 0xAC, 0xAE, 0x301, 0x600, 0x6DD, 0x1100, 0x115E, 0x1161, 0x180A, 0x2010,
-        0x2027, 0x2030, 0x27FF, 0x2801, 0x3001, 0x3131, 0x3165, 0xFF9F, 0xFFFC, 0xFFFD, 0x1F69A
+        '!', '~', 'a', 0xA1, 0xAC, 0xAE, 0x301, 0x600, 0x6DD, 0x1100, 0x115E, 0x1161, 0x180A,
+        0x2010, 0x2027, 0x2030, 0x27FF, 0x2801, 0x3001, 0x3131, 0x3165, 0xFF9F, 0xFFFC, 0xFFFD,
+        0x1F69A
       })
   void leavesOutWhatIsDrawn(int c) {
     assertThat(Invisible.is(c)).isFalse();

@@ -27,8 +27,13 @@ class WideTextTest {
 
   @ParameterizedTest
   @CsvSource({
-    "UTF-16LE, '', UTF-16", "UTF-16BE, '', UTF-16", "UTF-32LE, '', UTF-32", "UTF-32BE, '', UTF-32",
-    "UTF-16LE, \uFEFF, UTF-16", "UTF-16BE, \uFEFF, UTF-16", "UTF-32LE, \uFEFF, UTF-32",
+    "UTF-16LE, '', UTF-16",
+    "UTF-16BE, '', UTF-16",
+    "UTF-32LE, '', UTF-32",
+    "UTF-32BE, '', UTF-32",
+    "UTF-16LE, \uFEFF, UTF-16",
+    "UTF-16BE, \uFEFF, UTF-16",
+    "UTF-32LE, \uFEFF, UTF-32",
     "UTF-32BE, \uFEFF, UTF-32"
   })
   void isSaidOnceWithWhatToDo(String encoding, String mark, String name) throws IOException {
@@ -37,7 +42,8 @@ class WideTextTest {
     List<Diagnostic> said = said(text.getBytes(Charset.forName(encoding)));
     assertThat(said).extracting(Diagnostic::code).containsExactly(Code.NOT_UTF8);
     assertThat(said.get(0).message()).isEqualTo("this file is " + name + "; save it as UTF-8");
-    assertThat(said.get(0).hint()).contains("many editors offer UTF-8 under Save As, as the encoding");
+    assertThat(said.get(0).hint())
+        .contains("many editors offer UTF-8 under Save As, as the encoding");
   }
 
   /** Zero bytes alone, and few characters, are told as what they are. */
@@ -52,7 +58,9 @@ class WideTextTest {
     }
   }
 
-  /** The beginning is what is looked at, so that a part of another encoding behind does not count. */
+  /**
+   * The beginning is what is looked at, so that a part of another encoding behind does not count.
+   */
   @Test
   void aTextThatChangesItsEncodingIsReadAsUtf8() throws IOException {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
