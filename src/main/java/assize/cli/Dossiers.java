@@ -132,7 +132,7 @@ final class Dossiers {
       if (!names.contains(item)) {
         String near =
             NearNames.nearest(item, names)
-                .map(name -> "did you mean \"" + name + "\"?")
+                .map(name -> NearNames.question(item, name))
                 .orElseGet(() -> among(disputed));
         problems.add("this rule set has no item \"" + item + "\"; " + near);
       } else if (DossierViews.of(judgment, item, Map.of()).isEmpty()) {

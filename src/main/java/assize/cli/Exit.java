@@ -10,5 +10,8 @@ final class Exit {
   static final int BAD_COMMAND_LINE = 2;
   static final int CANNOT_WRITE = 3;
 
+  /** The program itself failed. */
+  static final int FAILED = 4;
+
   private Exit() {}
 }

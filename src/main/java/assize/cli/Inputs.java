@@ -175,7 +175,7 @@ final class Inputs {
     List<Diagnostic> found = new ArrayList<>();
     Map<Path, Read> both = new LinkedHashMap<>();
     for (Path path : records) {
-      Result<Read> one = vehicle(path, override);
+      Result<Read> one = Bug.in(path, () -> vehicle(path, override));
       found.addAll(open(one));
       one.value().ifPresent(value -> both.put(path, value));
     }
@@ -183,7 +183,7 @@ final class Inputs {
       return Optional.empty();
     }
     Map<Path, Judged> judged = new LinkedHashMap<>();
-    both.forEach((path, one) -> judged.put(path, one.judged(asOf)));
+    both.forEach((path, one) -> judged.put(path, Bug.in(path, () -> one.judged(asOf))));
     return Optional.of(judged);
   }
 

@@ -93,7 +93,8 @@ final class LintCommand implements Callable<Integer> {
     List<Diagnostic> open = new ArrayList<>();
     Map<Diagnostic, Accepted> accepted = new LinkedHashMap<>();
     for (Path path : inputsFound) {
-      Accepting found = inputs.isRecord(path) ? record(inputs, path) : rules(inputs, path);
+      Accepting found =
+          Bug.in(path, () -> inputs.isRecord(path) ? record(inputs, path) : rules(inputs, path));
       open.addAll(found.open());
       accepted.putAll(found.accepted());
     }

@@ -93,7 +93,7 @@ public final class Main implements Runnable {
    * Runs one command.
    *
    * @return 0 done, 1 the input has errors, 2 the command line is wrong, 3 an output could not be
-   *     written
+   *     written, 4 the program itself failed
    */
   public static int run(Terminal terminal, String... args) {
     return run(terminal, Watch.live(terminal), args);
@@ -106,8 +106,8 @@ public final class Main implements Runnable {
     int exit;
     try {
       exit = line.execute(words);
-    } catch (OutOfMemoryError | StackOverflowError e) {
-      exit = Failures.tooLarge(terminal, e);
+    } catch (RuntimeException | Error e) {
+      exit = Failures.say(terminal, e, List.of(words));
     }
     terminal.out().flush();
     if (exit == Exit.DONE && terminal.out().checkError()) {
@@ -149,7 +149,7 @@ public final class Main implements Runnable {
               return Exit.BAD_COMMAND_LINE;
             })
         .setExecutionExceptionHandler(
-            (problem, command, parsed) -> Failures.say(terminal, problem));
+            (problem, command, parsed) -> Failures.say(terminal, problem, List.of(words)));
     line.getSubcommands()
         .values()
         .forEach(verb -> verb.getCommandSpec().versionProvider(new Version()));

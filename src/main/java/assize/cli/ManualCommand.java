@@ -18,7 +18,8 @@ final class ManualCommand implements Callable<Integer> {
           "Done.",
           "A rule set, a record or a value has errors; each is printed.",
           "The command line is wrong.",
-          "An output could not be written.");
+          "An output could not be written.",
+          "Assize itself failed; the message says what to report.");
 
   private final Terminal terminal;
 

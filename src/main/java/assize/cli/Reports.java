@@ -66,7 +66,7 @@ final class Reports {
    */
   boolean write(Map<Path, Inputs.Judged> judged, Wanted wanted) {
     List<Made> all = new ArrayList<>();
-    judged.forEach((record, one) -> all.add(made(record, one, wanted)));
+    judged.forEach((record, one) -> all.add(Bug.in(record, () -> made(record, one, wanted))));
     return write(all, wanted);
   }
 
@@ -81,6 +81,9 @@ final class Reports {
   interface Made {
     /** Returns what is told by it. */
     Judgment judgment();
+
+    /** Returns the record's file. */
+    Path record();
 
     /** Returns where its page goes. */
     Path place();
@@ -138,10 +141,10 @@ final class Reports {
       }
       PhotoFolder folder =
           PhotoFolder.of(place(), wanted.beside() ? read.shown().values() : List.of());
+      Outputs.Writing page =
+          Reports.page(judgment, read, wanted.beside() ? folder::address : Photo::dataUri);
       folder.stage(outputs);
-      outputs.stagePage(
-          place(),
-          Reports.page(judgment, read, wanted.beside() ? folder::address : Photo::dataUri));
+      outputs.stagePage(place(), page);
       return folder;
     }
 
@@ -184,7 +187,7 @@ final class Reports {
       if (!toOutput && problems.isEmpty()) {
         json.ifPresent(file -> OutputFile.checkJson(Path.of(file)));
         OutputFile.checkPages(pages);
-        all.forEach(one -> folders.add(one.stage(outputs, found)));
+        all.forEach(one -> folders.add(Bug.in(one.record(), () -> one.stage(outputs, found))));
         json.ifPresent(file -> outputs.stage(Path.of(file), machine + "\n"));
       }
       boolean fine = new Inputs(terminal).report(found, false);
@@ -219,7 +222,7 @@ final class Reports {
   private static Set<Path> pages(List<Made> all, List<String> problems) {
     Set<Path> pages = new LinkedHashSet<>();
     for (Made one : all) {
-      if (!pages.add(one.place())) {
+      if (!pages.add(Bug.in(one.record(), one::place))) {
         problems.add(one.judgment().vehicle().at().file() + ": " + one.twin());
       }
     }

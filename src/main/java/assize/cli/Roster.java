@@ -75,11 +75,17 @@ final class Roster {
    * What one file gave.
    *
    * @param problems what stands in the way of its copy for others
+   * @param failed whether the program itself failed at it
    * @param judged what came of it; empty where the file is no record or has errors
    */
-  record Made(Path file, List<Diagnostic> found, List<String> problems, Optional<Judged> judged) {
+  record Made(
+      Path file,
+      List<Diagnostic> found,
+      List<String> problems,
+      boolean failed,
+      Optional<Judged> judged) {
     static Made without(Path file, List<Diagnostic> found) {
-      return new Made(file, found, List.of(), Optional.empty());
+      return new Made(file, found, List.of(), false, Optional.empty());
     }
   }
 
@@ -103,16 +109,20 @@ final class Roster {
       Runnable clearing,
       List<String> notes) {}
 
-  /** Makes it all, or says what is wrong and writes nothing. */
-  boolean make() throws IOException {
+  /**
+   * Makes it all, or says what is wrong and writes nothing.
+   *
+   * @return how the command ends
+   */
+  int make() throws IOException {
     if (!Files.isDirectory(wanted.folder())) {
       terminal.error("error: " + wanted.folder() + ": there is no such folder");
-      return false;
+      return Exit.BAD_INPUT;
     }
     if (wanted.json().map(Path::of).filter(wanted.index()::equals).isPresent()) {
       terminal.error(
           "error: " + wanted.index() + ": the index goes there; name another for --json");
-      return false;
+      return Exit.BAD_INPUT;
     }
     RecordFiles files = RecordFiles.in(wanted.folder());
     if (!wanted.toOutput()) {
@@ -127,11 +137,11 @@ final class Roster {
       files.closed().forEach(gathered::closed);
       work(files.files(), outputs, gathered);
       if (!gathered.isFine()) {
-        return false;
+        return gathered.hasFailed() ? Exit.FAILED : Exit.BAD_INPUT;
       }
       if (wanted.toOutput()) {
         gathered.lines().copyTo(terminal.out());
-        return true;
+        return Exit.DONE;
       }
       gathered.keep();
       wanted.json().ifPresent(file -> outputs.stage(Path.of(file), gathered.lines()::copyTo));
@@ -146,7 +156,7 @@ final class Roster {
       gathered.clear();
       terminal.result(wanted.index() + ": " + gathered.summary());
       gathered.notes().forEach(terminal::error);
-      return true;
+      return Exit.DONE;
     }
   }
 
@@ -160,7 +170,7 @@ final class Roster {
       while (waiting.hasNext() || !ahead.isEmpty()) {
         while (waiting.hasNext() && ahead.size() < 2 * processors) {
           Path file = waiting.next();
-          ahead.add(workers.submit(() -> make(file, outputs)));
+          ahead.add(workers.submit(() -> makeOrSay(file, outputs)));
         }
         gathered.take(ahead.remove().get());
       }
@@ -186,6 +196,19 @@ final class Roster {
       assert ended;
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
+    }
+  }
+
+  /**
+   * A vehicle at which the program fails is one with a problem, and keeps no other from its row.
+   */
+  private Made makeOrSay(Path file, Outputs outputs) {
+    try {
+      return Bug.in(file, () -> make(file, outputs));
+    } catch (Bug e) {
+      Failures.trace(terminal, e);
+      List<String> problem = List.of(Failures.bug(e.file(), e));
+      return new Made(file, List.of(), problem, true, Optional.empty());
     }
   }
 
@@ -228,6 +251,7 @@ final class Roster {
             file,
             found,
             List.of(),
+            false,
             Optional.of(
                 new Judged(
                     one.place(),
@@ -238,7 +262,7 @@ final class Roster {
                     wanted.indexOnly() ? () -> {} : one.keeping(),
                     clearing,
                     wanted.indexOnly() ? List.of() : one.notes())))
-        : new Made(file, found, one.problems(), Optional.empty());
+        : new Made(file, found, one.problems(), false, Optional.empty());
   }
 
   private String indexName() {

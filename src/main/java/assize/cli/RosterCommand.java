@@ -63,7 +63,7 @@ final class RosterCommand implements Callable<Integer> {
         new Roster.Wanted(
             folder, options.wanted(out, json), rules, asOf.day(), leaveOut, indexOnly);
     try {
-      return new Roster(terminal, wanted).make() ? Exit.DONE : Exit.BAD_INPUT;
+      return new Roster(terminal, wanted).make();
     } catch (IOException e) {
       throw OutputFile.cannotWrite(wanted.index(), e);
     }

@@ -42,6 +42,7 @@ final class RosterGathering implements AutoCloseable {
   private long leftOut;
   private long unsaid;
   private boolean clash;
+  private boolean failed;
 
   /** Where a row stands, and what it is put in order by. */
   private record Row(int standard, long likely, Spool.Piece piece) {}
@@ -57,6 +58,7 @@ final class RosterGathering implements AutoCloseable {
   void take(Roster.Made made) throws IOException {
     print(made.found(), made.file());
     made.problems().stream().map(it -> "error: " + it).forEach(this::say);
+    failed |= made.failed();
     long wrong = made.found().stream().filter(Diagnostic::isError).count() + made.problems().size();
     if (wrong > 0) {
       leaveOut(made.file(), wrong);
@@ -174,6 +176,11 @@ final class RosterGathering implements AutoCloseable {
       return false;
     }
     return true;
+  }
+
+  /** Says whether the program itself failed at a vehicle. */
+  boolean hasFailed() {
+    return failed;
   }
 
   RosterView view() {

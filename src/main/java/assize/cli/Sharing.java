@@ -72,6 +72,11 @@ final class Sharing implements Reports.Made {
   }
 
   @Override
+  public Path record() {
+    return record;
+  }
+
+  @Override
   public List<String> problems() {
     return problems;
   }

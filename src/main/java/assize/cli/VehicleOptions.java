@@ -6,6 +6,7 @@ import assize.record.VehicleRecord;
 import assize.report.text.Visible;
 import assize.ruleset.Model;
 import assize.ruleset.RuleSet;
+import assize.text.Invisible;
 import assize.text.Parsed;
 import assize.text.SourceFile;
 import java.util.ArrayList;
@@ -202,7 +203,7 @@ final class VehicleOptions {
     }
 
     boolean isLine(String option, String text) {
-      if (text.isBlank()) {
+      if (Invisible.isAllOf(text)) {
         wrong.add(option + ": this is empty; leave it out");
         return false;
       }

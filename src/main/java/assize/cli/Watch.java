@@ -11,6 +11,7 @@ import java.util.Locale;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import picocli.CommandLine.ParameterException;
 
 /**
  * Does something again whenever one of the files that it read is saved. A file that is being saved
@@ -73,9 +74,11 @@ final class Watch {
     int exit = Exit.CANNOT_WRITE;
     try {
       exit = work.apply(inputs);
-    } catch (OutputFile.CannotWrite e) {
+    } catch (ParameterException e) {
+      throw e;
+    } catch (RuntimeException | StackOverflowError e) {
       if (!looking.areOver()) {
-        terminal.error(String.valueOf(e.getMessage()));
+        exit = Failures.say(terminal, e, List.of());
       }
     }
     Set<Path> read = new LinkedHashSet<>(named);

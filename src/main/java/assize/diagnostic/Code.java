@@ -36,6 +36,7 @@ public enum Code {
   UNKNOWN_KEY("a name means nothing here"),
   MISSING_KEY("something that has to be said is not"),
   BAD_NAME("a name has characters that names may not have"),
+  BLANK_NAME("a name or title shows nothing"),
   BAD_NUMBER("a number can't be read or is out of range"),
   BAD_CREDIT("a credit is not between 0 and 1"),
   BAD_POINTS("points can't be read or are out of range"),

@@ -1,5 +1,6 @@
 package assize.diagnostic;
 
+import assize.text.Invisible;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
@@ -13,28 +14,65 @@ public final class NearNames {
   private static final int LONGEST = 60;
   private static final int LOOKED_AT = 1000;
 
+  /** Letters up to this one look like themselves; those of other scripts may look like them. */
+  private static final int LAST_LATIN = 0x24F;
+
   private NearNames() {}
 
   /** Returns the nearest of the valid names, if one is really near. */
   public static Optional<String> nearest(String wrong, Collection<String> valid) {
-    if (wrong.isEmpty() || wrong.length() > LONGEST) {
+    if (wrong.length() > LONGEST) {
       return Optional.empty();
     }
     String folded = fold(wrong);
-    int allowed = wrong.length() <= 2 ? 0 : wrong.length() <= 4 ? 1 : wrong.length() <= 8 ? 2 : 3;
-    record Near(String name, int distance) {}
+    int length = folded.length();
+    if (length == 0) {
+      return Optional.empty();
+    }
+    int allowed = length <= 2 ? 0 : length <= 4 ? 1 : length <= 8 ? 2 : 3;
+    record Near(String name, String folded, int distance) {}
     return valid.stream()
         .limit(LOOKED_AT)
-        .filter(name -> Math.abs(name.length() - wrong.length()) <= allowed)
-        .map(name -> new Near(name, distance(folded, fold(name))))
-        .filter(near -> near.distance <= allowed && near.distance < near.name.length())
+        .map(name -> new Near(name, fold(name), 0))
+        .filter(near -> Math.abs(near.folded.length() - length) <= allowed)
+        .map(near -> new Near(near.name, near.folded, distance(folded, near.folded)))
+        .filter(near -> near.distance <= allowed && near.distance < near.folded.length())
         .min(Comparator.comparingInt(Near::distance))
         .map(Near::name);
   }
 
+  /**
+   * Asks whether a near name was meant, and says by which characters two differ that may look the
+   * same.
+   */
+  public static String question(String wrong, String near) {
+    return question(wrong, near, "");
+  }
+
+  /**
+   * Asks whether a near name was meant.
+   *
+   * @param where where that one is, as in ", defined at line 3"; empty for nothing
+   */
+  public static String question(String wrong, String near, String where) {
+    String with = odd(near, wrong).map(it -> " with " + it).orElse("");
+    String without = odd(wrong, near).map(it -> " without " + it).orElse("");
+    String and = with.isEmpty() || without.isEmpty() ? "" : " and";
+    return "did you mean \"" + near + "\"" + with + and + without + where + "?";
+  }
+
+  /** Returns the first character of one text that another lacks and that may look like another. */
+  private static Optional<String> odd(String text, String other) {
+    return text.codePoints()
+        .filter(c -> c > LAST_LATIN || c > '~' && !Character.isLetter(c))
+        .filter(c -> other.indexOf(c) < 0)
+        .mapToObj(Invisible::number)
+        .findFirst();
+  }
+
   /** Returns the next step for a wrong name: the near one, else the valid ones. */
   public static Optional<String> hint(String wrong, Collection<String> valid) {
-    Optional<String> near = nearest(wrong, valid).map(name -> "did you mean \"" + name + "\"?");
+    Optional<String> near = nearest(wrong, valid).map(name -> question(wrong, name));
     return near.isPresent() || valid.isEmpty() ? near : Optional.of(list(valid));
   }
 
@@ -46,8 +84,15 @@ public final class NearNames {
     return "known: " + names + (more > 0 ? " and " + more + " more" : "");
   }
 
+  /** Makes one of what is told apart last: capitals, dashes, spaces, and what can't be seen. */
   private static String fold(String name) {
-    return name.toLowerCase(Locale.ROOT).replace('_', '-').replace(' ', '-');
+    StringBuilder folded = new StringBuilder();
+    name.toLowerCase(Locale.ROOT)
+        .codePoints()
+        .filter(c -> !Invisible.isHidden(c))
+        .map(c -> c == '_' || Invisible.isSpace(c) ? '-' : c)
+        .forEach(folded::appendCodePoint);
+    return folded.toString();
   }
 
   /**

@@ -40,7 +40,7 @@ public final class AcceptedShape {
               oneOrMore(Form.name()),
               "What it is about: the item, the source, the table or the word that its message"
                   + " names; without it, whatever it is about."),
-          need("because", Form.text(), "Why it may stand."));
+          need("because", Form.visible(), "Why it may stand."));
 
   static final Key KEY =
       may(

@@ -1,5 +1,6 @@
 package assize.shape;
 
+import assize.text.Invisible;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
@@ -59,6 +60,11 @@ public record Form(
     return new Value.Scalar(new Form(any(), Optional.empty(), Optional.empty(), List.of(examples)));
   }
 
+  /** A text that shows something. */
+  static Value visible(String... examples) {
+    return new Value.Scalar(of(any(), Invisible.visiblePattern(), examples));
+  }
+
   /** A short name: letters, digits and dashes. */
   static Value name() {
     return new Value.Scalar(of(any(), "^" + NAME + "$"));
@@ -71,7 +77,7 @@ public record Form(
 
   /** A word of the rule set's own, of any letters. */
   static Value ownWord() {
-    return new Value.Scalar(of(any(), "^(?!other$)"));
+    return new Value.Scalar(of(any(), "^(?!other$)[\\s\\S]*" + Invisible.visiblePattern()));
   }
 
   /** A date, a span or a set, as far as its letters tell. */

@@ -36,7 +36,7 @@ public final class RecordShapes {
   public static final Block VEHICLE =
       Block.of(
           "a vehicle",
-          need("name", Form.text(), "How the report calls it."),
+          need("name", Form.visible(), "How the report calls it."),
           may("model", Form.name(), "The rule set's short name of the model."),
           may("notes", Form.text(), "What should be known of it."));
 
@@ -66,7 +66,7 @@ public final class RecordShapes {
               Arrays.stream(Evidence.Kind.values()).map(RecordShapes::kind).toList(),
               List.of())
           .and(
-              may("caption", Form.text(), "What it shows."),
+              may("caption", Form.visible(), "What it shows."),
               may("taken", Form.date("2025-11"), "When it was taken or written."),
               may("by", Form.text(), "Who took or wrote it."),
               may(
@@ -96,7 +96,7 @@ public final class RecordShapes {
           "a departure",
           need(
               "reason",
-              Form.text("safety"),
+              Form.visible("safety"),
               "A word of the rule set's `allow`, or any other word."),
           may("why", Form.text(), "Why, in your own words."),
           may("until", Form.date("2027-05"), "When it is to be looked at again."));
@@ -132,13 +132,13 @@ public final class RecordShapes {
           need("record", Form.name(), "The vehicle's short name: letters, digits and dashes."),
           need(
               "rules",
-              Form.text("example-type-x", "type-x.yaml"),
+              Form.visible("example-type-x", "type-x.yaml"),
               "The folder or file of the rule set, beside this file or below."),
-          may("edition", Form.text(), "The edition of the rule set that it was filled in for."),
+          may("edition", Form.visible(), "The edition of the rule set that it was filled in for."),
           need("vehicle", new Value.Group(VEHICLE), "Which vehicle it is."),
           may(
               "numbers",
-              new Value.Named(Form.name(), Form.text("X-4388")),
+              new Value.Named(Form.name(), Form.visible("X-4388")),
               "Chassis and engine numbers, by the rule set's number tables."),
           may(
               "built",
@@ -187,7 +187,7 @@ public final class RecordShapes {
   private static Key kind(Evidence.Kind kind) {
     return may(
         kind.word(),
-        Form.text(),
+        Form.visible(),
         switch (kind) {
           case PHOTO -> "The file of a photo, in the record's folder or below.";
           case DOCUMENT -> "The file of a document, in the record's folder or below.";

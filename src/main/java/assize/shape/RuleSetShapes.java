@@ -26,7 +26,7 @@ public final class RuleSetShapes {
               "How much a source of each grade weighs: {A: 0.90, B: 0.70, C: 0.50, D: 0.30}."),
           may(
               "allow",
-              new Value.Named(Form.text(), Form.credit()),
+              new Value.Named(Form.visible(), Form.credit()),
               "Reasons for a departure that keep part of the credit; the words are yours."),
           may(
               "method",
@@ -51,7 +51,7 @@ public final class RuleSetShapes {
   public static final Block AWARD =
       Block.of(
           "an award",
-          need("name", Form.text(), "How reports say it."),
+          need("name", Form.visible(), "How reports say it."),
           need(
               "at",
               Form.share("0", "1000000", "460", "92 %"),
@@ -62,7 +62,7 @@ public final class RuleSetShapes {
   public static final Block MODEL =
       Block.of(
           "a model",
-          need("name", Form.text(), "How reports say it."),
+          need("name", Form.visible(), "How reports say it."),
           need(
               "built",
               Form.date("1932-03/1936-08"),
@@ -71,7 +71,7 @@ public final class RuleSetShapes {
   public static final Block COLOR =
       Block.of(
           "a color",
-          need("name", Form.text(), "How reports say it."),
+          need("name", Form.visible(), "How reports say it."),
           may(
               "lab",
               AspectShapes.LAB,
@@ -86,7 +86,7 @@ public final class RuleSetShapes {
   public static final Block FINISH =
       Block.of(
           "a finish",
-          need("name", Form.text(), "How reports say it."),
+          need("name", Form.visible(), "How reports say it."),
           may(
               "kind_of",
               Form.name(),
@@ -100,7 +100,7 @@ public final class RuleSetShapes {
               Value.word(Arrays.stream(SourceKind.values()).map(SourceKind::word).toList()),
               "What kind of thing it is."),
           need("grade", GRADES, "How far it is trusted: A the most, D the least."),
-          need("title", Form.text(), "What it is called."),
+          need("title", Form.visible(), "What it is called."),
           may("date", Form.date("1932-02", "1978~"), "When it was made."),
           may("held_by", Form.text(), "Where it can be seen: the club's archive."),
           may(
@@ -119,7 +119,7 @@ public final class RuleSetShapes {
       Block.of(
           "a reserved block",
           need("numbers", Form.text("3000..3049"), "The first and the last: 3000..3049."),
-          need("for", Form.text(), "What they were kept for: exhibition vehicles."),
+          need("for", Form.visible(), "What they were kept for: exhibition vehicles."),
           may("built", Form.date("1933-10"), "When they were built, if they were."));
 
   public static final Block SERIES =
@@ -142,7 +142,7 @@ public final class RuleSetShapes {
   public static final Block NUMBER_TABLE =
       Block.of(
           "a number table",
-          need("name", Form.text(), "How reports say it: Chassis number."),
+          need("name", Form.visible(), "How reports say it: Chassis number."),
           need("series", list(new Value.Group(SERIES)), "Runs of numbers that rise with time."));
 
   /** Which vehicles an item or a claim is about: all that is given must hold. */
@@ -178,21 +178,21 @@ public final class RuleSetShapes {
               may("cite", Form.text(), "Where it says so: note 7."))
           .and(SCOPE)
           .and(
-              may("photo", Form.text("pictures/drawing-204.png"), "A picture of what it shows."),
-              may("caption", Form.text(), "What the picture shows."))
+              may("photo", Form.visible("pictures/drawing-204.png"), "A picture of what it shows."),
+              may("caption", Form.visible(), "What the picture shows."))
           .and(AspectShapes.manners())
           .with(Rule.anyOf("source"), AspectShapes.oneManner(), Rule.needs("caption", "photo"));
 
   public static final Block ITEM =
       Block.of(
               "this item",
-              need("title", Form.text(), "What it is called."),
+              need("title", Form.visible(), "What it is called."),
               need("points", Form.points(), "What it is worth, to a thousandth of a point."),
               may("look", Form.text(), "Where and how to look at it."),
               may("notes", Form.text(), "Remarks."),
               may(
                   "cause",
-                  Form.text(),
+                  Form.visible(),
                   "One cause of several items' loss: together they lose what the dearest does."),
               may(
                   "cautions",
@@ -201,7 +201,7 @@ public final class RuleSetShapes {
                   "What can hurt whoever looks at it."),
               may(
                   "choices",
-                  new Value.Named(Form.ownWord(), Form.text()),
+                  new Value.Named(Form.ownWord(), Form.visible()),
                   "Words to choose from, each with what it means."))
           .and(SCOPE)
           .and(
@@ -229,7 +229,7 @@ public final class RuleSetShapes {
   public static final Block AREA =
       Block.of(
           "an area",
-          may("name", Form.text(), "How reports say it."),
+          may("name", Form.visible(), "How reports say it."),
           may(
               "points",
               Form.points(),
@@ -242,8 +242,8 @@ public final class RuleSetShapes {
       Block.of(
           "a rule set",
           may("rule_set", Form.name(), "The rule set's short name: letters, digits and dashes."),
-          may("name", Form.text(), "What it is called."),
-          may("edition", Form.text("\"3\""), "Which edition this is."),
+          may("name", Form.visible(), "What it is called."),
+          may("edition", Form.visible("\"3\""), "Which edition this is."),
           may("issued", Form.date("2026-03"), "When this edition was issued."),
           may("maker", Form.text(), "Who made the vehicles."),
           may("scope", Form.text(), "What this standard is for, in a sentence or two."),
@@ -270,7 +270,7 @@ public final class RuleSetShapes {
               "What each origin is worth; one that is left out is worth 0."),
           may(
               "conditions",
-              new Value.Named(Form.text(), Form.credit()),
+              new Value.Named(Form.visible(), Form.credit()),
               "What each condition is worth, the best first; the words are yours."),
           may("areas", named(AREA), "Short names of areas, each with its items."));
 
@@ -299,6 +299,6 @@ public final class RuleSetShapes {
   }
 
   private static Value meanings() {
-    return new Value.Named(Form.ownName(), Form.text());
+    return new Value.Named(Form.ownName(), Form.visible());
   }
 }

@@ -72,7 +72,7 @@ final class AcceptedReader {
     for (Node.Entry one : values.oneOrMore(fields.get("of"))) {
       values.scalar(one, "the name of what the doubt is about").ifPresent(it -> name(it, of));
     }
-    Optional<String> because = values.text(fields.get("because"));
+    Optional<String> because = values.name(fields.get("because"));
     fields.done();
     return doubt.flatMap(
         code -> because.map(why -> new Accepted(code, of, why, word.orElseThrow().at())));
@@ -107,7 +107,7 @@ final class AcceptedReader {
               text.at(),
               "nothing here is named " + Words.quoted(text.text()),
               NearNames.nearest(text.text(), known)
-                  .map(near -> "did you mean \"" + near + "\"?")
+                  .map(near -> NearNames.question(text.text(), near))
                   .or(
                       () ->
                           Optional.of("name what the message names: an item, a source, a table")));

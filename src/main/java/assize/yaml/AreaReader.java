@@ -73,7 +73,7 @@ final class AreaReader {
   }
 
   private Optional<Area> area(Node.Entry entry, Fields fields) {
-    Optional<String> name = values.text(fields.get("name")).or(() -> Optional.of(entry.name()));
+    Optional<String> name = values.name(fields.get("name")).or(() -> Optional.of(entry.name()));
     Optional<Long> points = values.points(fields.get("points"));
     Optional<Long> most = values.points(fields.get("most"));
     Optional<Node.Entry> inPlace = fields.get("items");

@@ -37,8 +37,8 @@ final class ClaimPhotos {
                       "add `photo:`"));
       return Optional.empty();
     }
-    Optional<Node.Scalar> file = values.scalar(photo.get(), "the name of a file");
-    Optional<String> words = values.text(caption);
+    Optional<Node.Scalar> file = values.visible(photo, "the name of a file");
+    Optional<String> words = values.name(caption);
     file.ifPresent(files::look);
     return file.map(it -> new Claim.Photo(it.text(), words, it.at()));
   }

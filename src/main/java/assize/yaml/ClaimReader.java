@@ -161,7 +161,7 @@ final class ClaimReader {
           name.at(),
           Words.quoted(name.text()) + " is not an aspect",
           NearNames.nearest(name.text(), ASPECTS)
-              .map(near -> "did you mean \"" + near + "\"?")
+              .map(near -> NearNames.question(name.text(), near))
               .or(() -> Optional.of("aspects: " + Words.list(ASPECTS))));
     }
     return aspect;

@@ -55,7 +55,7 @@ final class EvidenceReader {
         what = what(one, written.get());
       }
     }
-    Optional<String> caption = values.text(fields.get("caption"));
+    Optional<String> caption = values.name(fields.get("caption"));
     Optional<Edtf> taken = values.parsed(fields.get("taken"), Code.BAD_DATE, "a date", Edtf::parse);
     Optional<String> by = values.text(fields.get("by"));
     PrivateReader hidden = new PrivateReader(values);
@@ -80,10 +80,11 @@ final class EvidenceReader {
   }
 
   private Optional<String> what(Evidence.Kind kind, Node.Entry entry) {
-    Optional<Node.Scalar> text = values.scalar(entry, "a single text");
-    if (kind != Evidence.Kind.MEASUREMENT) {
-      text.ifPresent(files::look);
+    if (kind == Evidence.Kind.MEASUREMENT) {
+      return values.name(Optional.of(entry));
     }
-    return text.map(Node.Scalar::text);
+    Optional<Node.Scalar> file = values.visible(Optional.of(entry), "a single text");
+    file.ifPresent(files::look);
+    return file.map(Node.Scalar::text);
   }
 }

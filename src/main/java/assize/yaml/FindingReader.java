@@ -41,7 +41,7 @@ final class FindingReader {
               .map(Finding.Gloss::new);
       case SIZE -> values.scalar(entry, "one size").flatMap(this::size);
       case PART_NUMBER, DATE_CODE ->
-          values.scalar(entry, "one text, as stamped,").map(it -> new Finding.Stamped(it.text()));
+          values.scalar(entry, "one text, as stamped,").map(this::stamped);
       case COUNT -> pieces(entry);
       case PRESENT, WORKS -> values.yesNo(Optional.of(entry)).map(Finding.YesNo::new);
       case ORIGIN ->
@@ -51,6 +51,11 @@ final class FindingReader {
               .map(Finding.Word::new);
       case CONDITION -> names.conditions.find(entry, values).map(Finding.Word::new);
     };
+  }
+
+  private Finding stamped(Node.Scalar text) {
+    values.checkStamp(text);
+    return new Finding.Stamped(text.text());
   }
 
   private Optional<Finding> word(Node.Entry entry, Names known) {

@@ -71,7 +71,7 @@ record InsideFolder(Path folder, String owner) {
           .filter(it -> it.startsWith(name + "."))
           .findFirst()
           .or(() -> NearNames.nearest(name, names))
-          .map(it -> "did you mean \"" + it + "\"?");
+          .map(it -> NearNames.question(name, it));
     }
   }
 

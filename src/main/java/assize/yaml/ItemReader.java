@@ -36,11 +36,11 @@ final class ItemReader {
   }
 
   private Optional<Item> read(Node.Entry entry, Fields fields, String area) {
-    Optional<String> title = values.text(fields.get("title"));
+    Optional<String> title = values.name(fields.get("title"));
     Optional<Long> points = values.points(fields.get("points"));
     Optional<String> look = values.text(fields.get("look"));
     Optional<String> notes = values.text(fields.get("notes"));
-    Optional<String> cause = values.text(fields.get("cause"));
+    Optional<String> cause = values.word(fields.get("cause"));
     List<Caution> cautions = new ArrayList<>();
     for (Node.Entry one : values.oneOrMore(fields.get("cautions"))) {
       CAUTIONS.read(Optional.of(one), values).ifPresent(cautions::add);
@@ -75,7 +75,8 @@ final class ItemReader {
     Map<String, String> choices = new LinkedHashMap<>();
     for (Node.Entry one : values.entries(fields.get("choices"), "words, each with its meaning,")) {
       ReservedWords.check(one.key(), values.problems());
-      values.text(Optional.of(one)).ifPresent(it -> choices.put(one.name(), it));
+      values.checkWord(one.key());
+      choices.put(one.name(), values.name(Optional.of(one)).orElse(""));
     }
     return choices;
   }

@@ -87,7 +87,7 @@ final class Names {
             .flatMap(Defined::at)
             .map(at -> ", defined at line " + at.line() + other(at, name.at()))
             .orElse("");
-    return Optional.of("did you mean \"" + near.get() + "\"" + where + "?");
+    return Optional.of(NearNames.question(name.text(), near.get(), where));
   }
 
   private static String other(Span defined, Span used) {

@@ -36,7 +36,7 @@ final class NumberTableReader {
   }
 
   private Optional<NumberTable> table(String id, Fields fields) {
-    Optional<String> name = values.text(fields.get("name"));
+    Optional<String> name = values.name(fields.get("name"));
     List<NumberTable.Series> series = new ArrayList<>();
     int index = 0;
     for (Node.Entry one : values.list(fields.get("series"), "a list of series")) {
@@ -100,7 +100,7 @@ final class NumberTableReader {
         values.fields(mapping.get(), RuleSetShapes.RESERVED, mapping.get().at().part(0, 1));
     Optional<Node.Scalar> numbers =
         fields.get("numbers").flatMap(it -> values.scalar(it, "two numbers, as 3000..3049,"));
-    Optional<String> purpose = values.text(fields.get("for"));
+    Optional<String> purpose = values.name(fields.get("for"));
     Optional<DaySpan> built = built(fields.get("built"));
     fields.done();
     Optional<List<Long>> range = numbers.flatMap(this::range);

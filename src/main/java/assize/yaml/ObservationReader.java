@@ -144,7 +144,7 @@ final class ObservationReader {
     if (fields.isEmpty()) {
       return Optional.empty();
     }
-    Optional<String> reason = values.text(fields.get().get("reason"));
+    Optional<String> reason = values.word(fields.get().get("reason"));
     Optional<String> why = values.text(fields.get().get("why"));
     Optional<Edtf> until =
         values.parsed(fields.get().get("until"), Code.BAD_DATE, "a date", Edtf::parse);

@@ -140,13 +140,13 @@ public final class RecordReader {
   private Optional<VehicleRecord> record(
       Fields fields, InputFiles.Loaded loaded, Optional<InsideFolder> folder) {
     Optional<String> id = values.id(fields.get("record"));
-    Optional<String> ruleSet = values.text(fields.get("rules"));
+    Optional<String> ruleSet = values.name(fields.get("rules"));
     Optional<String> edition = edition(fields.get("edition"));
     Vehicle vehicle = vehicle(fields.get("vehicle"));
     Map<String, String> numbers = new LinkedHashMap<>();
     for (Node.Entry one : values.entries(fields.get("numbers"), "number tables with numbers")) {
       Optional<String> table = names.numbers.find(one.key(), values.problems());
-      Optional<String> number = values.text(Optional.of(one));
+      Optional<String> number = values.stamp(Optional.of(one));
       table.ifPresent(it -> number.ifPresent(text -> numbers.put(it, text)));
     }
     Optional<VehicleRecord.Built> built = fields.get("built").flatMap(this::built);
@@ -217,7 +217,7 @@ public final class RecordReader {
   }
 
   private Optional<String> edition(Optional<Node.Entry> entry) {
-    Optional<String> edition = values.text(entry);
+    Optional<String> edition = values.name(entry);
     if (edition.isPresent() && !edition.get().equals(rules.edition())) {
       values
           .problems()
@@ -242,7 +242,7 @@ public final class RecordReader {
     }
     Vehicle vehicle =
         new Vehicle(
-            values.text(fields.get().get("name")),
+            values.name(fields.get().get("name")),
             fields.get().get("model").flatMap(it -> names.models.find(it, values)),
             values.text(fields.get().get("notes")));
     fields.get().done();

@@ -104,9 +104,10 @@ public final class RuleSetReader {
     define(names.equipment, sections.all("equipment"), values);
     define(names.numbers, sections.all("numbers"), values);
     define(names.areas, sections.all("areas"), values);
-    sections
-        .all("conditions")
-        .forEach(it -> names.conditions.define(it.name(), Optional.of(it.key().at())));
+    for (Node.Entry one : sections.all("conditions")) {
+      values.checkWord(one.key());
+      names.conditions.define(one.name(), Optional.of(one.key().at()));
+    }
     return names;
   }
 
@@ -124,8 +125,8 @@ public final class RuleSetReader {
 
     Optional<RuleSet> ruleSet(Span start, List<Fingerprint> prints, boolean complete) {
       Optional<String> id = values.id(head("rule_set", start, complete));
-      Optional<String> name = values.text(head("name", start, complete));
-      Optional<String> edition = values.text(head("edition", start, complete));
+      Optional<String> name = values.name(head("name", start, complete));
+      Optional<String> edition = values.name(head("edition", start, complete));
       Optional<Edtf> issued =
           values.parsed(sections.one("issued"), Code.BAD_DATE, "a date", Edtf::parse);
       AreaReader areaReader = new AreaReader(sections, names, values, photos);

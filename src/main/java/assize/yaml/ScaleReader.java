@@ -49,6 +49,7 @@ final class ScaleReader {
     }
     Map<String, BigFraction> allow = new LinkedHashMap<>();
     for (Node.Entry one : values.entries(fields.get("allow"), "reasons with their credits")) {
+      values.checkWord(one.key());
       values.credit(Optional.of(one)).ifPresent(it -> allow.put(one.name(), it));
     }
     Scale scale =
@@ -89,7 +90,7 @@ final class ScaleReader {
   }
 
   private Optional<Award> award(Node.Entry entry, Fields fields, long outOf, Places places) {
-    Optional<String> name = values.text(fields.get("name"));
+    Optional<String> name = values.name(fields.get("name"));
     Optional<Node.Entry> atEntry = fields.get("at");
     Optional<Long> at = atEntry.flatMap(it -> at(it, outOf));
     atEntry.ifPresent(it -> places.put(it.at(), "awards", entry.name()));

@@ -3,6 +3,7 @@ package assize.yaml;
 import assize.diagnostic.Code;
 import assize.evidence.Scope;
 import assize.shape.RuleSetShapes;
+import assize.text.Invisible;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -74,7 +75,7 @@ final class ScopeReader {
       return Optional.empty();
     }
     List<String> ends = List.of(text.get().text().split("\\.\\.", -1));
-    if (ends.size() > 2 || ends.stream().anyMatch(String::isBlank)) {
+    if (ends.size() > 2 || ends.stream().anyMatch(Invisible::isAllOf)) {
       return values.refuse(
           Code.BAD_RANGE,
           text.get(),

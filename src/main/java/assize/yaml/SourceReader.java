@@ -40,7 +40,7 @@ final class SourceReader {
   private Optional<Source> source(Node.Entry entry, Fields fields) {
     Optional<SourceKind> kind = KINDS.read(fields.get("kind"), values);
     Optional<Grade> grade = ScaleReader.GRADES.read(fields.get("grade"), values);
-    Optional<String> title = values.text(fields.get("title"));
+    Optional<String> title = values.name(fields.get("title"));
     Optional<Edtf> date = values.parsed(fields.get("date"), Code.BAD_DATE, "a date", Edtf::parse);
     Optional<String> heldBy = values.text(fields.get("held_by"));
     Set<String> copies = new LinkedHashSet<>();

@@ -16,12 +16,14 @@ final class Utf8 {
 
   /** Decodes a file; a byte order mark at its beginning is left out. */
   static Optional<SourceFile> decode(byte[] bytes, String shown, Problems problems) {
-    if (bytes.length >= 2 && (startsWith(bytes, 0xFF, 0xFE) || startsWith(bytes, 0xFE, 0xFF))) {
+    Optional<String> other = WideText.of(bytes);
+    if (other.isPresent()) {
       problems.add(
           Diagnostic.of(
               Code.NOT_UTF8,
               new SourceFile(shown, "").span(0, 0),
-              "this file is UTF-16; save it as UTF-8"));
+              "this file is " + other.get() + "; save it as UTF-8",
+              "many editors offer UTF-8 under Save As, as the encoding"));
       return Optional.empty();
     }
     ByteBuffer in = ByteBuffer.wrap(bytes);
@@ -45,9 +47,5 @@ final class Utf8 {
     }
     boolean marked = text.startsWith("\uFEFF");
     return Optional.of(new SourceFile(shown, marked ? text.substring(1) : text));
-  }
-
-  private static boolean startsWith(byte[] bytes, int first, int second) {
-    return bytes[0] == (byte) first && bytes[1] == (byte) second;
   }
 }

@@ -2,6 +2,8 @@ package assize.yaml;
 
 import assize.diagnostic.Code;
 import assize.shape.Block;
+import assize.text.Ascii;
+import assize.text.Invisible;
 import assize.text.Parsed;
 import assize.text.Span;
 import java.math.BigInteger;
@@ -10,6 +12,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.IntPredicate;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /** Reads what is written under one name as a text, a number, a credit, a group, and so on. */
@@ -74,8 +77,81 @@ final class Values {
             + " should stand");
   }
 
+  /** Reads a remark; one that shows nothing is as good as none. */
   Optional<String> text(Optional<Node.Entry> entry) {
-    return entry.flatMap(it -> scalar(it, "a single text")).map(it -> it.text().strip());
+    return entry
+        .flatMap(it -> scalar(it, "a single text"))
+        .map(it -> it.text().strip())
+        .filter(it -> !Invisible.isAllOf(it));
+  }
+
+  /** Reads a text that has to show something: a name, a title, a reason. */
+  Optional<String> name(Optional<Node.Entry> entry) {
+    return visible(entry, "a single text").map(it -> it.text().strip());
+  }
+
+  /** Reads a number as it is stamped. */
+  Optional<String> stamp(Optional<Node.Entry> entry) {
+    Optional<Node.Scalar> stamp = visible(entry, "a single text");
+    stamp.ifPresent(this::checkStamp);
+    return stamp.map(it -> it.text().strip());
+  }
+
+  /** Reads a word of the writer's own, which files compare letter by letter. */
+  Optional<String> word(Optional<Node.Entry> entry) {
+    Optional<Node.Scalar> word = visible(entry, "a single text");
+    word.ifPresent(this::checkLetters);
+    return word.map(it -> it.text().strip());
+  }
+
+  /** Reads a text that has to show something, as it stands. */
+  Optional<Node.Scalar> visible(Optional<Node.Entry> entry, String wanted) {
+    return entry
+        .flatMap(it -> scalar(it, wanted))
+        .filter(it -> isVisible(it, "`" + Words.brief(entry.orElseThrow().name()) + "`"));
+  }
+
+  private boolean isVisible(Node.Scalar text, String what) {
+    boolean isVisible = !Invisible.isAllOf(text.text());
+    if (!isVisible) {
+      String only =
+          text.text()
+              .codePoints()
+              .filter(c -> c != ' ')
+              .mapToObj(c -> ": it has only " + Invisible.number(c) + " in it")
+              .findFirst()
+              .orElse("");
+      problems.add(
+          Code.BLANK_NAME, text.at(), what + " shows nothing" + only, "write what can be seen");
+    }
+    return isVisible;
+  }
+
+  /** Reports a word that shows nothing, or that has something in it that can't be seen. */
+  void checkWord(Node.Scalar word) {
+    if (isVisible(word, "this word")) {
+      checkLetters(word);
+    }
+  }
+
+  private void checkLetters(Node.Scalar word) {
+    checkLetters(word, c -> c != ' ' && Invisible.is(c));
+  }
+
+  /** Reports what is hidden in a number as it is stamped, of which spaces don't count. */
+  void checkStamp(Node.Scalar stamp) {
+    checkLetters(stamp, Invisible::isHidden);
+  }
+
+  private void checkLetters(Node.Scalar word, IntPredicate isOdd) {
+    if (Ascii.hasBesides(word.text(), isOdd) && !Unseen.hasUnseen(word.text())) {
+      int odd = word.text().codePoints().filter(isOdd).findFirst().orElse(' ');
+      problems.add(
+          Code.CONTROL_CHARACTER,
+          word.at(),
+          "a character that can't be seen stands in this word (" + Invisible.number(odd) + ")",
+          Invisible.isSpace(odd) ? "write a plain space" : "delete it");
+    }
   }
 
   /** Reads a name that files are named by: letters, digits and dashes. */

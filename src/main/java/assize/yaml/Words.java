@@ -12,7 +12,7 @@ final class Words {
 
   /** Returns a text short enough for a message. */
   static String brief(String text) {
-    String oneLine = text.replaceAll("\\s+", " ");
+    String oneLine = text.replaceAll("\\s*\\R\\s*", " ");
     return oneLine.codePointCount(0, oneLine.length()) <= BRIEF
         ? oneLine
         : oneLine.substring(0, oneLine.offsetByCodePoints(0, BRIEF - 3)) + "...";

@@ -31,7 +31,7 @@ final class WordsReader {
     for (Node.Entry entry : entries) {
       Optional<Fields> fields = values.fields(entry, RuleSetShapes.MODEL);
       if (fields.isPresent()) {
-        Optional<String> name = values.text(fields.get().get("name"));
+        Optional<String> name = values.name(fields.get().get("name"));
         Optional<Node.Entry> builtEntry = fields.get().get("built");
         Optional<DaySpan> built =
             values.parsed(builtEntry, Code.BAD_DATE, "a span of dates", Dates::span);
@@ -49,7 +49,7 @@ final class WordsReader {
   Map<String, String> meanings(List<Node.Entry> entries) {
     Map<String, String> meanings = new LinkedHashMap<>();
     for (Node.Entry entry : entries) {
-      values.text(Optional.of(entry)).ifPresent(it -> meanings.put(entry.name(), it));
+      values.name(Optional.of(entry)).ifPresent(it -> meanings.put(entry.name(), it));
     }
     return meanings;
   }
@@ -59,7 +59,7 @@ final class WordsReader {
     for (Node.Entry entry : entries) {
       Optional<Fields> fields = values.fields(entry, RuleSetShapes.COLOR);
       if (fields.isPresent()) {
-        Optional<String> name = values.text(fields.get().get("name"));
+        Optional<String> name = values.name(fields.get().get("name"));
         Optional<Lab> lab = fields.get().get("lab").flatMap(new LabReader(values)::read);
         Optional<Double> tolerance =
             values.decimal(fields.get().get("tolerance"), 0, 100, "a tolerance");
@@ -80,7 +80,7 @@ final class WordsReader {
     for (Node.Entry entry : entries) {
       Optional<Fields> fields = values.fields(entry, RuleSetShapes.FINISH);
       if (fields.isPresent()) {
-        Optional<String> name = values.text(fields.get().get("name"));
+        Optional<String> name = values.name(fields.get().get("name"));
         Optional<Node.Entry> kindOf = fields.get().get("kind_of");
         kindOf.ifPresent(it -> places.put(it.at(), "finishes", entry.name()));
         Optional<String> kind = kindOf.flatMap(it -> names.finishes.find(it, values));

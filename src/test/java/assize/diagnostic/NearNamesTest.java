@@ -37,6 +37,30 @@ class NearNamesTest {
     assertThat(NearNames.nearest("", finishes)).isEmpty();
   }
 
+  /** What can't be seen does not hide a near name, and is said where two would look the same. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "nickle | nickel | did you mean 'nickel'?",
+        "nickel\u3164 | nickel | did you mean 'nickel' without U+3164?",
+        "\u200Bn\u00ADi\u2060c\u2800kel\uFE0F | nickel | did you mean 'nickel' without U+200B?",
+        "as\u00A0new | as new | did you mean 'as new' without U+00A0?",
+        "ni\u0441kel | nickel | did you mean 'nickel' without U+0441?",
+        "nickel | ni\u0441kel | did you mean 'ni\u0441kel' with U+0441?",
+        "be\u2010d | be\u2011d | did you mean 'be\u2011d' with U+2011 and without U+2010?",
+        "gro\u00DFe | grosse | did you mean 'grosse'?"
+      })
+  void saysByWhatANearNameDiffers(String wrong, String right, String question) {
+    assertThat(NearNames.hint(wrong, List.of(right, "another-one")))
+        .contains(question.replace('\'', '"'));
+  }
+
+  @Test
+  void whatShowsNothingIsNearNothing() {
+    assertThat(NearNames.nearest("\u3164\u200B", List.of("X1", "nickel"))).isEmpty();
+  }
+
   @Test
   void withoutANearNameTheValidOnesAreListed() {
     assertThat(NearNames.hint("zinc", List.of("nickel", "chrome")))

@@ -135,6 +135,26 @@ class LauncherIT {
     assertThat(moved.resolve("archive")).doesNotExist();
   }
 
+  /** A result that is printed to nobody is not done; errors keep their exit code. */
+  @ParameterizedTest
+  @MethodSource("shells")
+  void theExitCodeTellsWhereStreamsAreClosed(List<String> shell) throws Exception {
+    String assize = String.join(" ", shell) + " " + SHIPPED.resolve("bin/assize");
+    Map<String, Integer> exits =
+        Map.of(
+            " date 1934 >&- 2>&- <&-", 3,
+            " date 1934 >&- <&-", 3,
+            " date 1934 >&-", 3,
+            " date 1934 2>&- <&-", 0,
+            " date 1934 >/dev/null 2>&- <&-", 0,
+            " date nonsense >&- 2>&- <&-", 1,
+            " date >&- 2>&- <&-", 2);
+    for (Map.Entry<String, Integer> one : exits.entrySet()) {
+      Launched ran = launch(Map.of(), List.of("sh", "-c", assize + one.getKey()));
+      assertThat(ran.exit()).as(one.getKey()).isEqualTo(one.getValue());
+    }
+  }
+
   @Test
   void aMovedFolderGetsAnArchiveOfItsOwn() throws Exception {
     Recorder java = new Recorder();

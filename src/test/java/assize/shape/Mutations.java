@@ -11,7 +11,7 @@ import java.util.stream.Collectors;
 final class Mutations {
   /** What is written in place of anything, as YAML. */
   private static final List<String> INSTEAD =
-      List.of("x", "12", "yes", "~", "[x]", "[]", "{x: y}", "{}");
+      List.of("x", "12", "yes", "~", "\" \"", "\"\\u3164\"", "[x]", "[]", "{x: y}", "{}");
 
   private static final Pattern PLAIN = Pattern.compile("[A-Za-z0-9](?:[A-Za-z0-9 ./%~-]*[^ ])?");
 

@@ -22,6 +22,7 @@ final class Reading {
           Code.UNKNOWN_KEY,
           Code.MISSING_KEY,
           Code.BAD_NAME,
+          Code.BLANK_NAME,
           Code.BAD_YES_NO,
           Code.BAD_CREDIT,
           Code.UNKNOWN_ORIGIN,

@@ -11,7 +11,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** No text of a CSV file is taken for a formula, and none is lost by that. */
 class GuardTest {
-  private static final String LETTERS = "=+-@'\"',;\t\r\n aB1\uFF1D\u00E9";
+  private static final String LETTERS =
+      "=+-@'\"',;\t\r\n aB1\uFF1D\u00E9\u00A0\u200B\uFEFF\u3164\uFF0B";
 
   @ParameterizedTest
   @CsvSource(
@@ -26,7 +27,19 @@ class GuardTest {
         "A-1 | A-1",
         "a;=1 | a;'=1",
         "\"=1\" | \"'=1\"",
-        "2.4 mm, -0.1 | 2.4 mm, -0.1"
+        "2.4 mm, -0.1 | 2.4 mm, -0.1",
+        "~ =1+1~ | ~ '=1+1~",
+        "\u00A0=1+1 | \u00A0'=1+1",
+        "\u200B\u3000+1 | \u200B\u3000'+1",
+        "\uFEFF@a | \uFEFF'@a",
+        "\uDB40\uDC20=1 | \uDB40\uDC20'=1",
+        "\u3164\uFF1D1 | \u3164'\uFF1D1",
+        "\uFF0B1 | '\uFF0B1",
+        "\uFF0D1 | '\uFF0D1",
+        "\uFF20a | '\uFF20a",
+        "a;\u00A0=1 | a;\u00A0'=1",
+        "\u00A0'=1 | \u00A0''=1",
+        "3\u00A0-\u00A05 | 3\u00A0-\u00A05"
       })
   void putsAnApostropheBeforeWhatBeginsAFormula(String text, String written) {
     assertThat(Guard.on(text)).isEqualTo(written);
@@ -47,7 +60,19 @@ class GuardTest {
       assertThat(Guard.off(written)).as(text).isEqualTo(text);
       assertThat(written).as(text).doesNotMatch("(?s)[=+@\\uFF1D\\t\\r\\n-].*");
       assertThat(written).as(text).doesNotContainPattern("[,;\\t\\r\\n][=+@\\uFF1D-]");
+      assertThat(written)
+          .as(text)
+          .doesNotMatch("(?s)[ \\u00A0\\u200B\\uFEFF\\u3164]*[=+@\\uFF1D\\uFF0B-].*")
+          .doesNotContainPattern(
+              "[,;\\t\\r\\n][\\u00A0\\u200B\\uFEFF\\u3164]+[=+@\\uFF1D\\uFF0B-]");
     }
+  }
+
+  /** A leading tab is guarded itself, and so is what begins behind it. */
+  @Test
+  void guardsBehindATab() {
+    assertThat(Guard.on("\t\u00A0=1")).isEqualTo("'\t\u00A0'=1");
+    assertThat(Guard.off("'\t\u00A0'=1")).isEqualTo("\t\u00A0=1");
   }
 
   @Test

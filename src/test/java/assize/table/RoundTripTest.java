@@ -11,6 +11,7 @@ import assize.report.view.WalkView;
 import assize.ruleset.AspectRule;
 import assize.ruleset.Item;
 import assize.table.Tables.Vehicle;
+import assize.text.Invisible;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -67,6 +68,7 @@ class RoundTripTest {
           "\u00A0",
           "\u2028",
           "\uFF1D",
+          "\uFF0B",
           "0123",
           "1E5",
           "1-2",
@@ -105,7 +107,8 @@ class RoundTripTest {
     Map<String, Said> said = new TreeMap<>();
     observations.forEach(
         (item, seen) -> {
-          String note = Cell.bare(seen.note().orElse(""));
+          String bare = Cell.bare(seen.note().orElse(""));
+          String note = Invisible.isAllOf(bare) ? "" : bare;
           if (!seen.findings().isEmpty() || !seen.evidence().isEmpty() || !note.isEmpty()) {
             said.put(item, new Said(seen.findings(), seen.evidence(), note));
           }

@@ -1,5 +1,6 @@
 package assize.report.html;
 
+import assize.text.Invisible;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
@@ -137,7 +138,7 @@ public final class FinishedPage {
     if (policy.contains("'self'") == files.isEmpty()) {
       faults.add("a policy that does not fit the files beside the page");
     }
-    if (page.title().isBlank() || page.select("html[lang]").isEmpty()) {
+    if (Invisible.isAllOf(page.title()) || page.select("html[lang]").isEmpty()) {
       faults.add("no title or language");
     }
     if (page.select("meta[http-equiv]").size() > 1) {
@@ -170,7 +171,7 @@ public final class FinishedPage {
         faults.add("a style sheet that loads or hides something");
       }
       controls(element, faults);
-      if (name.equals("img") && element.attr("alt").isBlank()) {
+      if (name.equals("img") && Invisible.isAllOf(element.attr("alt"))) {
         faults.add("a picture without alt");
       }
     }
@@ -249,7 +250,7 @@ public final class FinishedPage {
       if (next > level + 1 || next == 1 && level > 0) {
         faults.add("heading " + heading.normalName() + " after h" + level);
       }
-      if (heading.text().isBlank()) {
+      if (Invisible.isAllOf(heading.text())) {
         faults.add("an empty heading");
       }
       level = next;

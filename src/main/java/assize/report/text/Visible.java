@@ -1,6 +1,6 @@
 package assize.report.text;
 
-import java.util.Locale;
+import assize.text.Invisible;
 
 /** Text for a terminal: what can't be seen, or would steer the terminal, is shown as an escape. */
 public final class Visible {
@@ -19,13 +19,16 @@ public final class Visible {
     if (c == '\t') {
       out.append(" ".repeat(TAB));
     } else if (isHidden(c)) {
-      out.append(String.format(Locale.ROOT, "<U+%04X>", c));
+      out.append('<').append(Invisible.number(c)).append('>');
     } else {
       out.appendCodePoint(c);
     }
   }
 
   private static boolean isHidden(int c) {
+    if (Invisible.isHidden(c)) {
+      return true;
+    }
     return switch (Character.getType(c)) {
       case Character.CONTROL,
           Character.FORMAT,
