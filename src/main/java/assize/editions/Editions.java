@@ -38,8 +38,12 @@ public record Editions(
     new WordChanges(before, after, bearing).into(changes);
     new AreaChanges(before, after, bearing).into(changes);
     new ItemChanges(before, after).into(changes);
-    return new Editions(
-        before, after, changes, Renaming.among(before, after), Shifted.between(before, after));
+    Editions changed =
+        new Editions(before, after, changes, Renaming.among(before, after), List.of());
+    return changed.isTooMuch()
+        ? changed
+        : new Editions(
+            before, after, changes, changed.renamings(), Shifted.between(before, after));
   }
 
   /** Returns how many names of items all changes bear on, each as often as a change does. */

@@ -76,11 +76,11 @@ public final class Applying {
 
   private static Edited byParts(WrittenRecord mine, RuleSet rules, Merge merge) {
     Parts parts = new Parts(mine, rules);
-    parts.take(merge.steps());
+    parts.part(merge.steps());
     return parts.taken();
   }
 
-  /** Takes what can be taken, while there are characters left to try: all of it, or where that can't be done for certain each half. */
+  /** Takes what can be taken, each half by itself, while there are characters left to try. */
   private static final class Parts {
     private final WrittenRecord mine;
     private final RuleSet rules;
@@ -98,22 +98,25 @@ public final class Applying {
       this.edited = new Edited(file.text(), List.of(), List.of(), wanted);
     }
 
-    void take(List<Merge.Step> steps) {
-      if (left <= 0) {
+    /** Takes what can be taken of steps that can't be taken together. */
+    void part(List<Merge.Step> steps) {
+      if (steps.size() < 2 || left <= 0) {
         unsure.addAll(steps);
         return;
       }
+      take(steps.subList(0, steps.size() / 2));
+      take(steps.subList(steps.size() / 2, steps.size()));
+    }
+
+    private void take(List<Merge.Step> steps) {
       left -= file.text().length();
       Content.Group more = wanted.with(Merge.changes(steps));
       Optional<Edited> changed = Editing.edit(file, rules, more);
       if (changed.isPresent()) {
         wanted = more;
         edited = changed.get();
-      } else if (steps.size() > 1) {
-        take(steps.subList(0, steps.size() / 2));
-        take(steps.subList(steps.size() / 2, steps.size()));
       } else {
-        unsure.addAll(steps);
+        part(steps);
       }
     }
 
