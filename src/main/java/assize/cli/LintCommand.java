@@ -160,10 +160,13 @@ final class LintCommand implements Callable<Integer> {
           (doubt, by) -> terminal.result(Inputs.asJson(doubt, Optional.of(by.because()))));
       return;
     }
-    Map<Span, List<Diagnostic>> byEntry = new LinkedHashMap<>();
-    accepted.forEach(
-        (doubt, by) -> byEntry.computeIfAbsent(by.at(), it -> new ArrayList<>()).add(doubt));
-    byEntry.values().forEach(doubts -> list(accepted.get(doubts.get(0)), doubts));
+    Map<Span, List<Map.Entry<Diagnostic, Accepted>>> byEntry = new LinkedHashMap<>();
+    for (Map.Entry<Diagnostic, Accepted> one : accepted.entrySet()) {
+      byEntry.computeIfAbsent(one.getValue().at(), it -> new ArrayList<>()).add(one);
+    }
+    byEntry
+        .values()
+        .forEach(all -> list(all.get(0).getValue(), all.stream().map(Map.Entry::getKey).toList()));
   }
 
   private void list(Accepted by, List<Diagnostic> doubts) {

@@ -89,7 +89,8 @@ final class MergeCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     if (files.size() > MOST_FILES) {
-      throw wrong("merge takes at most " + MOST_FILES + " files at once; merge the others afterwards");
+      throw wrong(
+          "merge takes at most " + MOST_FILES + " files at once; merge the others afterwards");
     }
     Map<Part, Optional<String>> taken = new LinkedHashMap<>();
     take.forEach(it -> taken(it, taken));

@@ -221,7 +221,9 @@ final class Bearing {
     return found(By.QUESTION, question);
   }
 
-  /** Returns items whose answer depends on when a vehicle was built, then those that ask its number. */
+  /**
+   * Returns items whose answer depends on when a vehicle was built, then those that ask its number.
+   */
   Set<String> numbered(String table) {
     Set<String> dated = found(By.DATED, "");
     Set<String> asking = found(By.QUESTION, new Question.OfNumber(table));

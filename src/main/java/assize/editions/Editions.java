@@ -42,8 +42,7 @@ public record Editions(
         new Editions(before, after, changes, Renaming.among(before, after), List.of());
     return changed.isTooMuch()
         ? changed
-        : new Editions(
-            before, after, changes, changed.renamings(), Shifted.between(before, after));
+        : new Editions(before, after, changes, changed.renamings(), Shifted.between(before, after));
   }
 
   /** Returns how many names of items all changes bear on, each as often as a change does. */

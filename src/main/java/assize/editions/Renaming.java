@@ -55,8 +55,7 @@ public record Renaming(Part part, String before, String after, String name, doub
                 ColorChip::lab,
                 (names, a, b) -> a.isPresent() && a.equals(b) ? 1 : names)
             .pairs(before.colors(), after.colors()));
-    all.addAll(
-        Kind.byName(Part.FINISH, Finish::name).pairs(before.finishes(), after.finishes()));
+    all.addAll(Kind.byName(Part.FINISH, Finish::name).pairs(before.finishes(), after.finishes()));
     all.addAll(Kind.byName(Part.MODEL, Model::name).pairs(before.models(), after.models()));
     return all;
   }
@@ -106,8 +105,7 @@ public record Renaming(Part part, String before, String after, String name, doub
 
     private Alone<S> alone(String id, T thing) {
       String called = name.apply(thing);
-      return new Alone<>(
-          id, called, new Letters(id), new Letters(called), traits.apply(thing));
+      return new Alone<>(id, called, new Letters(id), new Letters(called), traits.apply(thing));
     }
 
     private Optional<Renaming> compare(Alone<S> old, Alone<S> now) {

@@ -132,8 +132,7 @@ public final class Applying {
 
     private ByHand unsure(List<String> path, Content value) {
       String name = path.get(path.size() - 1);
-      return new ByHand(
-          path, mine.at(path), name + ": " + Editing.written(name, value), UNSURE);
+      return new ByHand(path, mine.at(path), name + ": " + Editing.written(name, value), UNSURE);
     }
   }
 }

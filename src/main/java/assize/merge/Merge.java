@@ -100,6 +100,8 @@ public record Merge(
   }
 
   static List<Content.Change> changes(List<Step> steps) {
-    return steps.stream().map(it -> new Content.Change(it.path(), it.value(), it.isMore())).toList();
+    return steps.stream()
+        .map(it -> new Content.Change(it.path(), it.value(), it.isMore()))
+        .toList();
   }
 }

@@ -242,7 +242,9 @@ final class RowsReader {
     }
   }
 
-  /** Returns what the rows of an item say under a key; it stands where the first of them says it. */
+  /**
+   * Returns what the rows of an item say under a key; it stands where the first of them says it.
+   */
   private Set<String> gather(Map<String, Set<String>> said, Item item, String key, Cell cell) {
     return said.computeIfAbsent(
         item.id(),

@@ -47,8 +47,7 @@ final class Values {
 
   private void nothingWritten(Node.Entry entry) {
     Span key = entry.key().at();
-    boolean isRemark =
-        !problems.areMany() && key.file().line(key.line()).contains(" #");
+    boolean isRemark = !problems.areMany() && key.file().line(key.line()).contains(" #");
     problems.add(
         Code.NOTHING_WRITTEN,
         entry.at(),

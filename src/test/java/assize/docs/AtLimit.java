@@ -254,7 +254,12 @@ interface AtLimit {
         + join(
             items,
             i ->
-                "i" + i + ": {title: I" + i + ", points: " + (i < others ? 2 : 1)
+                "i"
+                    + i
+                    + ": {title: I"
+                    + i
+                    + ", points: "
+                    + (i < others ? 2 : 1)
                     + ", expect: {present: yes}}",
             ", ")
         + "}}}\n";

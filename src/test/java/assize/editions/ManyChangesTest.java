@@ -75,14 +75,14 @@ class ManyChangesTest {
         .collect(Collectors.joining());
   }
 
-  /** All pairs of 20,000 would be four hundred million comparisons. */
+  /** All pairs of 6,000 would be 36 million comparisons, each of all that is expected. */
   @Test
   void suggestsNewNamesForTheFirstThousandItems() {
-    Editions editions = Editions.between(named("i", 20_000), named("j", 20_000));
+    Editions editions = Editions.between(named("i", 6_000), named("j", 6_000));
     assertThat(editions.renamings()).hasSize(1000);
     assertThat(editions.renamings())
         .allMatch(it -> it.before().substring(1).equals(it.after().substring(1)));
-    assertThat(editions.changes()).hasSize(40_000);
+    assertThat(editions.changes()).hasSize(12_000);
   }
 
   @Test
@@ -137,7 +137,13 @@ class ManyChangesTest {
     return IntStream.range(0, count)
         .mapToObj(
             i ->
-                "  f" + i + ": {name: " + name + i + (i > 0 ? ", kind_of: f" + (i - 1) : "") + "}\n")
+                "  f"
+                    + i
+                    + ": {name: "
+                    + name
+                    + i
+                    + (i > 0 ? ", kind_of: f" + (i - 1) : "")
+                    + "}\n")
         .collect(Collectors.joining("", "finishes:\n", ""));
   }
 

@@ -29,8 +29,7 @@ class ManyThingsTest {
             + "models: {X1: {name: X1, built: 1932/1936}}\n"
             + "areas:\n  a:\n    name: A\n    items:\n"
             + lines(
-                ITEMS,
-                i -> "      i" + i + ": {title: I, points: 1, expect: {present: yes}}\n");
+                ITEMS, i -> "      i" + i + ": {title: I, points: 1, expect: {present: yes}}\n");
     return RuleSetReader.parse(List.of(new SourceFile("many.yaml", text))).value().orElseThrow();
   }
 
@@ -39,8 +38,7 @@ class ManyThingsTest {
     SourceFile file = new SourceFile(name, text);
     var read = RecordReader.parse(file, RULES);
     return WrittenRecord.of(
-            file,
-            read.value().orElseThrow(() -> new AssertionError(read.diagnostics().get(0))))
+            file, read.value().orElseThrow(() -> new AssertionError(read.diagnostics().get(0))))
         .orElseThrow();
   }
 
@@ -73,7 +71,9 @@ class ManyThingsTest {
             "theirs.yaml",
             evidence(20_000)
                 + "observations: {i0: {present: yes, evidence: ["
-                + IntStream.range(0, 20_000).mapToObj(i -> "e" + i).collect(Collectors.joining(", "))
+                + IntStream.range(0, 20_000)
+                    .mapToObj(i -> "e" + i)
+                    .collect(Collectors.joining(", "))
                 + "]}}\n");
     Merge merge = merge(record("mine.yaml", ""), theirs);
     // and what was found, and what it cites
@@ -89,8 +89,7 @@ class ManyThingsTest {
     Merge merge = merge(mine, theirs);
     assertThat(merge.steps()).hasSize(3 * ITEMS);
     assertThat(merge.steps()).allMatch(it -> it.isMore() && it.value().asItems().isPresent());
-    assertThat(merge.steps())
-        .allMatch(it -> it.value().asItems().orElseThrow().all().size() == 1);
+    assertThat(merge.steps()).allMatch(it -> it.value().asItems().orElseThrow().all().size() == 1);
     Applying.Applied applied = Applying.apply(mine, RULES, merge);
     assertThat(applied.undone()).isEmpty();
     Merge again = merge(record("mine.yaml", after(applied)), theirs);
@@ -105,13 +104,12 @@ class ManyThingsTest {
 
   /**
    * A fourth trace on an item makes a record that can't be read. To find each of them by itself
-   * would take this record, of a million characters, thousands of times.
+   * would take this record, of three million characters, thousands of times.
    */
   @Test
   void whatCannotBeWrittenIsLeftToBeWrittenByHand() {
     String remark = "# " + "x".repeat(98) + "\n";
-    WrittenRecord mine =
-        record("mine.yaml", remark.repeat(10_000) + evidence(1) + traces(3, "V"));
+    WrittenRecord mine = record("mine.yaml", remark.repeat(35_000) + evidence(1) + traces(3, "V"));
     WrittenRecord theirs = record("theirs.yaml", evidence(1) + traces(3, "W"));
     Merge merge = merge(mine, theirs);
     Applying.Applied applied = Applying.apply(mine, RULES, merge);

@@ -28,8 +28,7 @@ record Excerpt(String line, int before, int width) {
     int first = whole(text, Math.max(lineStart, from - AROUND));
     int last =
         whole(
-            text,
-            Math.min(lineEnd, Math.max(from + AROUND, Math.min(to, from + WIDEST - AROUND))));
+            text, Math.min(lineEnd, Math.max(from + AROUND, Math.min(to, from + WIDEST - AROUND))));
     int end = Math.min(to, last);
     return of(
         (first > lineStart ? CUT : "") + text.substring(first, from),

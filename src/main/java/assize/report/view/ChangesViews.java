@@ -241,9 +241,7 @@ public final class ChangesViews {
         altering.getOrDefault(item, List.of()).stream()
             .filter(change -> change.part() != Part.ITEM)
             .toList();
-    return words.reasons(others).stream()
-        .map(it -> new Line("because of " + it, "", ""))
-        .toList();
+    return words.reasons(others).stream().map(it -> new Line("because of " + it, "", "")).toList();
   }
 
   private String bears(List<Change> changes) {
