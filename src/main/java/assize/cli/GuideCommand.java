@@ -1,5 +1,6 @@
 package assize.cli;
 
+import assize.diagnostic.Code;
 import assize.diagnostic.Diagnostic;
 import assize.diagnostic.Result;
 import assize.editions.Carried;
@@ -14,6 +15,7 @@ import assize.report.view.ChangesView;
 import assize.report.view.ChangesViews;
 import assize.report.view.GuideViews;
 import assize.ruleset.RuleSet;
+import assize.text.SourceFile;
 import assize.yaml.RecordReader;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -96,7 +98,7 @@ final class GuideCommand implements Callable<Integer> {
       return Exit.BAD_INPUT;
     }
     RuleSet newer = now.orElseThrow();
-    return before.map(older -> changes(older, newer, vehicle)).orElseGet(() -> book(newer));
+    return before.map(older -> changes(older, newer, vehicle, inputs)).orElseGet(() -> book(newer));
   }
 
   /**
@@ -121,8 +123,13 @@ final class GuideCommand implements Callable<Integer> {
     return Exit.DONE;
   }
 
-  private int changes(RuleSet older, RuleSet newer, Optional<VehicleRecord> vehicle) {
+  private int changes(
+      RuleSet older, RuleSet newer, Optional<VehicleRecord> vehicle, Inputs inputs) {
     Editions editions = Editions.between(older, newer);
+    if (editions.isTooMuch()) {
+      inputs.report(List.of(tooMuch()), false);
+      return Exit.BAD_INPUT;
+    }
     List<String> left = new ArrayList<>();
     Optional<VehicleDifference> difference =
         vehicle.map(
@@ -139,6 +146,17 @@ final class GuideCommand implements Callable<Integer> {
     write("-changes.html", newer, HtmlChanges.render(view));
     view.summary().forEach(line -> terminal.result("  " + line));
     return Exit.DONE;
+  }
+
+  private Diagnostic tooMuch() {
+    SourceFile file = new SourceFile(RecordFiles.shown(rules), "");
+    return Diagnostic.of(
+        Code.TOO_MUCH_CHANGED,
+        file.span(0, 0),
+        "what changed since the older edition bears on more than "
+            + Editions.MOST_BEARING
+            + " items, counted for each change",
+        "compare it with an edition in between");
   }
 
   private static VehicleRecord carried(VehicleRecord vehicle, RuleSet edition, List<String> left) {

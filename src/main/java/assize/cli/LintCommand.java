@@ -14,13 +14,13 @@ import assize.report.text.CoverageTable;
 import assize.report.text.DiagnosticPrinter;
 import assize.report.text.Visible;
 import assize.ruleset.RuleSet;
+import assize.text.Span;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -161,14 +161,19 @@ final class LintCommand implements Callable<Integer> {
           (doubt, by) -> terminal.result(Inputs.asJson(doubt, Optional.of(by.because()))));
       return;
     }
-    for (Accepted by : new LinkedHashSet<>(accepted.values())) {
-      String reason = by.because().replaceAll("\\s+", " ");
-      terminal.result(Visible.of("accepted[" + by.doubt().id() + "]: " + reason));
-      accepted.entrySet().stream()
-          .filter(it -> it.getValue().equals(by))
-          .map(Map.Entry::getKey)
-          .forEach(it -> terminal.result(Visible.of("  " + it.at() + ": " + it.message())));
+    Map<Span, List<Map.Entry<Diagnostic, Accepted>>> byEntry = new LinkedHashMap<>();
+    for (Map.Entry<Diagnostic, Accepted> one : accepted.entrySet()) {
+      byEntry.computeIfAbsent(one.getValue().at(), it -> new ArrayList<>()).add(one);
     }
+    byEntry
+        .values()
+        .forEach(all -> list(all.get(0).getValue(), all.stream().map(Map.Entry::getKey).toList()));
+  }
+
+  private void list(Accepted by, List<Diagnostic> doubts) {
+    String reason = by.because().replaceAll("\\s+", " ");
+    terminal.result(Visible.of("accepted[" + by.doubt().id() + "]: " + reason));
+    doubts.forEach(it -> terminal.result(Visible.of("  " + it.at() + ": " + it.message())));
   }
 
   private int coverage(Inputs inputs) {

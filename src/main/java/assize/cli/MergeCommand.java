@@ -36,6 +36,9 @@ final class MergeCommand implements Callable<Integer> {
               Stream.of("note", "departure", "holds", "by", "on"))
           .toList();
 
+  /** All of them are held at once, and each is compared with each where they differ. */
+  private static final int MOST_FILES = 100;
+
   private final Terminal terminal;
 
   @Parameters(index = "0", paramLabel = "RECORD", description = "The record to add to.")
@@ -85,6 +88,10 @@ final class MergeCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    if (files.size() > MOST_FILES) {
+      throw wrong(
+          "merge takes at most " + MOST_FILES + " files at once; merge the others afterwards");
+    }
     Map<Part, Optional<String>> taken = new LinkedHashMap<>();
     take.forEach(it -> taken(it, taken));
     MergeInputs.Wanted wanted = new MergeInputs.Wanted(rules, otherVehicle, otherEdition);

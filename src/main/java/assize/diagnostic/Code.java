@@ -97,6 +97,9 @@ public enum Code {
   BAD_COVER("a part of a photo that is to be covered can't be read"),
   PRIVATE_WORD_TOO_SHORT("a private word is too short to be masked"),
 
+  // Editions
+  TOO_MUCH_CHANGED("two editions differ in more than is laid out"),
+
   // Merging
   MERGED_OTHER_VEHICLE("a file to merge is about another vehicle"),
   MERGED_OTHER_RULES("a file to merge was filled in for another rule set or edition"),

@@ -155,18 +155,33 @@ public sealed interface Content {
     /** Returns what stands under a name after changes of it and of what is below it. */
     private static Content changed(Optional<Content> before, List<Change> changes) {
       Optional<Content> value = before;
+      List<Content> more = new ArrayList<>();
       List<Change> below = new ArrayList<>();
       for (Change one : changes) {
-        if (one.path().size() == 1) {
-          below.clear();
-          value = Optional.of(one.value());
-        } else {
-          below.add(new Change(one.path().subList(1, one.path().size()), one.value()));
+        if (one.path().size() > 1) {
+          below.add(one.below());
+          continue;
         }
+        below.clear();
+        if (one.isMore()) {
+          more.addAll(entries(one.value()));
+        } else {
+          more.clear();
+          value = Optional.of(one.value());
+        }
+      }
+      if (!more.isEmpty()) {
+        more.addAll(0, value.filter(it -> !it.isBlank()).map(Group::entries).orElse(List.of()));
+        value = Optional.of(new Items(more));
       }
       return below.isEmpty()
           ? value.orElseThrow()
           : value.flatMap(Content::asGroup).orElse(new Group(List.of())).with(below);
+    }
+
+    /** Returns what a list has; a single value stands for a list of it. */
+    private static List<Content> entries(Content content) {
+      return content.asItems().map(Items::all).orElse(List.of(content));
     }
 
     /** Says whether it has the names of another group in their order, and perhaps more behind. */
@@ -204,8 +219,17 @@ public sealed interface Content {
    * A place and what is to stand there.
    *
    * @param path names, the outermost first; at least one
+   * @param isMore whether the value is a list that goes behind the entries that stand there
    */
-  record Change(List<String> path, Content value) {}
+  record Change(List<String> path, Content value, boolean isMore) {
+    public Change(List<String> path, Content value) {
+      this(path, value, false);
+    }
+
+    private Change below() {
+      return new Change(path.subList(1, path.size()), value, isMore);
+    }
+  }
 
   /** A name and what is written under it. */
   record Field(String name, Content value) {}

@@ -5,7 +5,9 @@ import assize.text.Span;
 import assize.yaml.Node;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -22,6 +24,9 @@ final class Editor {
   private final SourceFile file;
   private final List<Piece> pieces = new ArrayList<>();
   private final List<ByHand> byHand = new ArrayList<>();
+
+  /** By the group that stands in the text, whatever others say the same. */
+  private final Map<Node.Mapping, Layout> layouts = new IdentityHashMap<>();
 
   Editor(SourceFile file) {
     this.file = file;
@@ -122,9 +127,10 @@ final class Editor {
     Optional<Integer> indent = lines.indentInList(first);
     int depth = path.size() + 1;
     boolean brackets = depth > 1 && last.value() instanceof Node.Mapping it && isBrackets(it);
+    boolean isApart = isApart(old);
     List<String> written = new ArrayList<>();
     for (Content.Field one : added) {
-      if (isApart(old)) {
+      if (isApart) {
         written.add("");
       }
       written.addAll(layout.lines(indent.orElse(0), depth, one, brackets));
@@ -218,6 +224,10 @@ final class Editor {
 
   /** Returns how what is written into a group is laid out, as its entries are. */
   private Layout layout(Node.Mapping group) {
+    return layouts.computeIfAbsent(group, this::laidOut);
+  }
+
+  private Layout laidOut(Node.Mapping group) {
     boolean quoted =
         isBrackets(group)
             && group.entries().stream().findFirst().filter(it -> isQuoted(it.key())).isPresent();
@@ -250,8 +260,10 @@ final class Editor {
   }
 
   private static boolean isBrackets(Node node) {
-    String text = node.at().text();
-    return !(node instanceof Node.Scalar) && (text.startsWith("{") || text.startsWith("["));
+    Span at = node.at();
+    return !(node instanceof Node.Scalar)
+        && at.start() < at.end()
+        && "{[".indexOf(at.file().text().charAt(at.start())) >= 0;
   }
 
   private int end(Node.Entry entry) {

@@ -2,12 +2,14 @@ package assize.edit;
 
 import assize.text.SourceFile;
 import java.util.Optional;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** Looks at the letters around a place of a text. */
 record Lines(SourceFile file) {
   private static final Pattern REMARK = Pattern.compile("[ \\t]*|[ \\t]+#[^\\r\\n]*");
+
+  private static final Pattern EMPTY =
+      Pattern.compile("(?:\\r\\n|\\r|\\n)[ \\t]*(?:\\r\\n|\\r|\\n)");
 
   private String text() {
     return file.text();
@@ -20,16 +22,12 @@ record Lines(SourceFile file) {
 
   /** Returns where the line of a place ends, in front of what ends it. */
   int end(int offset) {
-    int end = offset;
-    while (end < text().length() && "\r\n".indexOf(text().charAt(end)) < 0) {
-      end++;
-    }
-    return end;
+    return Math.max(offset, file.lineEnd(file.lineAt(offset)));
   }
 
   /** Says whether behind a place nothing stands in its line but a remark. */
   boolean isLast(int offset) {
-    return REMARK.matcher(text().substring(offset, end(offset))).matches();
+    return REMARK.matcher(text()).region(offset, end(offset)).matches();
   }
 
   /** Says whether two places stand in one line. */
@@ -39,14 +37,21 @@ record Lines(SourceFile file) {
 
   /** Returns how far a place is indented, if nothing but spaces stands before it. */
   Optional<Integer> indent(int offset) {
-    String before = text().substring(start(offset), offset);
-    return before.chars().allMatch(c -> c == ' ') ? Optional.of(before.length()) : Optional.empty();
+    return indent(offset, " ");
   }
 
   /** Returns how far a place is indented, spaces and the dashes of lists before it. */
   Optional<Integer> indentInList(int offset) {
-    String before = text().substring(start(offset), offset);
-    return before.matches("[ -]*") ? Optional.of(before.length()) : Optional.empty();
+    return indent(offset, " -");
+  }
+
+  private Optional<Integer> indent(int offset, String letters) {
+    int start = start(offset);
+    int at = offset;
+    while (at > start && letters.indexOf(text().charAt(at - 1)) >= 0) {
+      at--;
+    }
+    return at == start ? Optional.of(offset - start) : Optional.empty();
   }
 
   /** Returns what ends the line of a place, or the line before where it is the last. */
@@ -85,7 +90,6 @@ record Lines(SourceFile file) {
 
   /** Says whether an empty line stands between two places. */
   boolean isApart(int from, int to) {
-    Matcher empty = Pattern.compile("(?:\\r\\n|\\r|\\n)[ \\t]*(?:\\r\\n|\\r|\\n)").matcher(text());
-    return empty.region(from, to).find();
+    return EMPTY.matcher(text()).region(from, to).find();
   }
 }

@@ -1,6 +1,6 @@
 package assize.editions;
 
-import java.util.LinkedHashSet;
+import java.util.Collections;
 import java.util.Optional;
 import java.util.Set;
 
@@ -26,7 +26,8 @@ public record Change(
     boolean alters,
     Set<String> items) {
   public Change {
-    items = java.util.Collections.unmodifiableSet(new LinkedHashSet<>(items));
+    // not copied: thousands of changes bear on the same items
+    items = Collections.unmodifiableSet(items);
   }
 
   /** What became of it. */

@@ -7,58 +7,54 @@ import assize.ruleset.Item;
 import assize.text.SourceFile;
 import assize.text.Span;
 import java.util.ArrayList;
-import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.BiPredicate;
+import java.util.function.Function;
 
 /** What changed of what is said of one aspect: each claim beside the one that took its place. */
 final class ClaimChanges {
   private static final Span NOWHERE = new SourceFile("", "").span(0, 0);
 
-  /** The likeness of two claims that are taken for one that changed, the greatest first. */
-  private static final List<BiPredicate<Claim, Claim>> LIKE =
+  /** What is equal for two claims that are taken for one that changed, the most alike first. */
+  private static final List<Function<Claim, Object>> LIKE =
       List.of(
-          Claim::equals,
-          (a, b) -> a.source().equals(b.source()) && says(a, b) && a.scope().equals(b.scope()),
-          (a, b) -> a.source().equals(b.source()) && says(a, b),
-          (a, b) -> a.source().equals(b.source()) && a.scope().equals(b.scope()),
-          (a, b) -> a.source().equals(b.source()),
-          (a, b) -> says(a, b) && a.scope().equals(b.scope()));
+          claim -> claim,
+          claim -> List.of(claim.source(), says(claim), claim.scope()),
+          claim -> List.of(claim.source(), says(claim)),
+          claim -> List.of(claim.source(), claim.scope()),
+          claim -> claim.source(),
+          claim -> List.of(says(claim), claim.scope()));
 
   private ClaimChanges() {}
 
-  private static boolean says(Claim a, Claim b) {
-    return a.manner() == b.manner() && a.values().equals(b.values());
+  private static Object says(Claim claim) {
+    return List.of(claim.manner(), claim.values());
   }
 
   static void into(
       Differences.Of of, Item old, Item now, Aspect aspect, List<Claim> before, List<Claim> after) {
     List<Claim> gone = placeless(before);
-    List<Claim> come = placeless(after);
+    Pairing<Claim> come = new Pairing<>(placeless(after));
     String what = "what is said of the " + aspect.spoken();
-    for (BiPredicate<Claim, Claim> like : LIKE) {
-      Iterator<Claim> left = gone.iterator();
-      while (left.hasNext()) {
-        Claim one = left.next();
-        Optional<Claim> other = come.stream().filter(it -> like.test(one, it)).findFirst();
-        if (other.isPresent()) {
-          left.remove();
-          come.remove(other.get());
-          if (one.equals(other.get())) {
-            continue;
-          }
-          boolean alters =
-              !one.source().equals(other.get().source())
-                  || !says(one, other.get())
-                  || !one.scope().equals(other.get().scope());
-          of.check(
-              alters ? what : wording(one, other.get()) + " on the " + aspect.spoken(),
-              alters,
-              Optional.of(new Value.Said(old, aspect, one)),
-              Optional.of(new Value.Said(now, aspect, other.get())));
-        }
-      }
+    for (Function<Claim, Object> like : LIKE) {
+      gone =
+          come.pair(
+              gone,
+              like,
+              (one, other) -> {
+                if (one.equals(other)) {
+                  return;
+                }
+                boolean alters =
+                    !one.source().equals(other.source())
+                        || !says(one).equals(says(other))
+                        || !one.scope().equals(other.scope());
+                of.check(
+                    alters ? what : wording(one, other) + " on the " + aspect.spoken(),
+                    alters,
+                    Optional.of(new Value.Said(old, aspect, one)),
+                    Optional.of(new Value.Said(now, aspect, other)));
+              });
     }
     for (Claim claim : gone) {
       of.note(
@@ -68,7 +64,7 @@ final class ClaimChanges {
           Optional.of(new Value.Said(old, aspect, claim)),
           Optional.empty());
     }
-    for (Claim claim : come) {
+    for (Claim claim : come.left()) {
       of.note(
           Kind.CHANGED,
           what,

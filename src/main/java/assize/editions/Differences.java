@@ -1,13 +1,14 @@
 package assize.editions;
 
 import assize.editions.Change.Kind;
-import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiConsumer;
 import java.util.function.Function;
+import java.util.function.Supplier;
 
 /** The changes of one named thing, or of all things of one part, while they are gathered. */
 final class Differences {
@@ -30,9 +31,9 @@ final class Differences {
   final class Of {
     private final String id;
     private final String name;
-    private final Set<String> items;
+    private final Supplier<Set<String>> items;
 
-    private Of(String id, String name, Set<String> items) {
+    private Of(String id, String name, Supplier<Set<String>> items) {
       this.id = id;
       this.name = name;
       this.items = items;
@@ -65,7 +66,7 @@ final class Differences {
               before.map(it -> it),
               after.map(it -> it),
               alters,
-              items));
+              items.get()));
     }
 
     void words(String what, boolean alters, Optional<String> before, Optional<String> after) {
@@ -78,7 +79,7 @@ final class Differences {
   }
 
   Of of(String id, String name, Set<String> items) {
-    return new Of(id, name, items);
+    return new Of(id, name, () -> items);
   }
 
   /**
@@ -94,11 +95,11 @@ final class Differences {
       Function<T, String> name,
       Function<K, Set<String>> items,
       BiConsumer<Of, Both<T>> compare) {
-    List<K> kept = new ArrayList<>();
+    Set<K> kept = new LinkedHashSet<>();
     after.forEach(
         (key, thing) -> {
           T old = before.get(key);
-          Of of = of(id.apply(key), name.apply(thing), items.apply(key));
+          Of of = new Of(id.apply(key), name.apply(thing), () -> items.apply(key));
           if (old == null) {
             of.note(
                 Kind.ADDED,
@@ -114,7 +115,7 @@ final class Differences {
     before.forEach(
         (key, thing) -> {
           if (!after.containsKey(key)) {
-            of(id.apply(key), name.apply(thing), items.apply(key))
+            new Of(id.apply(key), name.apply(thing), () -> items.apply(key))
                 .note(
                     Kind.REMOVED,
                     "",
@@ -124,7 +125,7 @@ final class Differences {
           }
         });
     List<K> order = before.keySet().stream().filter(kept::contains).toList();
-    if (ordered && !order.equals(kept)) {
+    if (ordered && !order.equals(List.copyOf(kept))) {
       of("", "All of them", Set.of())
           .note(Kind.CHANGED, "order", false, Optional.empty(), Optional.empty());
     }

@@ -8,26 +8,38 @@ import assize.ruleset.Caution;
 import assize.ruleset.Item;
 import assize.ruleset.RuleSet;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /** What changed of the items. */
 final class ItemChanges {
-  private final RuleSet before;
   private final RuleSet after;
+  private final Map<String, Area> areasBefore;
+  private final Map<String, Area> areasAfter;
+  private final Map<String, Item> itemsBefore;
 
   ItemChanges(RuleSet before, RuleSet after) {
-    this.before = before;
     this.after = after;
+    this.areasBefore = byId(before.areas(), Area::id);
+    this.areasAfter = byId(after.areas(), Area::id);
+    this.itemsBefore = byId(before);
+  }
+
+  private static <T> Map<String, T> byId(List<T> all, Function<T, String> id) {
+    Map<String, T> byId = new LinkedHashMap<>();
+    all.forEach(one -> byId.putIfAbsent(id.apply(one), one));
+    return byId;
   }
 
   void into(List<Change> changes) {
     Differences differences = new Differences(changes, Part.ITEM, false);
     differences.each(
-        byId(before),
+        itemsBefore,
         byId(after),
         id -> id,
         Item::title,
@@ -40,26 +52,26 @@ final class ItemChanges {
 
   /** Items that stay in their area may stand there in another order. */
   private void order(Differences differences, Area area) {
-    List<String> now = area.items().stream().map(Item::id).toList();
-    List<String> old =
-        before.areas().stream()
-            .filter(one -> one.id().equals(area.id()))
-            .flatMap(one -> one.items().stream())
-            .map(Item::id)
-            .filter(now::contains)
-            .toList();
-    List<String> kept = now.stream().filter(old::contains).toList();
+    Set<String> now = ids(Optional.of(area));
+    Set<String> was = ids(Optional.ofNullable(areasBefore.get(area.id())));
+    List<String> old = was.stream().filter(now::contains).toList();
+    List<String> kept = now.stream().filter(was::contains).toList();
     if (!old.equals(kept)) {
       differences
-          .of(area.id(), area.name(), new java.util.LinkedHashSet<>(kept))
+          .of(area.id(), area.name(), new LinkedHashSet<>(kept))
           .words("order of its items", false, String.join(", ", old), String.join(", ", kept));
     }
   }
 
+  private static Set<String> ids(Optional<Area> area) {
+    return area.stream()
+        .flatMap(it -> it.items().stream())
+        .map(Item::id)
+        .collect(Collectors.toCollection(LinkedHashSet::new));
+  }
+
   private static Map<String, Item> byId(RuleSet rules) {
-    Map<String, Item> byId = new LinkedHashMap<>();
-    rules.items().forEach(item -> byId.put(item.id(), item));
-    return byId;
+    return byId(rules.items().toList(), Item::id);
   }
 
   private void item(Differences.Of of, Item old, Item now) {
@@ -68,8 +80,8 @@ final class ItemChanges {
           Kind.MOVED,
           "area",
           true,
-          Optional.of(new Value.Words(area(before, old.area()))),
-          Optional.of(new Value.Words(area(after, now.area()))));
+          Optional.of(new Value.Words(area(areasBefore, old.area()))),
+          Optional.of(new Value.Words(area(areasAfter, now.area()))));
     }
     of.words("title", false, old.title(), now.title());
     of.check(
@@ -87,12 +99,8 @@ final class ItemChanges {
     aspects(of, old, now);
   }
 
-  private static String area(RuleSet rules, String id) {
-    return rules.areas().stream()
-        .filter(area -> area.id().equals(id))
-        .map(Area::name)
-        .findFirst()
-        .orElse(id);
+  private static String area(Map<String, Area> areas, String id) {
+    return Optional.ofNullable(areas.get(id)).map(Area::name).orElse(id);
   }
 
   private static Optional<String> cautions(Item item) {

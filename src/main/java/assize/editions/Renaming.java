@@ -9,13 +9,14 @@ import assize.ruleset.Model;
 import assize.ruleset.RuleSet;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
-import java.util.function.ToDoubleBiFunction;
+import java.util.function.Function;
 
 /**
  * A name that only the older edition has, and one that only the newer has, which are so alike that
@@ -25,40 +26,37 @@ import java.util.function.ToDoubleBiFunction;
  */
 public record Renaming(Part part, String before, String after, String name, double likeness) {
   private static final double LIKE = 0.6;
+  private static final double OF_THING = 0.85;
+  private static final double OF_NAME = 0.15;
+
+  /**
+   * So many of one kind are compared, each that went with each that came; a whole standard has some
+   * hundred items.
+   */
+  private static final int COMPARED = 1000;
 
   /** Returns what may have been renamed, the likeliest first within each part. */
   static List<Renaming> among(RuleSet before, RuleSet after) {
     List<Renaming> all = new ArrayList<>();
-    all.addAll(pairs(Part.ITEM, items(before), items(after), Renaming::alike, Item::title));
     all.addAll(
-        pairs(
-            Part.SOURCE,
-            before.sources(),
-            after.sources(),
-            (a, b) -> alike(a.title(), b.title()) * (a.kind() == b.kind() ? 1 : 0.8),
-            Source::title));
+        new Kind<>(Part.ITEM, Item::title, new Traits(), Renaming::alike)
+            .pairs(items(before), items(after)));
     all.addAll(
-        pairs(
-            Part.COLOR,
-            before.colors(),
-            after.colors(),
-            (a, b) ->
-                a.lab().isPresent() && a.lab().equals(b.lab()) ? 1 : alike(a.name(), b.name()),
-            ColorChip::name));
+        new Kind<>(
+                Part.SOURCE,
+                Source::title,
+                Source::kind,
+                (titles, a, b) -> titles * (a == b ? 1 : 0.8))
+            .pairs(before.sources(), after.sources()));
     all.addAll(
-        pairs(
-            Part.FINISH,
-            before.finishes(),
-            after.finishes(),
-            (a, b) -> alike(a.name(), b.name()),
-            Finish::name));
-    all.addAll(
-        pairs(
-            Part.MODEL,
-            before.models(),
-            after.models(),
-            (a, b) -> alike(a.name(), b.name()),
-            Model::name));
+        new Kind<>(
+                Part.COLOR,
+                ColorChip::name,
+                ColorChip::lab,
+                (names, a, b) -> a.isPresent() && a.equals(b) ? 1 : names)
+            .pairs(before.colors(), after.colors()));
+    all.addAll(Kind.byName(Part.FINISH, Finish::name).pairs(before.finishes(), after.finishes()));
+    all.addAll(Kind.byName(Part.MODEL, Model::name).pairs(before.models(), after.models()));
     return all;
   }
 
@@ -68,53 +66,111 @@ public record Renaming(Part part, String before, String after, String name, doub
     return items;
   }
 
-  private static <T> List<Renaming> pairs(
-      Part part,
-      Map<String, T> before,
-      Map<String, T> after,
-      ToDoubleBiFunction<T, T> likeness,
-      java.util.function.Function<T, String> name) {
-    List<Renaming> pairs = new ArrayList<>();
-    before.forEach(
-        (old, thing) -> {
-          if (!after.containsKey(old)) {
-            after.forEach(
-                (id, other) -> {
-                  if (!before.containsKey(id)) {
-                    double like =
-                        0.85 * likeness.applyAsDouble(thing, other) + 0.15 * alike(old, id);
-                    if (like >= LIKE) {
-                      pairs.add(new Renaming(part, old, id, name.apply(other), like));
-                    }
-                  }
-                });
-          }
-        });
+  /** Says how much alike two things are, 0 to 1, if their names are so much alike. */
+  private interface Likeness<S> {
+    double of(double names, S one, S other);
+  }
+
+  /**
+   * Things of one kind.
+   *
+   * @param name what a thing is called
+   * @param traits what else of it is compared
+   */
+  private record Kind<T, S>(
+      Part part, Function<T, String> name, Function<T, S> traits, Likeness<S> likeness) {
+    static <T> Kind<T, Optional<T>> byName(Part part, Function<T, String> name) {
+      return new Kind<>(part, name, thing -> Optional.empty(), (names, a, b) -> names);
+    }
+
+    /** A thing that only one edition has. */
+    private record Alone<S>(String id, String name, Letters ofId, Letters ofName, S traits) {}
+
+    List<Renaming> pairs(Map<String, T> before, Map<String, T> after) {
+      List<Alone<S>> come = alone(after, before.keySet());
+      List<Renaming> pairs = new ArrayList<>();
+      for (Alone<S> old : alone(before, after.keySet())) {
+        come.forEach(now -> compare(old, now).ifPresent(pairs::add));
+      }
+      return best(pairs);
+    }
+
+    private List<Alone<S>> alone(Map<String, T> things, Set<String> others) {
+      return things.entrySet().stream()
+          .filter(it -> !others.contains(it.getKey()))
+          .limit(COMPARED)
+          .map(it -> alone(it.getKey(), it.getValue()))
+          .toList();
+    }
+
+    private Alone<S> alone(String id, T thing) {
+      String called = name.apply(thing);
+      return new Alone<>(id, called, new Letters(id), new Letters(called), traits.apply(thing));
+    }
+
+    private Optional<Renaming> compare(Alone<S> old, Alone<S> now) {
+      double thing =
+          OF_THING * likeness.of(old.ofName().like(now.ofName()), old.traits(), now.traits());
+      if (thing + OF_NAME < LIKE) {
+        return Optional.empty();
+      }
+      double like = thing + OF_NAME * old.ofId().like(now.ofId());
+      return like >= LIKE
+          ? Optional.of(new Renaming(part, old.id(), now.id(), now.name(), like))
+          : Optional.empty();
+    }
+  }
+
+  /** Returns the likeliest of all pairs, each name once. */
+  private static List<Renaming> best(List<Renaming> pairs) {
     pairs.sort(
         Comparator.comparingDouble(Renaming::likeness)
             .reversed()
             .thenComparing(Renaming::before)
             .thenComparing(Renaming::after));
-    Set<String> taken = new HashSet<>();
+    Set<String> gone = new HashSet<>();
+    Set<String> come = new HashSet<>();
     List<Renaming> best = new ArrayList<>();
     for (Renaming one : pairs) {
-      if (!taken.contains("<" + one.before()) && !taken.contains(">" + one.after())) {
-        taken.add("<" + one.before());
-        taken.add(">" + one.after());
+      if (!gone.contains(one.before()) && !come.contains(one.after())) {
+        gone.add(one.before());
+        come.add(one.after());
         best.add(one);
       }
     }
     return best;
   }
 
-  private static double alike(Item a, Item b) {
-    double title = alike(a.title(), b.title());
+  /**
+   * What of an item is compared beside its title; what is looked at and what is expected have a
+   * number for each way they can be.
+   */
+  private record ItemTraits(String area, long points, int aspects, int expected) {}
+
+  /** Numbers what items look at and expect, so that long lists are compared once. */
+  private static final class Traits implements Function<Item, ItemTraits> {
+    private final Map<List<?>, Integer> numbers = new HashMap<>();
+
+    @Override
+    public ItemTraits apply(Item item) {
+      return new ItemTraits(
+          item.area(), item.points(), number(aspects(item)), number(expected(item)));
+    }
+
+    private int number(List<?> list) {
+      Integer known = numbers.putIfAbsent(list, numbers.size());
+      return known == null ? numbers.size() - 1 : known;
+    }
+  }
+
+  private static double alike(double title, ItemTraits a, ItemTraits b) {
+    boolean isExpected = a.expected() == b.expected();
     double same =
         (a.area().equals(b.area()) ? 0.2 : 0)
             + (a.points() == b.points() ? 0.2 : 0)
-            + (aspects(a).equals(aspects(b)) ? 0.3 : 0)
-            + (expected(a).equals(expected(b)) ? 0.3 : 0);
-    return Math.max(0.6 * title + 0.4 * same, expected(a).equals(expected(b)) ? 0.9 * same : 0);
+            + (a.aspects() == b.aspects() ? 0.3 : 0)
+            + (isExpected ? 0.3 : 0);
+    return Math.max(0.6 * title + 0.4 * same, isExpected ? 0.9 * same : 0);
   }
 
   private static List<?> aspects(Item item) {
@@ -128,26 +184,8 @@ public record Renaming(Part part, String before, String after, String name, doub
         .toList();
   }
 
-  /** Returns how many pairs of neighboring letters two texts share, 0 to 1 (Dice 1945). */
+  /** Returns how many pairs of neighboring letters two texts share, 0 to 1. */
   static double alike(String a, String b) {
-    List<String> one = pairs(a);
-    List<String> other = new ArrayList<>(pairs(b));
-    int all = one.size() + other.size();
-    int shared = 0;
-    for (String pair : one) {
-      if (other.remove(pair)) {
-        shared++;
-      }
-    }
-    return all == 0 ? (a.equals(b) ? 1 : 0) : 2.0 * shared / all;
-  }
-
-  private static List<String> pairs(String text) {
-    String folded = text.toLowerCase(Locale.ROOT);
-    List<String> pairs = new ArrayList<>();
-    for (int i = 0; i + 2 <= folded.length(); i++) {
-      pairs.add(folded.substring(i, i + 2));
-    }
-    return pairs;
+    return new Letters(a).like(new Letters(b));
   }
 }

@@ -8,7 +8,7 @@ import assize.ruleset.NumberTable.Reserved;
 import assize.ruleset.NumberTable.Series;
 import assize.ruleset.RuleSet;
 import assize.standing.Question;
-import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -51,7 +51,7 @@ final class VehicleChanges {
             after.equipment(),
             id -> id,
             name -> name,
-            id -> bearing.asking(new Question.OfEquipment(id)::equals),
+            id -> bearing.asking(new Question.OfEquipment(id)),
             (of, both) -> of.words("name", false, both.before(), both.after()));
     new Differences(changes, Part.NUMBERS)
         .each(
@@ -59,7 +59,7 @@ final class VehicleChanges {
             after.numbers(),
             id -> id,
             NumberTable::name,
-            this::numbered,
+            bearing::numbered,
             (of, both) -> table(of, both.before(), both.after()));
   }
 
@@ -75,36 +75,22 @@ final class VehicleChanges {
             now,
             id -> id,
             name -> name,
-            id -> bearing.asking(question::equals),
+            id -> bearing.asking(question),
             (of, both) -> of.words("name", false, both.before(), both.after()));
-  }
-
-  /** A number dates a vehicle, and so bears on whatever depends on dates. */
-  private Set<String> numbered(String table) {
-    Set<String> items = new java.util.LinkedHashSet<>(bearing.dated());
-    items.addAll(bearing.asking(new Question.OfNumber(table)::equals));
-    return items;
   }
 
   private static void table(Differences.Of of, NumberTable before, NumberTable after) {
     of.words("name", false, before.name(), after.name());
-    List<Series> gone = new ArrayList<>(before.series());
-    List<Series> come = new ArrayList<>(after.series());
-    gone.removeAll(after.series());
-    come.removeAll(before.series());
-    for (Series old : List.copyOf(gone)) {
-      Optional<Series> same = come.stream().filter(now -> sameNumbers(old, now)).findFirst();
-      if (same.isPresent()) {
-        gone.remove(old);
-        come.remove(same.get());
-        series(of, old, same.get());
-      }
-    }
+    List<Series> old = without(before.series(), after.series());
+    Pairing<Series> come = new Pairing<>(without(after.series(), before.series()));
+    List<Series> gone =
+        come.pair(old, VehicleChanges::ends, (one, other) -> series(of, one, other));
     gone.forEach(
-        old -> of.words("series " + name(old), true, Optional.of(all(old)), Optional.empty()));
-    come.forEach(
-        now -> of.words("series " + name(now), true, Optional.empty(), Optional.of(all(now))));
-    boolean sameSeries = gone.isEmpty() && come.isEmpty();
+        one -> of.words("series " + name(one), true, Optional.of(all(one)), Optional.empty()));
+    come.left()
+        .forEach(
+            now -> of.words("series " + name(now), true, Optional.empty(), Optional.of(all(now))));
+    boolean sameSeries = gone.isEmpty() && come.left().isEmpty();
     List<String> order = before.series().stream().map(VehicleChanges::name).toList();
     List<String> newOrder = after.series().stream().map(VehicleChanges::name).toList();
     if (sameSeries && !order.equals(newOrder)) {
@@ -112,8 +98,14 @@ final class VehicleChanges {
     }
   }
 
-  private static boolean sameNumbers(Series old, Series now) {
-    return old.prefix().equals(now.prefix()) && old.suffix().equals(now.suffix());
+  private static List<Series> without(List<Series> all, List<Series> others) {
+    Set<Series> known = new HashSet<>(others);
+    return all.stream().filter(it -> !known.contains(it)).toList();
+  }
+
+  /** Returns what is equal for series of the same numbers. */
+  private static Object ends(Series series) {
+    return List.of(series.prefix(), series.suffix());
   }
 
   private static void series(Differences.Of of, Series before, Series after) {

@@ -62,7 +62,7 @@ public record VehicleDifference(Judgment before, Judgment after, List<ItemDiffer
   public static VehicleDifference of(Editions editions, Judgment before, Judgment after) {
     Map<String, ItemJudgment> olds = new LinkedHashMap<>();
     before.items().forEach(one -> olds.put(one.item().id(), one));
-    Causes causes = new Causes(editions, before, after);
+    Causes causes = new Causes(editions.altering(), before, after);
     List<ItemDifference> items = new ArrayList<>();
     for (ItemJudgment now : after.items()) {
       Optional<ItemJudgment> old = Optional.ofNullable(olds.remove(now.item().id()));
@@ -88,20 +88,13 @@ public record VehicleDifference(Judgment before, Judgment after, List<ItemDiffer
   }
 
   /** Finds out what made items fare differently. */
-  private record Causes(Editions editions, Judgment before, Judgment after) {
+  private record Causes(Map<String, List<Change>> altering, Judgment before, Judgment after) {
     List<Change> of(Optional<ItemJudgment> old, Optional<ItemJudgment> now) {
       List<ItemJudgment> both = Stream.of(old, now).flatMap(Optional::stream).toList();
       List<Change> bearing =
-          editions.changes().stream()
-              .filter(Change::alters)
-              .filter(change -> both.stream().anyMatch(it -> bears(change, it)))
-              .toList();
+          altering.getOrDefault(now.or(() -> old).orElseThrow().item().id(), List.of());
       List<Change> likely = bearing.stream().filter(change -> counts(change, both)).toList();
       return likely.isEmpty() ? bearing : likely;
-    }
-
-    private static boolean bears(Change change, ItemJudgment judged) {
-      return change.items().contains(judged.item().id());
     }
 
     /** Says whether a change that bears on every item can have made this one fare differently. */

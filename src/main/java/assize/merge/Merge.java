@@ -31,15 +31,32 @@ public record Merge(
    *
    * @param path the names that lead to it, the outermost first
    * @param value what is to stand there afterwards
+   * @param isMore whether the value is a list that goes behind the entries that stand there
    * @param shown what of it is new
    * @param before what the record says and no longer will; empty for what is added
    * @param from whose it is; all that say the same
    */
   public record Step(
-      List<String> path, Content value, Content shown, Optional<Side> before, List<Side> from) {
+      List<String> path,
+      Content value,
+      boolean isMore,
+      Content shown,
+      Optional<Side> before,
+      List<Side> from) {
     public Step {
       path = List.copyOf(path);
       from = List.copyOf(from);
+    }
+
+    /** Returns a step that puts a value where nothing, or what it takes the place of, stands. */
+    static Step put(List<String> path, Content value, Optional<Side> before, List<Side> from) {
+      return new Step(path, value, false, value, before, from);
+    }
+
+    /** Returns a step that adds entries to a list, which is begun where there is none. */
+    static Step more(List<String> path, List<Content> entries, Content shown, Side from) {
+      return new Step(
+          path, new Content.Items(entries), true, shown, Optional.empty(), List.of(from));
     }
   }
 
@@ -83,6 +100,8 @@ public record Merge(
   }
 
   static List<Content.Change> changes(List<Step> steps) {
-    return steps.stream().map(it -> new Content.Change(it.path(), it.value())).toList();
+    return steps.stream()
+        .map(it -> new Content.Change(it.path(), it.value(), it.isMore()))
+        .toList();
   }
 }

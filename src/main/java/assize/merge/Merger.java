@@ -4,17 +4,20 @@ import assize.edit.Content;
 import assize.record.Evidence;
 import assize.record.Trace;
 import assize.record.Unshared;
+import assize.record.VehicleRecord;
 import assize.ruleset.Item;
 import assize.ruleset.RuleSet;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.HashSet;
-import java.util.LinkedHashSet;
+import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 
 /** Holds friends' records of a vehicle against the record of its owner. */
 public final class Merger {
@@ -25,7 +28,10 @@ public final class Merger {
   private final List<Merge.Step> steps = new ArrayList<>();
   private final List<Merge.Conflict> conflicts = new ArrayList<>();
   private final List<Merge.Waiting> waiting = new ArrayList<>();
-  private final Map<WrittenRecord, Set<String>> shown = new HashMap<>();
+
+  /** Whose evidence was taken: each friend by who it is, not by all that the record says. */
+  private final Map<WrittenRecord, Set<String>> shown = new IdentityHashMap<>();
+
   private boolean judgedIsTaken;
   private int same;
 
@@ -55,7 +61,8 @@ public final class Merger {
     merger.privateWords();
     merger.evidence();
     merger.traces();
-    rules.items().map(Item::id).forEach(merger::item);
+    Map<String, List<WrittenRecord>> telling = merger.telling(it -> it.observations().keySet());
+    rules.items().map(Item::id).forEach(it -> merger.item(it, telling.getOrDefault(it, List.of())));
     List<Merge.Aside> asides = theirs.stream().flatMap(it -> Asides.of(mine, it).stream()).toList();
     return new Merge(merger.steps, merger.conflicts, merger.waiting, asides, merger.same);
   }
@@ -119,6 +126,7 @@ public final class Merger {
         new Merge.Step(
             List.of(name),
             new Content.Items(all),
+            false,
             new Content.Items(added),
             Optional.empty(),
             from));
@@ -129,44 +137,51 @@ public final class Merger {
   }
 
   private void add(List<String> path, Content value, List<Side> from) {
-    steps.add(new Merge.Step(path, value, value, Optional.empty(), from));
+    steps.add(Merge.Step.put(path, value, Optional.empty(), from));
   }
 
   private void evidence() {
-    Set<String> names = new LinkedHashSet<>();
-    theirs.forEach(it -> names.addAll(it.record().evidence().keySet()));
-    names.forEach(this::evidence);
+    telling(it -> it.evidence().keySet()).forEach(this::evidence);
   }
 
-  private void evidence(String id) {
+  /** Returns who says something under each name, names and friends in the order given. */
+  private Map<String, List<WrittenRecord>> telling(Function<VehicleRecord, Set<String>> names) {
+    Map<String, List<WrittenRecord>> telling = new LinkedHashMap<>();
+    for (WrittenRecord one : theirs) {
+      names
+          .apply(one.record())
+          .forEach(name -> telling.computeIfAbsent(name, it -> new ArrayList<>()).add(one));
+    }
+    return telling;
+  }
+
+  private void evidence(String id, List<WrittenRecord> telling) {
     List<String> path = List.of(WrittenRecord.EVIDENCE, id);
     Optional<Evidence> own = Optional.ofNullable(mine.record().evidence().get(id));
     Optional<Evidence> first = own;
     List<Side> from = new ArrayList<>();
     boolean clash = false;
-    for (WrittenRecord one : theirs) {
+    for (WrittenRecord one : telling) {
       Optional<Evidence> told = Optional.ofNullable(one.record().evidence().get(id));
-      if (told.isPresent()) {
-        first = first.or(() -> told);
-        boolean isSame = Sameness.ofEvidence(first.get(), told.get());
-        clash |= !isSame && own.isEmpty();
-        side(one, path).ifPresent(from::add);
-        if (isSame) {
-          shown(one).add(id);
-        } else {
-          wait(path, side(one, path), "another piece of evidence has this name");
-        }
+      first = first.or(() -> told);
+      boolean isSame = Sameness.ofEvidence(first.orElseThrow(), told.orElseThrow());
+      clash |= !isSame && own.isEmpty();
+      side(one, path).ifPresent(from::add);
+      if (isSame) {
+        shown(one).add(id);
+      } else {
+        wait(path, side(one, path), "another piece of evidence has this name");
       }
     }
     if (own.isPresent()) {
-      boolean isSame = theirs.stream().anyMatch(it -> shown(it).contains(id) && it.writes(path));
+      boolean isSame = telling.stream().anyMatch(it -> shown(it).contains(id) && it.writes(path));
       same += isSame ? 1 : 0;
       return;
     }
     Evidence piece = first.orElseThrow();
     boolean missing = piece.kind() != Evidence.Kind.MEASUREMENT && !hasFile.test(piece.what());
     if (clash || missing) {
-      theirs.forEach(it -> shown(it).remove(id));
+      telling.forEach(it -> shown(it).remove(id));
       if (clash) {
         wait(path, Optional.of(from.get(0)), "another piece of evidence has this name");
       } else {
@@ -193,38 +208,29 @@ public final class Merger {
   }
 
   private void traces() {
-    List<Trace> known = new ArrayList<>(mine.record().traces());
-    List<Content> all = new ArrayList<>();
-    mine.content()
-        .get(WrittenRecord.TRACES)
-        .flatMap(Content::asItems)
-        .ifPresent(it -> all.addAll(it.all()));
+    Set<Object> known = new HashSet<>();
+    mine.record().traces().forEach(it -> known.add(Sameness.of(it)));
     List<String> path = List.of(WrittenRecord.TRACES);
     for (WrittenRecord one : theirs) {
+      Optional<Content.Items> written =
+          one.content().get(WrittenRecord.TRACES).flatMap(Content::asItems);
       for (int i = 0; i < one.record().traces().size(); i++) {
         Trace trace = one.record().traces().get(i);
-        Optional<Content.Items> written =
-            one.content().get(WrittenRecord.TRACES).flatMap(Content::asItems);
         List<String> place = List.of(WrittenRecord.TRACES, "" + i);
         Side side = new Side(one.name(), one.at(place), written.orElseThrow().all().get(i));
-        if (known.stream().anyMatch(it -> Sameness.ofTraces(it, trace))) {
+        if (known.contains(Sameness.of(trace))) {
           same++;
         } else if (!shown(one).containsAll(trace.evidence())) {
           wait(place, Optional.of(side), "what it cites is not taken yet");
         } else {
-          known.add(trace);
-          all.add(side.value());
-          steps.add(
-              new Merge.Step(
-                  path, new Content.Items(all), side.value(), Optional.empty(), List.of(side)));
+          known.add(Sameness.of(trace));
+          steps.add(Merge.Step.more(path, List.of(side.value()), side.value(), side));
         }
       }
     }
   }
 
-  private void item(String item) {
-    List<WrittenRecord> telling =
-        theirs.stream().filter(it -> Offer.observation(it, item).isPresent()).toList();
+  private void item(String item, List<WrittenRecord> telling) {
     if (telling.isEmpty()) {
       return;
     }
@@ -238,15 +244,13 @@ public final class Merger {
         .forEach(key -> part(telling, new Part(item, key), secrets));
     cited(telling, item, secrets);
     if (steps.size() > before && mine.saysNothingOf(item)) {
-      List<Merge.Step> added = List.copyOf(steps.subList(before, steps.size()));
+      Set<String> helpers =
+          steps.subList(before, steps.size()).stream()
+              .flatMap(step -> step.from().stream())
+              .map(Side::from)
+              .collect(Collectors.toSet());
       List<WrittenRecord> helped =
-          telling.stream()
-              .filter(
-                  it ->
-                      added.stream()
-                          .flatMap(step -> step.from().stream())
-                          .anyMatch(side -> side.from().equals(it.name())))
-              .toList();
+          telling.stream().filter(it -> helpers.contains(it.name())).toList();
       Witness witness = new Witness(mine, judgedIsTaken);
       List.of(Offer.BY, Offer.ON)
           .forEach(key -> witness(witness, helped, new Part(item, key), secrets));
@@ -293,7 +297,7 @@ public final class Merger {
             (key, value) -> {
               List<String> path = new Part(part.item(), key).path();
               Optional<Side> before = own.isEmpty() ? Optional.empty() : side(mine, path);
-              steps.add(new Merge.Step(path, value, value, before, sides(agreeing)));
+              steps.add(Merge.Step.put(path, value, before, sides(agreeing)));
             });
     agreeing.forEach(it -> secrets.keep(it.from(), it.part().key()));
   }
@@ -319,8 +323,8 @@ public final class Merger {
 
   private void cited(List<WrittenRecord> telling, String item, Secrets secrets) {
     Part part = new Part(item, WrittenRecord.EVIDENCE);
-    List<String> all =
-        new ArrayList<>(Offer.observation(mine, item).map(it -> it.evidence()).orElse(List.of()));
+    Set<String> all =
+        new HashSet<>(Offer.observation(mine, item).map(it -> it.evidence()).orElse(List.of()));
     for (WrittenRecord one : telling) {
       List<String> cited = Offer.observation(one, item).orElseThrow().evidence();
       List<Content> added = new ArrayList<>();
@@ -330,19 +334,15 @@ public final class Merger {
               part.path(),
               Optional.of(new Side(one.name(), one.at(part.path()), Content.text(id))),
               "what it cites is not taken yet");
-        } else if (all.contains(id)) {
-          same++;
-        } else {
-          all.add(id);
+        } else if (all.add(id)) {
           added.add(Content.text(id));
+        } else {
+          same++;
         }
       }
       if (!added.isEmpty()) {
-        Content value = new Content.Items(all.stream().map(Content::text).toList());
         Side side = new Side(one.name(), one.at(part.path()), new Content.Items(added));
-        steps.add(
-            new Merge.Step(
-                part.path(), value, new Content.Items(added), Optional.empty(), List.of(side)));
+        steps.add(Merge.Step.more(part.path(), added, side.value(), side));
         secrets.keep(one, WrittenRecord.EVIDENCE);
       }
     }

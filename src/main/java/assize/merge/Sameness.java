@@ -11,6 +11,7 @@ import assize.record.Opinion;
 import assize.record.Trace;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /**
  * Says whether two records say the same, however they write it: {@code 3/32 in} is {@code 0.09375
@@ -19,6 +20,8 @@ import java.util.Optional;
 final class Sameness {
   /** What is left of rounding where two ways of writing an uncertainty are turned into one unit. */
   private static final double ROUNDING = 1e-9;
+
+  private static final Pattern SPACE = Pattern.compile("\\s+");
 
   private Sameness() {}
 
@@ -31,7 +34,7 @@ final class Sameness {
   }
 
   private static String spaced(String text) {
-    return text.strip().replaceAll("\\s+", " ");
+    return SPACE.matcher(text.strip()).replaceAll(" ");
   }
 
   private static boolean ofDates(Optional<Edtf> one, Optional<Edtf> other) {
@@ -64,13 +67,15 @@ final class Sameness {
         && one.isUnshared() == other.isUnshared();
   }
 
-  static boolean ofTraces(Trace one, Trace other) {
-    return one.item().equals(other.item())
-        && one.grade() == other.grade()
-        && one.manner() == other.manner()
-        && values(one).equals(values(other))
-        && ofTexts(one.where(), other.where())
-        && one.evidence().equals(other.evidence());
+  /** Returns what is equal for two traces that say the same. */
+  static Object of(Trace trace) {
+    return List.of(
+        trace.item(),
+        trace.grade(),
+        trace.manner(),
+        values(trace),
+        trace.where().map(Sameness::spaced),
+        trace.evidence());
   }
 
   private static List<List<String>> values(Trace trace) {

@@ -10,11 +10,14 @@ import assize.ruleset.RuleSet;
 import assize.text.Span;
 import assize.yaml.CellFindings;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /** Reads the rows below the headings. */
@@ -31,8 +34,8 @@ final class RowsReader {
   private final CellFindings findings;
   private final CellKinds kinds;
   private final Map<List<String>, Filled.Entry> entries = new LinkedHashMap<>();
-  private final Map<String, List<String>> notes = new LinkedHashMap<>();
-  private final Map<String, List<String>> evidence = new LinkedHashMap<>();
+  private final Map<String, Set<String>> notes = new HashMap<>();
+  private final Map<String, Set<String>> evidence = new HashMap<>();
 
   RowsReader(Grid grid, Headings.Row headings, String shown, RuleSet rules, VehicleRecord record)
       throws Refusal {
@@ -110,6 +113,8 @@ final class RowsReader {
     if (columns.containsKey(Column.ITEM)) {
       filledRows().forEach(this::row);
     }
+    notes.forEach((item, all) -> whole(item, NOTE, CellFindings.line(String.join("\n", all))));
+    evidence.forEach((item, all) -> whole(item, EVIDENCE, CellFindings.line(all)));
     List<Diagnostic> found = findings.diagnostics();
     Filled filled = new Filled(madeFor, List.copyOf(entries.values()));
     boolean good = found.stream().noneMatch(Diagnostic::isError);
@@ -227,25 +232,30 @@ final class RowsReader {
 
   /** Takes notes in the rows of one item as one, in their order. */
   private void note(Item item, Cell cell) {
-    List<String> all = notes.computeIfAbsent(item.id(), it -> new ArrayList<>());
-    if (!all.contains(cell.text())) {
-      all.add(cell.text());
-    }
-    whole(item, NOTE, CellFindings.line(String.join("\n", all)), cell);
+    gather(notes, item, NOTE, cell).add(cell.text());
   }
 
   private void evidence(Item item, Cell cell) {
-    List<String> all = evidence.computeIfAbsent(item.id(), it -> new ArrayList<>());
-    findings.evidence(texts.at(cell)).stream().filter(it -> !all.contains(it)).forEach(all::add);
-    if (!all.isEmpty()) {
-      whole(item, EVIDENCE, CellFindings.line(all), cell);
+    List<String> cited = findings.evidence(texts.at(cell));
+    if (!cited.isEmpty()) {
+      gather(evidence, item, EVIDENCE, cell).addAll(cited);
     }
   }
 
-  private void whole(Item item, String key, String yaml, Cell cell) {
-    entries.merge(
-        List.of(item.id(), key),
-        new Filled.Entry(item.id(), key, yaml, texts.at(cell)),
-        (before, now) -> new Filled.Entry(item.id(), key, yaml, before.at()));
+  /**
+   * Returns what the rows of an item say under a key; it stands where the first of them says it.
+   */
+  private Set<String> gather(Map<String, Set<String>> said, Item item, String key, Cell cell) {
+    return said.computeIfAbsent(
+        item.id(),
+        id -> {
+          entries.put(List.of(id, key), new Filled.Entry(id, key, "", texts.at(cell)));
+          return new LinkedHashSet<>();
+        });
+  }
+
+  private void whole(String item, String key, String yaml) {
+    entries.computeIfPresent(
+        List.of(item, key), (path, it) -> new Filled.Entry(item, key, yaml, it.at()));
   }
 }

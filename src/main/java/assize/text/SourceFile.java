@@ -3,6 +3,7 @@ package assize.text;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * One file as it was read: its name as a person would type it, its text, and where lines begin. Of
@@ -12,6 +13,10 @@ public final class SourceFile {
   private final String path;
   private final String text;
   private final int[] lineStarts;
+
+  /** Where letters end that take two units; a line may have a million of them. */
+  private final int[] pairEnds;
+
   private final List<String> cells;
 
   /**
@@ -40,6 +45,19 @@ public final class SourceFile {
     this.text = text;
     this.cells = cells;
     this.lineStarts = lineStarts(text);
+    this.pairEnds = pairEnds(text);
+  }
+
+  private static int[] pairEnds(String text) {
+    return IntStream.range(1, text.length())
+        .filter(i -> Character.isSurrogatePair(text.charAt(i - 1), text.charAt(i)))
+        .toArray();
+  }
+
+  /** Returns how many letters of two units end before an offset. */
+  private int pairsBefore(int offset) {
+    int place = Arrays.binarySearch(pairEnds, offset);
+    return place < 0 ? -place - 1 : place;
   }
 
   private static int[] lineStarts(String text) {
@@ -92,17 +110,23 @@ public final class SourceFile {
   /** Returns the column, counted from 1 in code points, of the unit at {@code offset}. */
   public int columnAt(int offset) {
     int start = lineStarts[lineAt(offset) - 1];
-    return text.codePointCount(start, Math.min(offset, text.length())) + 1;
+    int end = Math.min(offset, text.length());
+    return end - start - (pairsBefore(end) - pairsBefore(start)) + 1;
   }
 
   /** Returns the text of a line, counted from 1, without its line end. */
   public String line(int line) {
+    return text.substring(lineStarts[line - 1], lineEnd(line));
+  }
+
+  /** Returns the offset at which a line, counted from 1, ends, in front of what ends it. */
+  public int lineEnd(int line) {
     int start = lineStarts[line - 1];
     int end = line < lineStarts.length ? lineStarts[line] : text.length();
     while (end > start && (text.charAt(end - 1) == '\n' || text.charAt(end - 1) == '\r')) {
       end--;
     }
-    return text.substring(start, end);
+    return end;
   }
 
   /**

@@ -106,11 +106,15 @@ final class AcceptedReader {
               Code.UNKNOWN_NAME,
               text.at(),
               "nothing here is named " + Words.quoted(text.text()),
-              NearNames.nearest(text.text(), known)
+              near(text.text())
                   .map(near -> NearNames.question(text.text(), near))
                   .or(
                       () ->
                           Optional.of("name what the message names: an item, a source, a table")));
     }
+  }
+
+  private Optional<String> near(String name) {
+    return values.problems().areMany() ? Optional.empty() : NearNames.nearest(name, known);
   }
 }

@@ -9,13 +9,14 @@ import assize.ruleset.Item;
 import assize.ruleset.RuleSet;
 import assize.text.SourceFile;
 import assize.text.Span;
-import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -90,15 +91,14 @@ public final class CellFindings {
 
   /** Reads names of evidence, with commas, semicolons or spaces between them. */
   public List<String> evidence(Span cell) {
-    List<String> cited = new ArrayList<>();
+    Set<String> cited = new LinkedHashSet<>();
     Matcher matcher = NAME.matcher(cell.text());
     while (matcher.find()) {
       evidence
           .find(text(cell.part(matcher.start(), matcher.end() - matcher.start())), problems)
-          .filter(it -> !cited.contains(it))
           .ifPresent(cited::add);
     }
-    return cited;
+    return List.copyOf(cited);
   }
 
   /** Returns a text as a record says it on one line. */

@@ -37,7 +37,10 @@ record InsideFolder(Path folder, String owner) {
       Path path = folder.resolve(text.text());
       if (!Files.exists(path)) {
         problems.add(
-            Code.NO_SUCH_FILE, text.at(), "no such file: " + Words.brief(text.text()), near(path));
+            Code.NO_SUCH_FILE,
+            text.at(),
+            "no such file: " + Words.brief(text.text()),
+            problems.areMany() ? Optional.empty() : near(path));
         return Optional.empty();
       }
       if (!path.toRealPath().startsWith(folder.toRealPath())) {

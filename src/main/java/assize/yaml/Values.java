@@ -50,12 +50,12 @@ final class Values {
 
   private void nothingWritten(Node.Entry entry) {
     Span key = entry.key().at();
-    String line = key.file().line(key.line());
+    boolean isRemark = !problems.areMany() && key.file().line(key.line()).contains(" #");
     problems.add(
         Code.NOTHING_WRITTEN,
         entry.at(),
         "nothing is written after `" + Words.brief(entry.name()) + ":`",
-        line.contains(" #")
+        isRemark
             ? "what stands behind # is a remark; put a text that has one in quotes"
             : "fill it in or leave the line out");
   }

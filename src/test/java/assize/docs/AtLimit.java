@@ -17,7 +17,9 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.function.LongFunction;
 import java.util.stream.Collectors;
@@ -147,6 +149,8 @@ interface AtLimit {
         "characters of a path",
         record(n -> document(("x".repeat(99) + "/").repeat(9) + "x".repeat((int) n - 900))));
     all.put("characters of a file's name", record(n -> document("x".repeat((int) n))));
+    all.put("files merged at once", AtLimit::friends);
+    all.put("items that changes bear on, each counted for each change", AtLimit::changed);
     all.put("bytes of a photo", (folder, n) -> photo(new byte[(int) n]));
     all.put("pixels of a photo", (folder, n) -> photo(png(10_000, (n + 9_999) / 10_000)));
     all.put("pixels of a photo's longer side", (folder, n) -> photo(png(n, 1)));
@@ -224,6 +228,48 @@ interface AtLimit {
       Files.writeString(folder.resolve("rules.yaml"), rules);
       return run("lint", folder.resolve("rules.yaml").toString());
     };
+  }
+
+  private static String friends(Path folder, long n) throws IOException {
+    lay(folder, ITEM + "{finish: nickel}" + END, RECORD);
+    List<String> words = new ArrayList<>(List.of("merge", folder.resolve("one.yaml").toString()));
+    for (int i = 0; i < n; i++) {
+      words.add(Files.writeString(folder.resolve("friend-" + i + ".yaml"), RECORD).toString());
+    }
+    return run(words.toArray(String[]::new));
+  }
+
+  /** Four hundred models that changed, each of which bears on all items, and items that changed. */
+  private static String changed(Path folder, long n) throws IOException {
+    long items = n / 400;
+    Files.writeString(folder.resolve("older.yaml"), edition(items, 0, "1936"));
+    Files.writeString(folder.resolve("newer.yaml"), edition(items, n % 400, "1937"));
+    return run(
+        "guide",
+        folder.resolve("newer.yaml").toString(),
+        "--since",
+        folder.resolve("older.yaml").toString(),
+        "--out",
+        folder.resolve("changes.html").toString());
+  }
+
+  private static String edition(long items, long others, String last) {
+    return RULES.substring(0, RULES.indexOf("models"))
+        + "models: {"
+        + join(400, i -> "M" + i + ": {name: M" + i + ", built: 1932/" + last + "}", ", ")
+        + "}\nareas: {cab: {name: Cab, items: {"
+        + join(
+            items,
+            i ->
+                "i"
+                    + i
+                    + ": {title: I"
+                    + i
+                    + ", points: "
+                    + (i < others ? 2 : 1)
+                    + ", expect: {present: yes}}",
+            ", ")
+        + "}}}\n";
   }
 
   private static String manyFiles(Path folder, long n) throws IOException {

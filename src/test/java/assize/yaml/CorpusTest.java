@@ -47,6 +47,7 @@ class CorpusTest {
           Code.TOO_MANY_ENTRIES,
           Code.TEXT_TOO_LONG,
           Code.TOO_MANY_PROBLEMS,
+          Code.TOO_MUCH_CHANGED,
           Code.MERGED_OTHER_VEHICLE,
           Code.MERGED_OTHER_RULES,
           Code.CHANGED_MEANWHILE,

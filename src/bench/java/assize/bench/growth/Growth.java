@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * Runs commands on more and more of something and prints by which power of it their time and the
@@ -35,7 +36,7 @@ public final class Growth {
     System.out.println();
     System.out.println("| what grows | from, to | slope of time | slope of memory | ms | MB |");
     System.out.println("| --- | --- | --- | --- | --- | --- |");
-    for (Course course : Course.ALL) {
+    for (Course course : Stream.concat(Course.ALL.stream(), Courses.ALL.stream()).toList()) {
       if (names.length == 0 || List.of(names).contains(course.name())) {
         System.out.println(row(course, Files.createDirectory(folder.resolve(course.name()))));
       }

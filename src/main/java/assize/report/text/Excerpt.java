@@ -16,23 +16,24 @@ record Excerpt(String line, int before, int width) {
 
   /** Returns the line in which a place begins. */
   static Excerpt of(Span at) {
-    String line = at.file().line(at.line());
+    String text = at.file().text();
     int lineStart = at.file().offset(at.line(), 1);
-    int from = Math.min(at.start() - lineStart, line.length());
-    int to = Math.max(from, Math.min(at.end() - lineStart, line.length()));
-    if (line.length() <= WIDEST) {
-      return of(line.substring(0, from), line.substring(from, to), line.substring(to));
+    int lineEnd = at.file().lineEnd(at.line());
+    int from = Math.min(at.start(), lineEnd);
+    int to = Math.max(from, Math.min(at.end(), lineEnd));
+    if (lineEnd - lineStart <= WIDEST) {
+      return of(
+          text.substring(lineStart, from), text.substring(from, to), text.substring(to, lineEnd));
     }
-    int first = whole(line, Math.max(0, from - AROUND));
+    int first = whole(text, Math.max(lineStart, from - AROUND));
     int last =
         whole(
-            line,
-            Math.min(line.length(), Math.max(from + AROUND, Math.min(to, from + WIDEST - AROUND))));
+            text, Math.min(lineEnd, Math.max(from + AROUND, Math.min(to, from + WIDEST - AROUND))));
     int end = Math.min(to, last);
     return of(
-        (first > 0 ? CUT : "") + line.substring(first, from),
-        line.substring(from, end),
-        line.substring(end, last) + (last < line.length() ? CUT : ""));
+        (first > lineStart ? CUT : "") + text.substring(first, from),
+        text.substring(from, end),
+        text.substring(end, last) + (last < lineEnd ? CUT : ""));
   }
 
   private static Excerpt of(String before, String place, String after) {
@@ -45,8 +46,8 @@ record Excerpt(String line, int before, int width) {
   }
 
   /** Returns a cut that does not part the two halves of one letter. */
-  private static int whole(String line, int cut) {
-    boolean parts = cut > 0 && cut < line.length() && Character.isLowSurrogate(line.charAt(cut));
+  private static int whole(String text, int cut) {
+    boolean parts = cut > 0 && cut < text.length() && Character.isLowSurrogate(text.charAt(cut));
     return parts ? cut - 1 : cut;
   }
 }

@@ -12,17 +12,30 @@ import assize.report.view.ChangesView.Line;
 import assize.ruleset.Item;
 import assize.ruleset.RuleSet;
 import assize.standing.Shift;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** What two editions say, in plain words: each in its own. */
 final class ChangeWords {
+  /** So many changes are told as the reasons of one thing. */
+  private static final int REASONS = 20;
+
+  /** Longer names are shortened where they are told of something else. */
+  private static final int BRIEF = 400;
+
   private final Editions editions;
   private final RuleWords before;
   private final RuleWords after;
   private final VehicleWords vehiclesBefore;
   private final VehicleWords vehiclesAfter;
+  private final Map<String, String> titles = new HashMap<>();
+  private final Map<Change, String> known = new IdentityHashMap<>();
 
   ChangeWords(Editions editions) {
     this.editions = editions;
@@ -30,6 +43,22 @@ final class ChangeWords {
     this.after = new RuleWords(editions.after());
     this.vehiclesBefore = new VehicleWords(editions.before());
     this.vehiclesAfter = new VehicleWords(editions.after());
+    Stream.of(editions.after(), editions.before())
+        .flatMap(RuleSet::items)
+        .forEach(item -> titles.putIfAbsent(item.id(), item.title()));
+  }
+
+  /** Words the changes that something follows from; of many, how many more there are. */
+  List<String> reasons(List<Change> changes) {
+    List<String> reasons =
+        changes.stream()
+            .limit(REASONS)
+            .map(it -> known.computeIfAbsent(it, this::of))
+            .collect(Collectors.toCollection(ArrayList::new));
+    if (changes.size() > REASONS) {
+      reasons.add(Numbers.count(changes.size() - REASONS, "more change", "more changes"));
+    }
+    return reasons;
   }
 
   Line line(Change change) {
@@ -43,9 +72,16 @@ final class ChangeWords {
   String of(Change change) {
     String name = change.id().isEmpty() ? change.part().word() : "";
     String what = change.what().isEmpty() ? change.kind().word() : change.what() + sides(change);
-    return (name.isEmpty() ? change.part().word() + " “" + change.name() + "”" : name)
+    return (name.isEmpty() ? change.part().word() + " “" + brief(change.name()) + "”" : name)
         + ": "
         + what;
+  }
+
+  /** Shortens a name that is told at many places. */
+  private static String brief(String name) {
+    return name.length() <= BRIEF
+        ? name
+        : name.substring(0, name.offsetByCodePoints(0, BRIEF / 2)) + "…";
   }
 
   private String sides(Change change) {
@@ -62,12 +98,7 @@ final class ChangeWords {
 
   /** Returns the title of an item of either edition. */
   String title(String id) {
-    return Stream.of(editions.after(), editions.before())
-        .flatMap(RuleSet::items)
-        .filter(item -> item.id().equals(id))
-        .map(Item::title)
-        .findFirst()
-        .orElse(id);
+    return brief(titles.getOrDefault(id, id));
   }
 
   String vehicles(Shift shift) {
@@ -143,6 +174,7 @@ final class ChangeWords {
                         id ->
                             Optional.ofNullable(rules.sources().get(id))
                                 .map(Source::title)
+                                .map(ChangeWords::brief)
                                 .orElse(id))
                     .orElse("no source");
             String where = vehicles.of(it.claim().scope());

@@ -71,7 +71,7 @@ final class ChangedVehicleViews {
         one.newlyApplies() ? "newly applies" : one.noLongerApplies() ? "no longer applies" : "",
         told(one.before()),
         told(one.after()),
-        one.because().stream().map(words::of).toList());
+        words.reasons(one.because()));
   }
 
   private static String told(Optional<ItemJudgment> judged) {

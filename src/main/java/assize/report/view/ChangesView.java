@@ -2,6 +2,7 @@ package assize.report.view;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * What changed between two editions, in the order in which it is read; an empty text stands for
@@ -48,11 +49,7 @@ public record ChangesView(
       Optional<String> before,
       Optional<String> after,
       boolean alters,
-      List<String> items) {
-    public Told {
-      items = List.copyOf(items);
-    }
-  }
+      Set<String> items) {}
 
   /** What is expected otherwise of some vehicles for some build days; empty for all. */
   public record Expected(

@@ -17,9 +17,11 @@ import assize.standing.Shift;
 import assize.text.Fingerprint;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -30,10 +32,14 @@ public final class ChangesViews {
 
   private final Editions editions;
   private final ChangeWords words;
+  private final Map<String, List<Change>> altering;
+  private final long items;
 
   private ChangesViews(Editions editions) {
     this.editions = editions;
     this.words = new ChangeWords(editions);
+    this.altering = editions.altering();
+    this.items = editions.after().items().count();
   }
 
   /**
@@ -78,7 +84,7 @@ public final class ChangesViews {
         change.before().map(it -> words.of(false, it)),
         change.after().map(it -> words.of(true, it)),
         change.alters(),
-        List.copyOf(change.items()));
+        change.items());
   }
 
   private Stream<ChangesView.Expected> expected(Shifted shifted) {
@@ -231,22 +237,25 @@ public final class ChangesViews {
 
   /** Returns the changes of other things that bear on an item which says itself what it said. */
   private List<Line> because(String item) {
-    return editions.changes().stream()
-        .filter(change -> change.alters() && change.items().contains(item))
-        .filter(change -> change.part() != Part.ITEM)
-        .map(change -> new Line("because of " + words.of(change), "", ""))
-        .toList();
+    List<Change> others =
+        altering.getOrDefault(item, List.of()).stream()
+            .filter(change -> change.part() != Part.ITEM)
+            .toList();
+    return words.reasons(others).stream().map(it -> new Line("because of " + it, "", "")).toList();
   }
 
   private String bears(List<Change> changes) {
-    List<String> ids =
-        changes.stream().flatMap(change -> change.items().stream()).distinct().toList();
+    Set<String> ids =
+        changes.stream()
+            .map(Change::items)
+            .distinct()
+            .flatMap(Set::stream)
+            .collect(Collectors.toCollection(LinkedHashSet::new));
     if (ids.isEmpty()) {
       return "";
     }
-    long all = editions.after().items().count();
     return ids.size() > NAMED
-        ? "Bears on " + (ids.size() >= all ? "all items." : ids.size() + " items.")
+        ? "Bears on " + (ids.size() >= items ? "all items." : ids.size() + " items.")
         : "Bears on " + ids.stream().map(words::title).collect(Collectors.joining("; ")) + ".";
   }
 
