@@ -60,9 +60,7 @@ public record Standing(AspectRule rule, List<Course> courses, boolean tooMany) {
             .map(
                 told ->
                     new Stand(
-                        told.days(),
-                        told.what(),
-                        weighing.weigh(item.id(), rule, told.what())))
+                        told.days(), told.what(), weighing.weigh(item.id(), rule, told.what())))
             .toList());
   }
 }

@@ -90,7 +90,9 @@ final class CrowdedRules {
                 "i"
                     + i
                     + ": "
-                    + (i < days ? ITEM.replace("points", "built: " + day(i) + "/.., points") : ITEM),
+                    + (i < days
+                        ? ITEM.replace("points", "built: " + day(i) + "/.., points")
+                        : ITEM),
             ", ")
         + "}}}";
   }

@@ -44,7 +44,9 @@ class IndependenceTest {
 
   @Test
   void sourcesThatSayTheSameWithoutCopyingBothCount() {
-    assertThat(Independence.of(Map.<String, Set<String>>of()).witnesses(stands("photo", 1, "drawing", 1)))
+    assertThat(
+            Independence.of(Map.<String, Set<String>>of())
+                .witnesses(stands("photo", 1, "drawing", 1)))
         .containsExactly("photo", "drawing");
   }
 
@@ -52,8 +54,7 @@ class IndependenceTest {
   void theWayToTheWitnessIsTraced() {
     Map<String, Long> stands = stands("guide", 1, "article", 1, "drawing", 1);
 
-    assertThat(trace("guide", CHAIN, stands))
-        .containsExactly("guide", "article", "drawing");
+    assertThat(trace("guide", CHAIN, stands)).containsExactly("guide", "article", "drawing");
     assertThat(trace("drawing", CHAIN, stands)).containsExactly("drawing");
     assertThat(trace("guide", CHAIN, stands("guide", 1, "drawing", 1)))
         .containsExactly("guide", "article", "drawing");

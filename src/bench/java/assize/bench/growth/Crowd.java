@@ -1,9 +1,14 @@
 package assize.bench.growth;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.function.IntFunction;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * A rule set and a record with a great many of one thing and little else, as nobody writes them by
@@ -11,79 +16,75 @@ import java.util.stream.IntStream;
  *
  * @param name by which it can be asked for
  * @param says what there are many of
- * @param from the least of it that is measured
+ * @param most about as many as the bounds allow
  * @param rules the rule set with so many
  * @param record what the record has beside its head, with so many
  */
 record Crowd(
-    String name, String says, int from, IntFunction<String> rules, IntFunction<String> record) {
+    String name, String says, int most, IntFunction<String> rules, IntFunction<String> record) {
 
   static final List<Crowd> ALL =
       List.of(
-          rules("claims-of-one", "claims of one source on one item", 50, Crowd::claimsOfOne),
-          rules("sources-on-one", "sources on one item", 50, Crowd::sourcesOnOne),
-          rules("claim-days", "claims on one item, each from another day", 25, Crowd::claimDays),
+          rules("claims-of-one", "claims of one source on one item", 200, Crowd::claimsOfOne),
+          rules("sources-on-one", "sources on one item", 200, Crowd::sourcesOnOne),
+          rules("claim-days", "claims on one item, each from another day", 152, Crowd::claimDays),
           rules(
               "claim-days-apart",
               "items with one source, whose claims are each from another day",
-              25,
+              248,
               Crowd::claimDaysApart),
-          rules("claim-equipment", "claims, each with other equipment", 25, Crowd::claimEquipment),
-          rules("item-days", "items, each from another day", 25, Crowd::itemDays),
-          rules("models", "models with an item each", 25, Crowd::models),
-          rules("equipment", "items, each with other equipment", 250, Crowd::equipment),
-          rules("plants", "plants and markets with an item each", 25, Crowd::plants),
+          rules("claim-equipment", "claims, each with other equipment", 200, Crowd::claimEquipment),
+          rules("item-days", "items, each from another day", 496, Crowd::itemDays),
+          rules("models", "models with an item each", 96, Crowd::models),
+          rules("equipment", "items, each with other equipment", 496, Crowd::equipment),
+          rules("plants", "plants and markets with an item each", 96, Crowd::plants),
           crowd(
               "numbers",
               "entries of a number table, and items by number",
-              250,
+              480,
               Crowd::numbers,
               n -> "numbers: {chassis: A-" + n / 2 + "}\n"),
           crowd(
               "series",
               "number series, and items by number",
-              25,
+              200,
               Crowd::series,
               n -> "numbers: {chassis: A" + n / 2 + "-1}\n"),
           crowd(
               "tables",
               "number tables, and a number in each",
-              250,
+              96,
               Crowd::tables,
               n -> "numbers: {" + join(n, i -> "t" + i + ": A-" + i) + "}\n"),
           crowd(
               "date-codes",
               "date codes found, each with another window",
-              25,
+              200,
               Crowd::dateCodes,
               n ->
                   "observations: {"
                       + join(n, i -> item(i) + ": {date_code: " + code(i) + "}")
                       + "}\n"),
-          rules("awards", "awards", 250, Crowd::awards),
-          crowd("colors", "colors", 250, Crowd::colors, n -> ""),
-          crowd("kinds", "finishes, each a kind of the last", 250, Crowd::kinds, Crowd::found),
-          rules("copies", "sources, each a copy of the last", 25, Crowd::copies),
-          rules("copies-net", "sources that copy all of another row", 5, Crowd::copiesNet),
+          rules("awards", "awards", 96, Crowd::awards),
+          crowd("colors", "colors", 1000, Crowd::colors, n -> ""),
+          crowd("kinds", "finishes, each a kind of the last", 992, Crowd::kinds, Crowd::found),
+          rules("copies", "sources, each a copy of the last", 200, Crowd::copies),
+          rules("copies-net", "sources that copy all of another row", 14, Crowd::copiesNet),
           crowd(
               "departures",
               "departures",
-              250,
+              4000,
               Crowd::plain,
               n ->
                   "observations: {"
                       + join(
                           n,
-                          i ->
-                              item(i)
-                                  + ": {departure: {reason: r"
-                                  + i
-                                  + ", why: W, until: 2020}}")
+                          i -> item(i) + ": {departure: {reason: r" + i + ", why: W, until: 2020}}")
                       + "}\n"),
           crowd(
               "evidence",
               "evidence on one item",
-              250,
+              40000,
               n -> plain(1),
               n ->
                   "evidence: {"
@@ -94,32 +95,43 @@ record Crowd(
           crowd(
               "traces",
               "traces, three on an item",
-              250,
+              1000,
               Crowd::plain,
               n ->
                   "traces: ["
                       + join(
-                          n, i -> "{item: " + item(i / 3) + ", grade: B, says: {finish: f" + i % 3 + "}}")
+                          n,
+                          i ->
+                              "{item: "
+                                  + item(i / 3)
+                                  + ", grade: B, says: {finish: f"
+                                  + i % 3
+                                  + "}}")
                       + "]\n"),
-          rules("allowances", "reasons that keep credit", 250, Crowd::allowances),
-          rules("days-by-items", "days, and ten items for each", 10, Crowd::daysByItems),
-          rules("accepted", "accepted doubts", 250, Crowd::accepted),
-          rules("cause", "items with one cause", 250, Crowd::cause),
-          rules("causes", "items that may apply with causes of two", 25, Crowd::causes),
-          rules("areas", "areas with an item each", 250, Crowd::areas),
-          rules("may-apply", "items that may apply, among others", 250, Crowd::mayApply),
-          rules("parts", "parts of one condition", 50, Crowd::parts),
-          rules("parts-of-claims", "claims with as many conditions", 10, Crowd::partsOfClaims),
-          rules("spans", "items with eighty days each", 5, Crowd::spans),
-          crowd("part-numbers", "items with twenty part numbers", 250, Crowd::partNumbers, n -> ""),
-          rules("titles", "items of one title", 250, n -> plain(n).replaceAll("Item [0-9]+", "One")),
+          rules("allowances", "reasons that keep credit", 20000, Crowd::allowances),
+          rules("days-by-items", "days, and ten items for each", 192, Crowd::daysByItems),
+          rules("accepted", "accepted doubts", 4000, Crowd::accepted),
+          rules("cause", "items with one cause", 4000, Crowd::cause),
+          rules("causes", "items that may apply with causes of two", 496, Crowd::causes),
+          rules("areas", "areas with an item each", 200, Crowd::areas),
+          rules("may-apply", "items that may apply, among others", 4000, Crowd::mayApply),
+          rules("parts", "parts of one condition", 496, Crowd::parts),
+          rules("of-nine", "items with any of nine pieces of equipment", 3600, Crowd::ofNine),
+          rules("parts-of-claims", "claims with as many conditions", 22, Crowd::partsOfClaims),
+          rules("spans", "items with eighty days each", 3, Crowd::spans),
+          crowd(
+              "part-numbers", "items with twenty part numbers", 4000, Crowd::partNumbers, n -> ""),
+          rules(
+              "titles", "items of one title", 4000, n -> plain(n).replaceAll("Item [0-9]+", "One")),
           crowd(
               "same-color",
               "items of the color of the last",
-              250,
+              4000,
               Crowd::sameColor,
               n -> "observations: {" + join(n, i -> item(i) + ": {color: c0}") + "}\n"));
 
+  private static final List<String> VERBS =
+      List.of("judge", "judge --json", "lint", "guide", "sheet");
   private static final String HEAD = "rule_set: crowd\nname: A crowd\nedition: \"1\"\n";
   private static final String MODEL = "models: {X1: {name: Dropside, built: 1900/1999}}\n";
   private static final String FINISHES =
@@ -127,12 +139,43 @@ record Crowd(
   private static final String SOURCE = "sources: {s: {kind: drawing, grade: B, title: S}}\n";
 
   private static Crowd crowd(
-      String name, String says, int from, IntFunction<String> rules, IntFunction<String> record) {
-    return new Crowd(name, says, from, n -> HEAD + rules.apply(n), record);
+      String name, String says, int most, IntFunction<String> rules, IntFunction<String> record) {
+    return new Crowd(name, says, most, n -> HEAD + rules.apply(n), record);
   }
 
-  private static Crowd rules(String name, String says, int from, IntFunction<String> rules) {
-    return crowd(name, says, from, rules, n -> "observations: {i0: {finish: f0}}\n");
+  private static Crowd rules(String name, String says, int most, IntFunction<String> rules) {
+    return crowd(name, says, most, rules, n -> "observations: {i0: {finish: f0}}\n");
+  }
+
+  /**
+   * Returns a course for each command that looks at all of it: an eighth of the most, to the most.
+   */
+  static Stream<Course> courses() {
+    return ALL.stream()
+        .flatMap(
+            crowd ->
+                VERBS.stream()
+                    .map(
+                        verb ->
+                            new Course(
+                                crowd.name() + "-" + verb,
+                                crowd.says() + ", `" + verb + "`",
+                                Math.max(1, crowd.most() / 8),
+                                4,
+                                (folder, size) -> crowd.words(verb, folder, size))));
+  }
+
+  private List<String> words(String verb, Path folder, int n) throws IOException {
+    String rules = Files.writeString(folder.resolve("rules.yaml"), this.rules.apply(n)).toString();
+    String one = Files.writeString(folder.resolve("one.yaml"), recordText(n)).toString();
+    String out = folder.resolve("out").toString();
+    return switch (verb) {
+      case "judge" -> List.of("judge", one, "--out", out);
+      case "judge --json" -> List.of("judge", one, "--out", out, "--json", out + ".json");
+      case "lint" -> List.of("lint", rules);
+      case "guide" -> List.of("guide", rules, "--out", out + "-guide.html");
+      default -> List.of("sheet", one, "--out", out + "-sheet.html");
+    };
   }
 
   /** Returns the whole record. */
@@ -149,7 +192,7 @@ record Crowd(
   }
 
   private static String day(int i) {
-    return java.time.LocalDate.of(1900, 1, 1).plusDays(1 + 2L * i).toString();
+    return LocalDate.of(1900, 1, 1).plusDays(1 + 2L * i).toString();
   }
 
   /** Items that have something between their points and their expectation. */
@@ -269,12 +312,7 @@ record Crowd(
         + "numbers: {chassis: {name: Chassis, series: ["
         + join(
             n,
-            i ->
-                "{prefix: A"
-                    + i
-                    + "-, from: {1: "
-                    + day(i)
-                    + "}, last: {number: 9, built: 1999}}")
+            i -> "{prefix: A" + i + "-, from: {1: " + day(i) + "}, last: {number: 9, built: 1999}}")
         + "]}}\n"
         + expected(i -> "numbers: {chassis: A" + i + "-1..A" + i + "-9}, ", n);
   }
@@ -318,7 +356,9 @@ record Crowd(
     return "scale: {method: sum, out_of: "
         + (n + 1)
         + "}\nawards: {"
-        + join(n, i -> "w" + i + ": {name: W, at: " + (n - i) + ", no_area_under: 10 %, no_item_over: 1}")
+        + join(
+            n,
+            i -> "w" + i + ": {name: W, at: " + (n - i) + ", no_area_under: 10 %, no_item_over: 1}")
         + "}\n"
         + plain(1);
   }
@@ -367,9 +407,7 @@ record Crowd(
   }
 
   private static String daysByItems(int n) {
-    return MODEL
-        + FINISHES
-        + expected(i -> i < n ? "built: " + day(i) + "/.., " : "", 10 * n);
+    return MODEL + FINISHES + expected(i -> i < n ? "built: " + day(i) + "/.., " : "", 10 * n);
   }
 
   private static String accepted(int n) {
@@ -430,6 +468,15 @@ record Crowd(
         + expected(i -> "any_of: [" + join(n, p -> "{equipment: [q" + p + "]}") + "], ", 1);
   }
 
+  private static String ofNine(int n) {
+    return MODEL
+        + FINISHES
+        + "equipment: {"
+        + join(9, i -> "q" + i + ": Q")
+        + "}\n"
+        + expected(i -> "any_of: [" + join(9, p -> "{equipment: [q" + p + "]}") + "], ", n);
+  }
+
   private static String partsOfClaims(int n) {
     return MODEL
         + FINISHES
@@ -447,10 +494,7 @@ record Crowd(
   }
 
   private static String spans(int n) {
-    return MODEL
-        + FINISHES
-        + expected(
-            i -> "built: \"{" + dates(i, n) + "}\", ", n);
+    return MODEL + FINISHES + expected(i -> "built: \"{" + dates(i, n) + "}\", ", n);
   }
 
   private static String dates(int i, int n) {
@@ -459,16 +503,12 @@ record Crowd(
 
   private static String partNumbers(int n) {
     return MODEL
-        + items(
-            n,
-            i -> "expect: {part_number: [" + join(20, p -> "A-" + (i * 20 + p)) + "]}");
+        + items(n, i -> "expect: {part_number: [" + join(20, p -> "A-" + (i * 20 + p)) + "]}");
   }
 
   private static String sameColor(int n) {
     return MODEL
         + "colors: {c0: {name: C, lab: [10, 1, 2]}}\n"
-        + items(
-            n,
-            i -> "expect: {color: " + (i == 0 ? "c0" : "{same_as: i" + (i - 1) + "}") + "}");
+        + items(n, i -> "expect: {color: " + (i == 0 ? "c0" : "{same_as: i" + (i - 1) + "}") + "}");
   }
 }

@@ -67,8 +67,7 @@ final class Reading {
   VehicleFacts facts(int stretch) {
     return facts.computeIfAbsent(
         stretch,
-        it ->
-            new VehicleFacts(judgment.rules(), judgment.vehicle(), DaySpan.day(dayOf(stretch))));
+        it -> new VehicleFacts(judgment.rules(), judgment.vehicle(), DaySpan.day(dayOf(stretch))));
   }
 
   /** Returns the days from one stretch to another in words, or nothing where they are all. */
