@@ -157,10 +157,24 @@ final class Inputs {
         OutputFile.folderOf(path),
         vehicle.value().map(VehicleRecord::files),
         vehicle.diagnostics());
-    return new Result<>(
+    Optional<Read> whole =
         held.judge()
-            .flatMap(it -> vehicle.value().map(record -> new Read(rules.get(), it, record))),
-        found.stream().distinct().toList());
+            .flatMap(it -> vehicle.value().map(record -> new Read(rules.get(), it, record)));
+    Optional<Diagnostic> crowded =
+        whole.flatMap(
+            it ->
+                it.judge()
+                    .crowded(it.vehicle())
+                    .map(
+                        words ->
+                            Diagnostic.of(
+                                Code.TOO_MANY,
+                                it.vehicle().at(),
+                                words,
+                                "say in the record when the vehicle was built")));
+    crowded.ifPresent(found::add);
+    return new Result<>(
+        crowded.isPresent() ? Optional.empty() : whole, found.stream().distinct().toList());
   }
 
   /**

@@ -27,6 +27,7 @@ public enum Code {
   KEY_NOT_A_WORD("a name is not a word"),
   TOO_DEEP("names are nested too deeply"),
   TOO_MANY_ENTRIES("a file has more entries than are read"),
+  TOO_MANY("a rule set or a record has more of something than is judged"),
   TEXT_TOO_LONG("a text is longer than is read"),
   TOO_MANY_PROBLEMS("a file has more wrong with it than is shown"),
 

@@ -20,10 +20,13 @@ import assize.ruleset.AspectRule;
 import assize.ruleset.RuleSet;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /** One aspect of one item within one stretch: judges the vehicle by what the sources come to. */
@@ -60,32 +63,57 @@ final class AspectJudge {
           : sure.marks().map(marks -> conclude(item, marks.ground()));
     }
     Matter.Unsure open = (Matter.Unsure) matter;
+    List<Scope> scopes = List.copyOf(open.unsure().keySet());
+    List<Telling> tellings = tellings(open, scopes);
     List<AspectJudgment> variants = new ArrayList<>();
-    for (Set<Scope> holding : cases(List.copyOf(open.unsure().keySet()))) {
-      Set<Claim> speaking = new LinkedHashSet<>(open.certain());
-      holding.forEach(scope -> speaking.addAll(open.unsure().getOrDefault(scope, List.of())));
-      List<Claim> inOrder = open.rule().claims().stream().filter(speaking::contains).toList();
-      judge(item, open.rule(), inOrder).ifPresent(variants::add);
+    for (int holding : cases(scopes)) {
+      List<Claim> speaking =
+          tellings.stream()
+              .filter(one -> one.always() || (holding & one.scopes()) != 0)
+              .map(Telling::claim)
+              .toList();
+      judge(item, open.rule(), speaking).ifPresent(variants::add);
     }
     return Variants.joined(variants);
   }
 
   /**
-   * Returns every set of scopes that can hold together, the largest first: a vehicle has one model,
-   * one market and one works, so that scopes which ask for different ones never do.
+   * A claim that speaks, or may.
+   *
+   * @param scopes bit i where it speaks if the scope of that number holds
    */
-  private List<Set<Scope>> cases(List<Scope> unsure) {
-    Set<Set<Scope>> cases = new LinkedHashSet<>();
+  private record Telling(Claim claim, boolean always, int scopes) {}
+
+  /** Returns them in the order written. */
+  private static List<Telling> tellings(Matter.Unsure open, List<Scope> scopes) {
+    Map<Claim, Telling> tellings = new IdentityHashMap<>();
+    open.certain().forEach(claim -> tellings.put(claim, new Telling(claim, true, 0)));
+    for (int i = 0; i < scopes.size(); i++) {
+      int bit = 1 << i;
+      open.unsure()
+          .getOrDefault(scopes.get(i), List.of())
+          .forEach(claim -> tellings.put(claim, new Telling(claim, false, bit)));
+    }
+    return open.rule().claims().stream()
+        .flatMap(claim -> Stream.ofNullable(tellings.get(claim)))
+        .toList();
+  }
+
+  /**
+   * Returns every set of scopes that can hold together, the largest first, bit i for the scope of
+   * that number: a vehicle has one model, one market and one works, so that scopes which ask for
+   * different ones never do.
+   */
+  private List<Integer> cases(List<Scope> unsure) {
+    Set<Integer> cases = new LinkedHashSet<>();
     for (Scope.Facts supposed : facts.suppositions()) {
-      List<Set<Scope>> growing = new ArrayList<>(List.of(Set.of()));
-      for (Scope scope : unsure) {
-        Kleene holds = scope.holds(supposed);
-        List<Set<Scope>> next = new ArrayList<>();
-        for (Set<Scope> one : growing) {
+      List<Integer> growing = new ArrayList<>(List.of(0));
+      for (int i = 0; i < unsure.size(); i++) {
+        Kleene holds = unsure.get(i).holds(supposed);
+        List<Integer> next = new ArrayList<>();
+        for (int one : growing) {
           if (holds != Kleene.NO) {
-            Set<Scope> with = new LinkedHashSet<>(one);
-            with.add(scope);
-            next.add(with);
+            next.add(one | 1 << i);
           }
           if (holds != Kleene.YES) {
             next.add(one);
@@ -96,7 +124,7 @@ final class AspectJudge {
       cases.addAll(growing);
     }
     return cases.stream()
-        .sorted(Comparator.comparing((Set<Scope> one) -> one.size()).reversed())
+        .sorted(Comparator.comparing((Integer one) -> Integer.bitCount(one)).reversed())
         .toList();
   }
 

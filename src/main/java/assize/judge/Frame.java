@@ -6,6 +6,8 @@ import assize.evidence.Grade;
 import assize.evidence.Manner;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -13,6 +15,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import org.apache.commons.numbers.fraction.BigFraction;
 
@@ -41,11 +44,22 @@ record Frame(
     }
   }
 
+  /** A position's place, and what it holds to be right. */
+  private record Place(List<Expectation> values, Set<String> right) {
+    static Place of(List<Expectation> values) {
+      return new Place(values, Frame.right(values));
+    }
+  }
+
   /** Lays out the positions of the voices that speak. */
   static Frame of(List<Voice> voices) {
+    Map<String, List<Voice>> bySource = new TreeMap<>();
     Map<String, List<Expectation>> saidBy = new LinkedHashMap<>();
-    List<List<Expectation>> positions = new ArrayList<>();
+    Map<Set<Expectation>, List<Expectation>> positions = new LinkedHashMap<>();
     for (Voice voice : voices) {
+      voice
+          .source()
+          .ifPresent(it -> bySource.computeIfAbsent(it, key -> new ArrayList<>()).add(voice));
       if (voice.manner() == Manner.SAYS) {
         if (voice.source().isPresent()) {
           saidBy.merge(voice.source().get(), voice.values(), Frame::joined);
@@ -54,36 +68,52 @@ record Frame(
         }
       }
     }
-    saidBy.values().forEach(values -> addPosition(positions, joined(values, List.of())));
+    saidBy.replaceAll((source, values) -> joined(values, List.of()));
+    saidBy.values().forEach(values -> addPosition(positions, values));
+    List<Place> places = new ArrayList<>(positions.values().stream().map(Place::of).toList());
+    addLeftOpen(voices, places);
+    Map<Set<Expectation>, Integer> numbers = new HashMap<>();
+    for (int i = 0; i < places.size(); i++) {
+      numbers.putIfAbsent(Set.copyOf(places.get(i).values()), i);
+    }
+    List<List<String>> sayers = new ArrayList<>();
+    places.forEach(place -> sayers.add(new ArrayList<>()));
+    Map<String, Integer> said = new HashMap<>();
+    saidBy.forEach(
+        (source, values) -> {
+          Integer number = numbers.get(Set.copyOf(values));
+          if (number == null) {
+            throw new IllegalStateException("no position for what " + source + " says");
+          }
+          said.put(source, number);
+          sayers.get(number).add(source);
+        });
+    Map<String, Long> stands = new TreeMap<>();
+    bySource.forEach(
+        (source, own) -> {
+          Integer number = said.get(source);
+          stands.put(source, number == null ? standing(own, places) : Long.valueOf(1L << number));
+        });
+    return new Frame(places.stream().map(Place::values).toList(), stands, sayers);
+  }
+
+  private static void addPosition(
+      Map<Set<Expectation>, List<Expectation>> positions, List<Expectation> values) {
+    positions.putIfAbsent(Set.copyOf(values), values);
+  }
+
+  /** Makes a position of each value that is left open and that no other holds to be right. */
+  private static void addLeftOpen(List<Voice> voices, List<Place> places) {
+    Set<String> held = new HashSet<>();
+    places.forEach(place -> held.addAll(place.right()));
     for (Voice voice : voices) {
       if (voice.manner() == Manner.LEAVES_OPEN) {
         for (Expectation value : voice.values()) {
-          boolean held =
-              positions.stream().anyMatch(position -> right(position).contains(value.key()));
-          if (!held) {
-            positions.add(List.of(value));
+          if (held.add(value.key())) {
+            places.add(Place.of(List.of(value)));
           }
         }
       }
-    }
-    Map<String, Long> stands = new TreeMap<>();
-    for (Voice voice : voices) {
-      voice.source().ifPresent(source -> stands.put(source, stands(source, voices, positions)));
-    }
-    List<List<String>> sayers = new ArrayList<>();
-    for (List<Expectation> position : positions) {
-      sayers.add(
-          saidBy.entrySet().stream()
-              .filter(said -> same(joined(said.getValue(), List.of()), position))
-              .map(Map.Entry::getKey)
-              .toList());
-    }
-    return new Frame(positions, stands, sayers);
-  }
-
-  private static void addPosition(List<List<Expectation>> positions, List<Expectation> values) {
-    if (positions.stream().noneMatch(position -> same(position, values))) {
-      positions.add(values);
     }
   }
 
@@ -96,10 +126,6 @@ record Frame(
       }
     }
     return List.copyOf(byKey.values());
-  }
-
-  private static boolean same(List<Expectation> one, List<Expectation> other) {
-    return Set.copyOf(one).equals(Set.copyOf(other));
   }
 
   /** Returns the values that earn the most credit: what the position holds to be right. */
@@ -115,46 +141,25 @@ record Frame(
         .collect(Collectors.toCollection(LinkedHashSet::new));
   }
 
-  private static long stands(String source, List<Voice> voices, List<List<Expectation>> positions) {
-    long all = (1L << positions.size() + 1) - 1;
-    long standing = all;
-    List<Expectation> said = List.of();
+  /** Returns what a source that says nothing outright leaves standing. */
+  private static long standing(List<Voice> voices, List<Place> places) {
+    long standing = (1L << places.size() + 1) - 1;
     for (Voice voice : voices) {
-      if (!voice.source().equals(Optional.of(source))) {
-        continue;
-      }
       Set<String> named = voice.values().stream().map(Expectation::key).collect(Collectors.toSet());
-      switch (voice.manner()) {
-        case SAYS -> said = joined(said, voice.values());
-        case LEAVES_OPEN -> standing &= within(positions, named);
-        case RULES_OUT -> standing &= ~touching(positions, named);
-      }
+      standing &=
+          switch (voice.manner()) {
+            case LEAVES_OPEN -> bits(places, named::containsAll);
+            case RULES_OUT -> ~bits(places, right -> right.stream().anyMatch(named::contains));
+            case SAYS -> throw new IllegalStateException("what it says alone stands");
+          };
     }
-    if (said.isEmpty()) {
-      return standing;
-    }
-    for (int i = 0; i < positions.size(); i++) {
-      if (same(positions.get(i), said)) {
-        return 1L << i;
-      }
-    }
-    throw new IllegalStateException("no position for what " + source + " says");
+    return standing;
   }
 
-  private static long within(List<List<Expectation>> positions, Set<String> named) {
+  private static long bits(List<Place> places, Predicate<Set<String>> of) {
     long bits = 0;
-    for (int i = 0; i < positions.size(); i++) {
-      if (named.containsAll(right(positions.get(i)))) {
-        bits |= 1L << i;
-      }
-    }
-    return bits;
-  }
-
-  private static long touching(List<List<Expectation>> positions, Set<String> named) {
-    long bits = 0;
-    for (int i = 0; i < positions.size(); i++) {
-      if (right(positions.get(i)).stream().anyMatch(named::contains)) {
+    for (int i = 0; i < places.size(); i++) {
+      if (of.test(places.get(i).right())) {
         bits |= 1L << i;
       }
     }

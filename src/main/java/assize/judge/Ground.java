@@ -71,12 +71,12 @@ record Ground(
 
   /** Weighs what is said; returns nothing where no position is named. */
   static Optional<Ground> of(
-      RuleSet rules, Map<String, Set<String>> copies, AspectRule rule, List<Voice> voices) {
+      RuleSet rules, Independence<String> copies, AspectRule rule, List<Voice> voices) {
     Frame frame = Frame.of(voices);
     if (frame.positions().isEmpty()) {
       return Optional.empty();
     }
-    Set<String> witnesses = Independence.witnesses(copies, frame.stands());
+    Set<String> witnesses = copies.witnesses(frame.stands());
     Map<String, Integer> weights = weights(rules, voices);
     List<Testimony> testimonies =
         frame.stands().entrySet().stream()
@@ -113,7 +113,7 @@ record Ground(
             outcome.weighing().conflict(),
             outcome.weighing().unassigned(),
             order.stream().map(positions::get).toList(),
-            Speakers.of(frame, weights, copies, order)));
+            Speakers.of(frame, weights, copies, witnesses, order)));
   }
 
   private static Map<String, Integer> weights(RuleSet rules, List<Voice> voices) {

@@ -7,6 +7,7 @@ import assize.ruleset.NumberTable;
 import assize.ruleset.NumberTable.Series;
 import assize.ruleset.RuleSet;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -37,6 +38,16 @@ public final class Judge {
    */
   public static Judgment judge(RuleSet rules, VehicleRecord vehicle, Optional<LocalDate> asOf) {
     return by(rules).judge(vehicle, asOf);
+  }
+
+  /**
+   * Says why a vehicle takes too long to be judged; nothing where it does not.
+   *
+   * @return what there is too much of, in words
+   */
+  public Optional<String> crowded(VehicleRecord vehicle) {
+    return Stretches.crowded(
+        bench, vehicle, BuildDays.of(bench.rules(), vehicle, new ArrayList<>()).days());
   }
 
   /** Judges a vehicle, with everything that a report says of it. */

@@ -27,13 +27,14 @@ final class Speakers {
   /**
    * Returns the sources.
    *
-   * @param copies the sources that each source copies, directly
+   * @param witnesses those of the sources that count
    * @param order the positions of the frame in the order of the judgment
    */
   static List<SourceJudgment> of(
       Frame frame,
       Map<String, Integer> weights,
-      Map<String, Set<String>> copies,
+      Independence<String> copies,
+      Set<String> witnesses,
       List<Integer> order) {
     List<SourceJudgment> sources = new ArrayList<>();
     frame
@@ -45,7 +46,7 @@ final class Speakers {
                         source,
                         weights.getOrDefault(source, 1),
                         reordered(stands, order),
-                        Independence.trace(source, copies, frame.stands()))));
+                        copies.trace(source, frame.stands(), witnesses))));
     return sources;
   }
 

@@ -14,12 +14,16 @@ import java.util.List;
 import java.util.NavigableSet;
 import java.util.Optional;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 
 /**
  * Cuts the possible build days wherever something that concerns the vehicle begins or ends, and
  * joins what is alike again.
  */
 final class Stretches {
+  /** The most date codes found times the pieces that they cut the build days into. */
+  private static final int MOST_CODES_IN_PIECES = 100_000;
+
   private final Bench bench;
   private final VehicleRecord vehicle;
   private final DaySpan build;
@@ -57,6 +61,22 @@ final class Stretches {
     return new Stretches(bench, vehicle, build).cut();
   }
 
+  /** Says whether the date codes that were found cut the build days into too many pieces. */
+  static Optional<String> crowded(Bench bench, VehicleRecord vehicle, DaySpan build) {
+    Stretches stretches = new Stretches(bench, vehicle, build);
+    long codes = stretches.dated.size();
+    int pieces = codes == 0 ? 0 : stretches.starts(MOST_CODES_IN_PIECES / codes).size();
+    return codes * pieces <= MOST_CODES_IN_PIECES
+        ? Optional.empty()
+        : Optional.of(
+            "the "
+                + codes
+                + " date codes found cut the build days into "
+                + pieces
+                + " pieces or more; codes times pieces may be at most "
+                + MOST_CODES_IN_PIECES);
+  }
+
   private void gather(Item item) {
     item.aspects().stream()
         .filter(rule -> rule.aspect() == Aspect.DATE_CODE)
@@ -80,14 +100,25 @@ final class Stretches {
     }
   }
 
-  private List<Cut> cut() {
+  /** Returns the first day of each piece; may end with the first that is more than enough. */
+  private List<LocalDate> starts(long enough) {
     NavigableSet<LocalDate> starts = new TreeSet<>(bench.turns(build));
     starts.add(build.first());
     for (Dated code : dated) {
-      code.meanings().forEach(made -> starts.addAll(code.code().made().cuts(made)));
-      starts.addAll(DateCodes.turns(code.code(), code.meanings(), build));
+      Stream.concat(
+              code.meanings().stream().flatMap(made -> code.code().made().cuts(made).stream()),
+              DateCodes.turns(code.code(), code.meanings(), build).stream())
+          .filter(build::contains)
+          .forEach(starts::add);
+      if (starts.size() > enough) {
+        break;
+      }
     }
-    List<LocalDate> within = List.copyOf(starts.subSet(build.first(), true, build.last(), true));
+    return List.copyOf(starts);
+  }
+
+  private List<Cut> cut() {
+    List<LocalDate> within = starts(Long.MAX_VALUE);
     List<Cut> cuts = new ArrayList<>();
     List<State> before = List.of();
     for (int i = 0; i < within.size(); i++) {

@@ -23,6 +23,8 @@ public final class VehicleFacts implements Scope.Facts {
   private final RuleSet rules;
   private final VehicleRecord vehicle;
   private final DaySpan days;
+  private final List<String> possibleModels;
+  private final List<String> possiblePlants;
 
   /**
    * Keeps what is known.
@@ -33,6 +35,17 @@ public final class VehicleFacts implements Scope.Facts {
     this.rules = rules;
     this.vehicle = vehicle;
     this.days = days;
+    this.possibleModels =
+        vehicle
+            .model()
+            .map(List::of)
+            .orElseGet(
+                () ->
+                    rules.models().values().stream()
+                        .filter(model -> model.built().overlaps(days))
+                        .map(Model::id)
+                        .toList());
+    this.possiblePlants = vehicle.plant().isPresent() ? List.of() : plantsByNumber();
   }
 
   @Override
@@ -42,15 +55,7 @@ public final class VehicleFacts implements Scope.Facts {
 
   /** Returns the model that the record states, else those that were made on the days. */
   List<String> possibleModels() {
-    return vehicle
-        .model()
-        .map(List::of)
-        .orElseGet(
-            () ->
-                rules.models().values().stream()
-                    .filter(model -> model.built().overlaps(days))
-                    .map(Model::id)
-                    .toList());
+    return possibleModels;
   }
 
   /**
@@ -61,7 +66,7 @@ public final class VehicleFacts implements Scope.Facts {
     List<Optional<String>> models = supposed(vehicle.model(), possibleModels());
     List<Optional<String>> markets =
         supposed(vehicle.market(), List.copyOf(rules.markets().keySet()));
-    List<Optional<String>> plants = supposed(vehicle.plant(), plantsByNumber());
+    List<Optional<String>> plants = supposed(vehicle.plant(), possiblePlants);
     if ((long) models.size() * markets.size() * plants.size() > MOST_SUPPOSED) {
       return List.of(this);
     }
@@ -142,7 +147,7 @@ public final class VehicleFacts implements Scope.Facts {
     return vehicle
         .plant()
         .map(plant -> Kleene.of(plants.contains(plant)))
-        .orElseGet(() -> among(plantsByNumber(), plants));
+        .orElseGet(() -> among(possiblePlants, plants));
   }
 
   /** Where the record does not say, the series that its numbers stand in may. */

@@ -41,7 +41,17 @@ public final class WithoutVehicle {
           List.of(),
           new SourceFile("", "").span(0, 0));
 
-  private WithoutVehicle() {}
+  private final AspectJudge judge;
+
+  private WithoutVehicle(RuleSet rules) {
+    VehicleFacts facts = new VehicleFacts(rules, NONE, DaySpan.ALL);
+    this.judge = new AspectJudge(Grounds.of(rules), NONE, facts, DaySpan.ALL, DaySpan.ALL);
+  }
+
+  /** Makes a rule set ready, so that many of its aspects can be weighed. */
+  public static WithoutVehicle by(RuleSet rules) {
+    return new WithoutVehicle(rules);
+  }
 
   /**
    * Weighs what some claims say.
@@ -49,10 +59,7 @@ public final class WithoutVehicle {
    * @param claims of the rule, those that speak
    * @return nothing where no position is named
    */
-  public static Optional<AspectJudgment> weigh(
-      RuleSet rules, String item, AspectRule rule, List<Claim> claims) {
-    VehicleFacts facts = new VehicleFacts(rules, NONE, DaySpan.ALL);
-    return new AspectJudge(Grounds.of(rules), NONE, facts, DaySpan.ALL, DaySpan.ALL)
-        .judge(item, rule, claims);
+  public Optional<AspectJudgment> weigh(String item, AspectRule rule, List<Claim> claims) {
+    return judge.judge(item, rule, claims);
   }
 }

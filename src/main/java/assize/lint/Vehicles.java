@@ -25,9 +25,13 @@ import java.util.stream.Stream;
  * days is left unknown.
  */
 final class Vehicles {
-  /** The most kinds that are looked at. */
+  /** The most kinds that are looked at for one item. */
   private static final int MOST = 20_000;
 
+  /** The most kinds that are looked at for all items together. */
+  private static final int MOST_OF_ALL = 2_000_000;
+
+  private final int most;
   private final RuleSet rules;
   private final List<DaySpan> parting;
   private final Asked asked;
@@ -36,6 +40,8 @@ final class Vehicles {
     this.rules = rules;
     this.parting = scopes.stream().flatMap(Scope::buildDays).toList();
     this.asked = Asked.by(scopes);
+    int items = rules.areas().stream().mapToInt(area -> area.items().size()).sum();
+    this.most = Math.min(MOST, MOST_OF_ALL / Math.max(1, items));
   }
 
   /** Returns the kinds that an item and all its claims tell apart. */
@@ -96,7 +102,7 @@ final class Vehicles {
     }
     for (String one : asked.equipment()) {
       all = each(all, List.of(true, false), (it, fitted) -> withEquipment(it, one, fitted));
-      if (all.size() > MOST) {
+      if (all.size() > most) {
         return Optional.empty();
       }
     }
@@ -105,20 +111,20 @@ final class Vehicles {
       if (table.isPresent()) {
         all = withNumbers(all, table.get(), List.copyOf(one.getValue()));
       }
-      if (all.size() > MOST) {
+      if (all.size() > most) {
         return Optional.empty();
       }
     }
-    return all.size() > MOST ? Optional.empty() : Optional.of(all);
+    return all.size() > most ? Optional.empty() : Optional.of(all);
   }
 
-  private static <T> List<Vehicle> each(
+  private <T> List<Vehicle> each(
       List<Vehicle> all,
       java.util.Collection<T> values,
       java.util.function.BiFunction<Vehicle, T, Vehicle> with) {
     return all.stream()
         .flatMap(it -> values.stream().map(value -> with.apply(it, value)))
-        .limit(MOST + 1L)
+        .limit(most + 1L)
         .toList();
   }
 
@@ -138,7 +144,7 @@ final class Vehicles {
     return new Vehicle(it.model(), it.days(), it.market(), it.plant(), equipment, it.numbers());
   }
 
-  private static List<Vehicle> withNumbers(
+  private List<Vehicle> withNumbers(
       List<Vehicle> all, NumberTable table, List<Scope.Numbers> ranges) {
     List<Vehicle> numbered = new ArrayList<>();
     for (Vehicle it : all) {
@@ -147,7 +153,7 @@ final class Vehicles {
         boolean bears = series.models().isEmpty() || series.models().contains(it.model());
         boolean here =
             series.plant().isEmpty() || it.plant().map(series.plant().get()::equals).orElse(true);
-        if (bears && here && numbered.size() <= MOST) {
+        if (bears && here && numbered.size() <= most) {
           numbers(series, ranges, it.days())
               .forEach(number -> numbered.add(withNumber(it, table.id(), series, number)));
         }

@@ -20,14 +20,20 @@ final class Kinds {
   /** The most kinds that are laid out for one aspect. */
   static final int MOST = 1000;
 
+  /** The most kinds that are laid out where each item has so many. */
+  private static final int MOST_OF_ALL = 200_000;
+
   private static final Question MODEL = new Question.OfModel();
 
   private final RuleSet rules;
   private final Asked asked;
+  private final int most;
 
   private Kinds(RuleSet rules, Asked asked) {
     this.rules = rules;
     this.asked = asked;
+    int items = rules.areas().stream().mapToInt(area -> area.items().size()).sum();
+    this.most = Math.min(MOST, MOST_OF_ALL / Math.max(1, items));
   }
 
   /** Returns them; nothing where they are too many. */
@@ -53,7 +59,7 @@ final class Kinds {
           more.add(one);
         }
       }
-      if (more.size() > MOST) {
+      if (more.size() > most) {
         return Optional.empty();
       }
       kinds = more;

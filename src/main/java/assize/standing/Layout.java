@@ -132,26 +132,16 @@ final class Layout {
   /** Joins kinds into as few descriptions as one fact at a time allows. */
   private static List<Vehicles> joined(
       List<Map<Question, String>> some, List<Map<Question, String>> all) {
-    List<Vehicles> joined = new ArrayList<>();
-    for (Map<Question, String> kind : some) {
-      Map<Question, Set<String>> answers = new LinkedHashMap<>();
-      kind.forEach((question, answer) -> answers.put(question, Set.of(answer)));
-      joined.add(new Vehicles(answers));
-    }
-    boolean again = true;
-    while (again) {
-      again = false;
-      for (int i = 0; i < joined.size() && !again; i++) {
-        for (int j = i + 1; j < joined.size() && !again; j++) {
-          Optional<Vehicles> both = joined.get(i).joined(joined.get(j));
-          if (both.isPresent()) {
-            joined.set(i, both.get());
-            joined.remove(j);
-            again = true;
-          }
-        }
-      }
-    }
+    List<Vehicles> joined =
+        Joining.of(
+            some.stream()
+                .map(
+                    kind -> {
+                      Map<Question, Set<String>> answers = new LinkedHashMap<>();
+                      kind.forEach((question, answer) -> answers.put(question, Set.of(answer)));
+                      return new Vehicles(answers);
+                    })
+                .toList());
     return joined.stream().map(one -> one.without(possible(one, all))).toList();
   }
 

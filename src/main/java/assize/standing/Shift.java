@@ -115,7 +115,8 @@ public record Shift(List<Vehicles> vehicles, DaySpan window, List<Days> days) {
   }
 
   private static Held weigh(Edition edition, AspectRule rule, List<Claim> claims) {
-    return WithoutVehicle.weigh(edition.rules(), edition.item().id(), rule, claims)
+    return WithoutVehicle.by(edition.rules())
+        .weigh(edition.item().id(), rule, claims)
         .map(
             outcome ->
                 new Held(

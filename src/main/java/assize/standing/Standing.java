@@ -22,14 +22,18 @@ public record Standing(AspectRule rule, List<Course> courses, boolean tooMany) {
     courses = List.copyOf(courses);
   }
 
-  /** Lays out what is held of one aspect. */
-  public static Standing of(RuleSet rules, Item item, AspectRule rule) {
+  /**
+   * Lays out what is held of one aspect.
+   *
+   * @param weighing the rule set, made ready
+   */
+  public static Standing of(RuleSet rules, WithoutVehicle weighing, Item item, AspectRule rule) {
     return Layout.of(List.of(rules), scopes(item, rule), one -> speaking(item, rule, one))
         .map(
             groups ->
                 new Standing(
                     rule,
-                    groups.stream().map(group -> course(rules, item, rule, group)).toList(),
+                    groups.stream().map(group -> course(weighing, item, rule, group)).toList(),
                     false))
         .orElseGet(() -> new Standing(rule, List.of(), true));
   }
@@ -48,7 +52,7 @@ public record Standing(AspectRule rule, List<Course> courses, boolean tooMany) {
   }
 
   private static Course course(
-      RuleSet rules, Item item, AspectRule rule, Layout.Group<List<Claim>> group) {
+      WithoutVehicle weighing, Item item, AspectRule rule, Layout.Group<List<Claim>> group) {
     return new Course(
         group.vehicles(),
         group.window(),
@@ -56,9 +60,7 @@ public record Standing(AspectRule rule, List<Course> courses, boolean tooMany) {
             .map(
                 told ->
                     new Stand(
-                        told.days(),
-                        told.what(),
-                        WithoutVehicle.weigh(rules, item.id(), rule, told.what())))
+                        told.days(), told.what(), weighing.weigh(item.id(), rule, told.what())))
             .toList());
   }
 }

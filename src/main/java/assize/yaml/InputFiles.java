@@ -22,6 +22,7 @@ import java.util.stream.Stream;
 /** Reads files of text within bounds; for rule sets and records nothing else opens a file. */
 final class InputFiles {
   static final int LARGEST = 4 * 1024 * 1024;
+  private static final int LARGEST_TOGETHER = 2 * LARGEST;
   private static final int MOST_FILES = 1000;
   private static final int DEEPEST_FOLDER = 16;
   private static final String HEAD = "rules.yaml";
@@ -79,9 +80,20 @@ final class InputFiles {
       return load(path, shown, name, problems).stream().toList();
     }
     List<Loaded> files = new ArrayList<>();
+    long bytes = 0;
     for (Path one : inFolder(path, shown, problems)) {
       String name = path.relativize(one).toString().replace('\\', '/');
-      load(one, shown + "/" + name, name, problems).ifPresent(files::add);
+      Optional<Loaded> loaded = load(one, shown + "/" + name, name, problems);
+      loaded.ifPresent(files::add);
+      bytes += loaded.map(it -> it.fingerprint().bytes()).orElse(0L);
+      if (bytes > LARGEST_TOGETHER) {
+        refuse(
+            Code.FILE_TOO_LARGE,
+            shown + "/" + name,
+            "the files of a rule set may have at most 8 MiB together; with this one they have more",
+            problems);
+        return List.of();
+      }
     }
     return files;
   }

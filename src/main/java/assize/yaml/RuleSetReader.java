@@ -28,6 +28,9 @@ public final class RuleSetReader {
 
   private RuleSetReader() {}
 
+  /** The most entries of all files of a rule set. */
+  private static final int MOST_ENTRIES = 400_000;
+
   /** Reads the rule set at a path: a file, or a folder with {@code rules.yaml} in it. */
   public static Result<RuleSet> read(Path fileOrFolder) {
     return read(fileOrFolder, InputFiles.shown(fileOrFolder));
@@ -74,10 +77,24 @@ public final class RuleSetReader {
     Values values = new Values(problems);
     Sections sections = new Sections(values);
     boolean complete = allLoaded;
+    long entries = 0;
     for (InputFiles.Loaded loaded : files) {
       Optional<Node> root = YamlTree.parse(loaded.file(), problems);
+      entries += root.map(RuleSetReader::entries).orElse(0L);
+      if (entries > MOST_ENTRIES) {
+        problems.add(
+            Code.TOO_MANY_ENTRIES,
+            loaded.file().span(0, 0),
+            "the files of a rule set may have at most "
+                + MOST_ENTRIES
+                + " entries together; with this file they have more");
+        return Result.failed(problems.all());
+      }
       root.ifPresent(it -> sections.add(it, loaded.file().span(0, 0)));
       complete &= root.isPresent();
+    }
+    if (!Crowding.isFree(sections, problems)) {
+      return Result.failed(problems.all());
     }
     Span start = files.get(0).file().span(0, 0);
     RuleSetReader.Reading reading =
@@ -90,6 +107,14 @@ public final class RuleSetReader {
     List<Fingerprint> prints = files.stream().map(InputFiles.Loaded::fingerprint).toList();
     Optional<RuleSet> rules = reading.ruleSet(start, prints, complete);
     return new Result<>(rules.filter(it -> !problems.hasErrors()), problems.all());
+  }
+
+  /** Counts a tree and all that is in it. */
+  private static long entries(Node node) {
+    return node.match(
+        mapping -> 1 + mapping.entries().stream().mapToLong(it -> entries(it.value())).sum(),
+        list -> 1 + list.nodes().stream().mapToLong(RuleSetReader::entries).sum(),
+        text -> 1L);
   }
 
   private static Vocabulary defined(Sections sections, Values values, boolean complete) {
@@ -169,7 +194,9 @@ public final class RuleSetReader {
               files,
               accepted(complete),
               new Defined(defined()));
-      RuleSetChecks.ALL.forEach(it -> it.check(rules, places, values.problems()));
+      if (Crowding.isFree(rules, places, values.problems())) {
+        RuleSetChecks.ALL.forEach(it -> it.check(rules, places, values.problems()));
+      }
       return Optional.of(rules);
     }
 

@@ -8,12 +8,15 @@ import assize.record.Trace;
 import assize.ruleset.Item;
 import assize.shape.RecordShapes;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
 /** Reads what the vehicle itself shows of what is right. */
 final class TraceReader {
+  private static final int MOST = 1000;
+
   private final Map<String, Item> items;
   private final Vocabulary names;
   private final Names evidence;
@@ -28,19 +31,28 @@ final class TraceReader {
 
   List<Trace> read(Optional<Node.Entry> section) {
     List<Trace> traces = new ArrayList<>();
+    Map<String, Integer> onItems = new HashMap<>();
     for (Node.Entry entry : values.list(section, "a list of traces")) {
-      values.mapping(entry, "a trace").flatMap(this::trace).ifPresent(traces::add);
-      tooMany(traces);
+      if (traces.size() == MOST) {
+        values
+            .problems()
+            .add(
+                Code.TOO_MANY,
+                entry.at(),
+                "a record may have at most " + MOST + " traces; this is one more");
+        return traces;
+      }
+      Optional<Trace> trace = values.mapping(entry, "a trace").flatMap(this::trace);
+      trace.ifPresent(
+          it -> {
+            traces.add(it);
+            tooMany(it, onItems.merge(it.item(), 1, Integer::sum));
+          });
     }
     return traces;
   }
 
-  private void tooMany(List<Trace> traces) {
-    if (traces.isEmpty()) {
-      return;
-    }
-    Trace last = traces.get(traces.size() - 1);
-    long onItem = traces.stream().filter(it -> it.item().equals(last.item())).count();
+  private void tooMany(Trace last, int onItem) {
     boolean wide =
         last.values().values().stream().anyMatch(it -> it.size() > TangledClaimsCheck.MOST_TRACES);
     if (onItem > TangledClaimsCheck.MOST_TRACES || wide) {

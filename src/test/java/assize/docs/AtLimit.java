@@ -164,10 +164,11 @@ interface AtLimit {
     all.put("cells of a filled-in workbook", AtLimit::cells);
     all.put("bytes of a page that `vouch` checks", AtLimit::page);
     all.put("bytes of a record's secret", AtLimit::secret);
+    all.putAll(CrowdedRules.all());
     return all;
   }
 
-  private static String join(long n, LongFunction<String> one, String between) {
+  static String join(long n, LongFunction<String> one, String between) {
     return LongStream.range(0, n).mapToObj(one).collect(Collectors.joining(between));
   }
 
@@ -175,7 +176,7 @@ interface AtLimit {
     return RECORD + "evidence: {paper: {document: \"" + path + "\"}}";
   }
 
-  private static String run(String... words) {
+  static String run(String... words) {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     PrintStream said = new PrintStream(bytes, true, StandardCharsets.UTF_8);
     Main.run(new Terminal(said, said, false), words);

@@ -8,6 +8,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 class IndependenceTest {
@@ -16,33 +18,35 @@ class IndependenceTest {
 
   @Test
   void aCopyThatRepeatsAddsNothing() {
-    assertThat(Independence.witnesses(CHAIN, stands("guide", 1, "article", 1, "drawing", 1)))
+    assertThat(Independence.of(CHAIN).witnesses(stands("guide", 1, "article", 1, "drawing", 1)))
         .containsExactly("drawing");
   }
 
   @Test
   void aCopyThatDiffersCounts() {
-    assertThat(Independence.witnesses(CHAIN, stands("guide", 1, "article", 2, "drawing", 2)))
+    assertThat(Independence.of(CHAIN).witnesses(stands("guide", 1, "article", 2, "drawing", 2)))
         .containsExactly("guide", "drawing");
   }
 
   @Test
   void copyingCarriesOverSourcesThatDoNotSpeakOrDiffer() {
-    assertThat(Independence.witnesses(CHAIN, stands("guide", 1, "drawing", 1)))
+    assertThat(Independence.of(CHAIN).witnesses(stands("guide", 1, "drawing", 1)))
         .containsExactly("drawing");
-    assertThat(Independence.witnesses(CHAIN, stands("guide", 1, "article", 2, "drawing", 1)))
+    assertThat(Independence.of(CHAIN).witnesses(stands("guide", 1, "article", 2, "drawing", 1)))
         .containsExactly("article", "drawing");
   }
 
   @Test
   void whereTheOriginalIsSilentItsCopyStandsForIt() {
-    assertThat(Independence.witnesses(CHAIN, stands("guide", 1, "article", 1)))
+    assertThat(Independence.of(CHAIN).witnesses(stands("guide", 1, "article", 1)))
         .containsExactly("article");
   }
 
   @Test
   void sourcesThatSayTheSameWithoutCopyingBothCount() {
-    assertThat(Independence.witnesses(Map.of(), stands("photo", 1, "drawing", 1)))
+    assertThat(
+            Independence.of(Map.<String, Set<String>>of())
+                .witnesses(stands("photo", 1, "drawing", 1)))
         .containsExactly("photo", "drawing");
   }
 
@@ -50,12 +54,11 @@ class IndependenceTest {
   void theWayToTheWitnessIsTraced() {
     Map<String, Long> stands = stands("guide", 1, "article", 1, "drawing", 1);
 
-    assertThat(Independence.trace("guide", CHAIN, stands))
+    assertThat(trace("guide", CHAIN, stands)).containsExactly("guide", "article", "drawing");
+    assertThat(trace("drawing", CHAIN, stands)).containsExactly("drawing");
+    assertThat(trace("guide", CHAIN, stands("guide", 1, "drawing", 1)))
         .containsExactly("guide", "article", "drawing");
-    assertThat(Independence.trace("drawing", CHAIN, stands)).containsExactly("drawing");
-    assertThat(Independence.trace("guide", CHAIN, stands("guide", 1, "drawing", 1)))
-        .containsExactly("guide", "article", "drawing");
-    assertThatThrownBy(() -> Independence.trace("letter", CHAIN, stands))
+    assertThatThrownBy(() -> trace("letter", CHAIN, stands))
         .isInstanceOf(IllegalArgumentException.class);
   }
 
@@ -64,22 +67,22 @@ class IndependenceTest {
     Map<String, Set<String>> copies =
         Map.of("guide", Set.of("article", "drawing"), "article", Set.of("drawing"));
 
-    assertThat(Independence.trace("guide", copies, stands("guide", 1, "article", 1, "drawing", 1)))
+    assertThat(trace("guide", copies, stands("guide", 1, "article", 1, "drawing", 1)))
         .containsExactly("guide", "drawing");
   }
 
   @Test
   void copiedSourcesAreNamedNearestFirst() {
-    assertThat(Independence.copied("guide", CHAIN)).containsExactly("article", "drawing");
-    assertThat(Independence.copied("drawing", CHAIN)).isEmpty();
+    assertThat(Independence.of(CHAIN).copied("guide")).containsExactly("article", "drawing");
+    assertThat(Independence.of(CHAIN).copied("drawing")).isEmpty();
   }
 
   @Test
   void noSourceCopiesItselfEvenInACircle() {
     Map<String, Set<String>> circle = Map.of("a", Set.of("b"), "b", Set.of("a"));
 
-    assertThat(Independence.copied("a", circle)).containsExactly("b");
-    assertThat(Independence.witnesses(circle, stands("a", 1))).containsExactly("a");
+    assertThat(Independence.of(circle).copied("a")).containsExactly("b");
+    assertThat(Independence.of(circle).witnesses(stands("a", 1))).containsExactly("a");
   }
 
   @Test
@@ -111,9 +114,56 @@ class IndependenceTest {
       copies.put(i, Set.of(i + 1));
     }
     assertThat(Independence.circle(copies)).isEmpty();
-    assertThat(Independence.trace(0, copies, Map.of(0, 1L, length, 1L))).hasSize(length + 1);
+    assertThat(trace(0, copies, Map.of(0, 1L, length, 1L))).hasSize(length + 1);
     copies.put(length, Set.of(0));
     assertThat(Independence.circle(copies).orElseThrow()).hasSize(length + 1);
+  }
+
+  /** Rows of sources that each copy the whole row before: every way through them is as short. */
+  @Test
+  void aNetOfCopiesIsFollowedOnceFromEachSource() {
+    int wide = 25;
+    Map<Integer, Set<Integer>> copies = new HashMap<>();
+    Map<Integer, Long> stands = new LinkedHashMap<>();
+    for (int i = 0; i < wide * wide; i++) {
+      stands.put(i, 1L);
+      if (i >= wide) {
+        int row = (i / wide - 1) * wide;
+        copies.put(i, IntStream.range(row, row + wide).boxed().collect(Collectors.toSet()));
+      }
+    }
+    Looked looked = new Looked(copies);
+    Independence<Integer> independence = Independence.of(looked);
+    for (int i = 0; i < 100; i++) {
+      Set<Integer> witnesses = independence.witnesses(stands);
+      assertThat(witnesses).hasSize(wide);
+      assertThat(stands.keySet())
+          .allMatch(it -> independence.trace(it, stands, witnesses).size() == it / wide + 1);
+    }
+    int all = wide * wide;
+    assertThat(looked.asked).isLessThanOrEqualTo(all * (all + 1));
+  }
+
+  /** Counts how often it is asked what a source copies. */
+  private static final class Looked extends HashMap<Integer, Set<Integer>> {
+    private static final long serialVersionUID = 1;
+    private int asked;
+
+    Looked(Map<Integer, Set<Integer>> copies) {
+      super(copies);
+    }
+
+    @Override
+    public Set<Integer> getOrDefault(Object source, Set<Integer> none) {
+      asked++;
+      return super.getOrDefault(source, none);
+    }
+  }
+
+  private static <S extends Comparable<? super S>> List<S> trace(
+      S source, Map<S, Set<S>> copies, Map<S, Long> stands) {
+    Independence<S> independence = Independence.of(copies);
+    return independence.trace(source, stands, independence.witnesses(stands));
   }
 
   private static Map<String, Long> stands(Object... pairs) {

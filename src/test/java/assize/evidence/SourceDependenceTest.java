@@ -28,7 +28,7 @@ class SourceDependenceTest {
   void witnessesNeverBelieveTheWrongAnswerMost(List<String> row) {
     List<String> values = row.subList(1, 6).stream().distinct().toList();
     Map<String, Long> stands = stands(row, values);
-    Set<String> witnesses = Independence.witnesses(COPIES, stands);
+    Set<String> witnesses = Independence.of(COPIES).witnesses(stands);
     int truth = values.indexOf(row.get(6));
 
     Weighing weighing = weigh(values, stands, witnesses);
@@ -58,7 +58,7 @@ class SourceDependenceTest {
   @ParameterizedTest
   @MethodSource("questions")
   void aCopyThatChangedItsValueIsAWitness(List<String> row) {
-    Set<String> witnesses = Independence.witnesses(COPIES, stands(row, row));
+    Set<String> witnesses = Independence.of(COPIES).witnesses(stands(row, row));
 
     assertThat(witnesses).contains("S1", "S2", "S3").doesNotContain("S4");
     assertThat(witnesses.contains("S5")).isEqualTo(!row.get(5).equals(row.get(3)));

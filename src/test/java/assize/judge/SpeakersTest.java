@@ -97,9 +97,10 @@ class SpeakersTest {
   void withoutAVehicleTheySpeakAlike() {
     RuleSet rules = Judging.rules(RULES);
     AspectRule rule = rules.items().findFirst().orElseThrow().aspects().get(0);
-    AspectJudgment weighed = WithoutVehicle.weigh(rules, "bed", rule, rule.claims()).orElseThrow();
+    WithoutVehicle weighing = WithoutVehicle.by(rules);
+    AspectJudgment weighed = weighing.weigh("bed", rule, rule.claims()).orElseThrow();
     assertThat(weighed.sources()).isEqualTo(bed("").sources());
     assertThat(weighed.verdict()).isEqualTo(Verdict.NOT_SHOWN);
-    assertThat(WithoutVehicle.weigh(rules, "bed", rule, List.of())).isEmpty();
+    assertThat(weighing.weigh("bed", rule, List.of())).isEmpty();
   }
 }

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import assize.date.DaySpan;
 import assize.editions.Yard;
 import assize.evidence.DisputeState;
+import assize.judge.WithoutVehicle;
 import assize.judgment.AspectJudgment;
 import assize.ruleset.AspectRule;
 import assize.ruleset.Item;
@@ -24,7 +25,7 @@ class StandingTest {
 
   private static Standing of(RuleSet rules, String id) {
     Item item = rules.items().filter(one -> one.id().equals(id)).findFirst().orElseThrow();
-    return Standing.of(rules, item, item.aspects().get(0));
+    return Standing.of(rules, WithoutVehicle.by(rules), item, item.aspects().get(0));
   }
 
   private static DaySpan days(String first, String last) {
@@ -99,7 +100,7 @@ class StandingTest {
     Set<Question> asked = Asking.by(item.aspects().get(0).claims().get(0).scope());
     assertThat(asked).contains(new Question.OfNumber("chassis"));
     List<Vehicles> all =
-        Standing.of(truck, item, item.aspects().get(0)).courses().stream()
+        Standing.of(truck, WithoutVehicle.by(truck), item, item.aspects().get(0)).courses().stream()
             .flatMap(course -> course.vehicles().stream())
             .toList();
     assertThat(all)
@@ -125,7 +126,7 @@ class StandingTest {
           .forEach(
               item -> {
                 for (AspectRule rule : item.aspects()) {
-                  Standing standing = Standing.of(rules, item, rule);
+                  Standing standing = Standing.of(rules, WithoutVehicle.by(rules), item, rule);
                   assertThat(standing.tooMany()).as(item.id()).isFalse();
                   assertThat(standing.courses()).as(item.id()).isNotEmpty();
                   standing.courses().forEach(course -> isInOrder(item, course));

@@ -30,18 +30,21 @@ record Course(String name, String says, int from, int times, Preparing preparing
   private static final int ITEMS = 100;
   private static final int SOURCES = 40;
 
-  static final List<Course> ALL =
-      List.of(
-          new Course("items", "items, `judge`", 250, 5, Course::items),
-          new Course("records", "records of 100 items, `judge`", 4, 6, Course::records),
-          new Course("sources", "sources on each of 100 items, `judge`", 4, 4, Course::sources),
-          new Course("photos", "photos, `judge`", 1, 6, Course::photos),
-          new Course("merge", "items of which half are new, `merge`", 250, 5, Course::merge),
-          new Course("lint", "items, `lint` of a rule set", 250, 5, Course::lint),
-          new Course("lint-record", "items, `lint` of a record", 250, 5, Course::lintRecord),
-          new Course("roster", "records of 100 items, `roster`", 8, 6, Course::roster),
-          new Course("guide", "items, `guide`", 250, 5, Course::guide),
-          new Course("sheet", "items, `sheet`", 250, 5, Course::sheet));
+  static final List<Course> ALL = Stream.concat(plain(), Crowd.courses()).toList();
+
+  private static Stream<Course> plain() {
+    return Stream.of(
+        new Course("items", "items, `judge`", 250, 5, Course::items),
+        new Course("records", "records of 100 items, `judge`", 4, 6, Course::records),
+        new Course("sources", "sources on each of 100 items, `judge`", 4, 4, Course::sources),
+        new Course("photos", "photos, `judge`", 1, 6, Course::photos),
+        new Course("merge", "items of which half are new, `merge`", 250, 5, Course::merge),
+        new Course("lint", "items, `lint` of a rule set", 250, 5, Course::lint),
+        new Course("lint-record", "items, `lint` of a record", 250, 5, Course::lintRecord),
+        new Course("roster", "records of 100 items, `roster`", 8, 6, Course::roster),
+        new Course("guide", "items, `guide`", 250, 5, Course::guide),
+        new Course("sheet", "items, `sheet`", 250, 5, Course::sheet));
+  }
 
   /** A command that is ready to be run again and again. */
   interface Run {

@@ -14,7 +14,9 @@ import assize.ruleset.AspectRule;
 import assize.ruleset.RuleSet;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
@@ -29,6 +31,7 @@ final class Claims {
   private final VehicleRecord vehicle;
   private final VehicleRecord facts;
   private final boolean listed;
+  private final Map<LocalDate, VehicleFacts> known = new HashMap<>();
 
   /**
    * Begins with a rule set and a record.
@@ -45,7 +48,9 @@ final class Claims {
 
   /** Says whether a claim speaks, or may speak, of this vehicle if it was built on that day. */
   boolean speaks(Claim claim, LocalDate day) {
-    return claim.scope().holds(new VehicleFacts(rules, facts, DaySpan.day(day))) != Kleene.NO;
+    VehicleFacts onDay =
+        known.computeIfAbsent(day, it -> new VehicleFacts(rules, facts, DaySpan.day(it)));
+    return claim.scope().holds(onDay) != Kleene.NO;
   }
 
   /** Returns the sources of a position, those that add nothing last. */

@@ -10,7 +10,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 
@@ -18,14 +17,15 @@ import java.util.stream.Collectors;
 final class CopyViews {
   private final Reading reading;
   private final TestimonyViews testimonies;
-  private final Map<String, Set<String>> copies;
+  private final Independence<String> copies;
 
   CopyViews(Reading reading, TestimonyViews testimonies) {
     this.reading = reading;
     this.testimonies = testimonies;
     this.copies =
-        reading.judgment().rules().sources().values().stream()
-            .collect(Collectors.toMap(Source::id, Source::copies));
+        Independence.of(
+            reading.judgment().rules().sources().values().stream()
+                .collect(Collectors.toMap(Source::id, Source::copies)));
   }
 
   /** Returns a tree for each source that others copy; none where every source stands alone. */
@@ -54,7 +54,7 @@ final class CopyViews {
     Map<String, String> originals = new LinkedHashMap<>();
     for (SourceJudgment one : speaking.values()) {
       if (one.isWitness()) {
-        Independence.copied(one.source(), copies).stream()
+        copies.copied(one.source()).stream()
             .filter(speaking::containsKey)
             .findFirst()
             .ifPresent(original -> originals.put(one.source(), original));
@@ -87,7 +87,7 @@ final class CopyViews {
   private String counts(SourceJudgment source, Function<String, Optional<SourceJudgment>> speaker) {
     boolean differs =
         source.isWitness()
-            && Independence.copied(source.source(), copies).stream()
+            && copies.copied(source.source()).stream()
                 .anyMatch(original -> speaker.apply(original).isPresent());
     return differs
         ? "counts as a witness, since it differs from what it copies"

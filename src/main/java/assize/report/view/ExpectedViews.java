@@ -2,12 +2,10 @@ package assize.report.view;
 
 import assize.aspect.Aspect;
 import assize.aspect.Expectation;
-import assize.date.DaySpan;
 import assize.evidence.Claim;
 import assize.evidence.Kleene;
 import assize.evidence.Manner;
 import assize.evidence.Scope;
-import assize.judge.VehicleFacts;
 import assize.judgment.AspectJudgment;
 import assize.judgment.ItemJudgment;
 import assize.judgment.PositionJudgment;
@@ -47,7 +45,8 @@ final class ExpectedViews {
     for (int from = 0; from < reading.stretches(); ) {
       List<WalkExpected> values = within(one, rule, from);
       int to = from;
-      while (to + 1 < reading.stretches() && within(one, rule, to + 1).equals(values)) {
+      while (to + 1 < reading.stretches()
+          && (Spans.isUnchanged(one, to + 1) || within(one, rule, to + 1).equals(values))) {
         to++;
       }
       if (!values.isEmpty()) {
@@ -90,11 +89,7 @@ final class ExpectedViews {
     if (here.isEmpty()) {
       return List.of();
     }
-    Scope.Facts facts =
-        new VehicleFacts(
-            reading.judgment().rules(),
-            reading.judgment().vehicle(),
-            DaySpan.day(reading.dayOf(stretch)));
+    Scope.Facts facts = reading.facts(stretch);
     boolean unsure =
         rule.claims().stream().anyMatch(claim -> claim.scope().holds(facts) == Kleene.UNKNOWN);
     return unsure ? claims(one.item(), rule, facts) : positions(one.item(), here.get(), stretch);

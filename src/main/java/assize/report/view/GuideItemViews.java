@@ -5,6 +5,7 @@ import assize.aspect.DateCodePattern;
 import assize.aspect.Expectation;
 import assize.evidence.Claim;
 import assize.evidence.DisputeState;
+import assize.judge.WithoutVehicle;
 import assize.report.view.GuideItemView.AspectView;
 import assize.report.view.GuideItemView.CourseView;
 import assize.report.view.GuideItemView.Saying;
@@ -27,10 +28,12 @@ final class GuideItemViews {
 
   private final GuideReading reading;
   private final GuideCourses courses;
+  private final WithoutVehicle weighing;
 
   GuideItemViews(GuideReading reading) {
     this.reading = reading;
     this.courses = new GuideCourses(reading);
+    this.weighing = WithoutVehicle.by(reading.rules());
   }
 
   GuideItemView view(Item item, int number) {
@@ -49,7 +52,7 @@ final class GuideItemViews {
   }
 
   private AspectView aspect(Item item, AspectRule rule) {
-    Standing standing = Standing.of(reading.rules(), item, rule);
+    Standing standing = Standing.of(reading.rules(), weighing, item, rule);
     List<Saying> sayings = sayings(item, rule);
     List<CourseView> views = new ArrayList<>();
     boolean only = standing.courses().size() == 1;

@@ -49,6 +49,7 @@ final class ItemViews {
             one,
             Spans.join(
                 reading,
+                one,
                 i -> span(one, i),
                 (span, days) ->
                     new ItemView.Span(days, span.applies(), span.aspects(), span.sums()))),

@@ -2,6 +2,7 @@ package assize.report.view;
 
 import assize.date.DaySpan;
 import assize.date.DayWords;
+import assize.judge.VehicleFacts;
 import assize.judgment.Judgment;
 import assize.judgment.Stretch;
 import assize.record.VehicleRecord;
@@ -16,6 +17,7 @@ final class Reading {
   private final RuleWords words;
   private final Claims claims;
   private final Map<String, Item> items = new HashMap<>();
+  private final Map<Integer, VehicleFacts> facts = new HashMap<>();
 
   Reading(Judgment judgment) {
     this(judgment, true);
@@ -59,6 +61,13 @@ final class Reading {
   /** Returns the first day of a stretch, for which everything in it holds. */
   LocalDate dayOf(int stretch) {
     return judgment.stretches().get(stretch).days().first();
+  }
+
+  /** Returns what is known of the vehicle on the first day of a stretch. */
+  VehicleFacts facts(int stretch) {
+    return facts.computeIfAbsent(
+        stretch,
+        it -> new VehicleFacts(judgment.rules(), judgment.vehicle(), DaySpan.day(dayOf(stretch))));
   }
 
   /** Returns the days from one stretch to another in words, or nothing where they are all. */

@@ -1,7 +1,6 @@
 package assize.report.view;
 
 import assize.aspect.Finding;
-import assize.date.DaySpan;
 import assize.date.DayWords;
 import assize.evidence.Kleene;
 import assize.judge.VehicleFacts;
@@ -175,11 +174,7 @@ public final class WalkViews {
 
   private Case asCase(ItemJudgment one, int stretch) {
     ItemInStretch here = one.stretches().get(stretch);
-    VehicleFacts facts =
-        new VehicleFacts(
-            reading.judgment().rules(),
-            reading.judgment().vehicle(),
-            DaySpan.day(reading.dayOf(stretch)));
+    VehicleFacts facts = reading.facts(stretch);
     return here.applies() == Kleene.NO
         ? new Case(true, "")
         : new Case(false, scopes.open(one.item().scope(), facts));

@@ -1,0 +1,67 @@
+package assize.judge;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import assize.aspect.Expectation;
+import assize.evidence.Manner;
+import assize.judge.Frame.Voice;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import org.apache.commons.numbers.fraction.BigFraction;
+import org.junit.jupiter.api.Test;
+
+/** What sources leave standing, of so many that each may be looked at a few times only. */
+class FrameTest {
+  private static final int MANY = 60_000;
+
+  private static Voice voice(String source, Manner manner, int value) {
+    return new Voice(
+        Optional.of(source),
+        Optional.empty(),
+        manner,
+        List.of(new Expectation.Word("w" + value, BigFraction.ONE)));
+  }
+
+  @Test
+  void laysOutManySources() {
+    Frame frame =
+        Frame.of(
+            IntStream.range(0, MANY).mapToObj(i -> voice("s" + i, Manner.SAYS, i % 3)).toList());
+    assertThat(frame.positions()).hasSize(3);
+    assertThat(frame.sayers()).allMatch(it -> it.size() == MANY / 3);
+    assertThat(frame.stands()).hasSize(MANY).containsEntry("s7", 0b10L);
+  }
+
+  @Test
+  void laysOutManyClaimsOfOneSource() {
+    Frame frame =
+        Frame.of(IntStream.range(0, MANY).mapToObj(i -> voice("s", Manner.SAYS, i % 3)).toList());
+    assertThat(frame.positions()).hasSize(1);
+    assertThat(frame.positions().get(0)).hasSize(3);
+    assertThat(frame.stands()).containsOnlyKeys("s").containsEntry("s", 1L);
+  }
+
+  @Test
+  void laysOutManyThatRuleOut() {
+    List<Voice> voices =
+        IntStream.range(0, MANY)
+            .mapToObj(i -> i < 3 ? voice("s" + i, Manner.SAYS, i) : voice("t", Manner.RULES_OUT, 1))
+            .toList();
+    assertThat(Frame.of(voices).stands()).containsEntry("t", 0b1101L);
+  }
+
+  /** What one source leaves open and says is what it says. */
+  @Test
+  void sayingOutweighsLeavingOpen() {
+    Frame frame =
+        Frame.of(
+            List.of(
+                voice("a", Manner.LEAVES_OPEN, 1),
+                voice("a", Manner.SAYS, 2),
+                voice("b", Manner.LEAVES_OPEN, 1)));
+    assertThat(frame.positions()).hasSize(2);
+    assertThat(frame.stands()).containsEntry("a", 0b01L).containsEntry("b", 0b10L);
+    assertThat(frame.sayers()).containsExactly(List.of("a"), List.of());
+  }
+}
