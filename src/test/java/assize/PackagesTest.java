@@ -51,7 +51,7 @@ class PackagesTest {
         "editions", and(facts, "ruleset", "record", "judgment", "judge", "standing", "diagnostic"));
     MAY_IMPORT.put("photo", Set.of("text", "diagnostic"));
     MAY_IMPORT.put("shell", Set.of());
-    MAY_IMPORT.put("share", and(facts, "ruleset", "record", "judgment"));
+    MAY_IMPORT.put("share", and(facts, "ruleset", "record", "judgment", "judge"));
     MAY_IMPORT.put("report.drawing", and(facts));
     MAY_IMPORT.put(
         "report.view",

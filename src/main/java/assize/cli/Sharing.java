@@ -107,8 +107,7 @@ final class Sharing implements Reports.Made {
           .map(Sharing::boxes)
           .ifPresent(
               boxes ->
-                  wanted.add(
-                      new Pictures.Wanted(key, one.file(), one.at(), one.words(), boxes)));
+                  wanted.add(new Pictures.Wanted(key, one.file(), one.at(), one.words(), boxes)));
     }
     return wanted;
   }
@@ -179,7 +178,9 @@ final class Sharing implements Reports.Made {
     return faults.stream().map(fault -> "in " + fault.where() + ": " + fault.what()).toList();
   }
 
-  /** Masks private words, and whole numbers too: none is left by now, unless by a mistake of ours. */
+  /**
+   * Masks private words, and whole numbers too: none is left by now, unless by a mistake of ours.
+   */
   private String hidden(String text) {
     return copy.masking().whole(mask.text(text));
   }

@@ -8,9 +8,11 @@ import assize.report.text.Json;
 import assize.report.text.Visible;
 import assize.ruleset.NumberTable;
 import assize.ruleset.RuleSet;
+import assize.share.Hidden;
 import assize.share.Key;
 import assize.share.Mask;
 import assize.share.MaskedNumber;
+import assize.share.Masking;
 import assize.share.Secret;
 import assize.text.Parsed;
 import java.io.IOException;
@@ -22,6 +24,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -129,8 +132,11 @@ final class VouchCommand implements Callable<Integer> {
 
   private int show(Inputs.Read read, Path kept, Secret secret) {
     VehicleRecord vehicle = read.vehicle();
-    Mask mask = Mask.of(vehicle.numbers().values(), vehicle.unsharedWords());
+    Masking masking = Masking.of(read.judge(), read.rules(), vehicle);
+    Mask words = masking.ofWords();
+    Iterator<Hidden> hidden = masking.numbers().iterator();
     for (Map.Entry<String, String> one : vehicle.numbers().entrySet()) {
+      String masked = words.text(hidden.next().masked());
       Key key = secret.key(vehicle.id(), one.getKey());
       String name = name(read.rules(), one.getKey());
       terminal.result(
@@ -138,7 +144,7 @@ final class VouchCommand implements Callable<Integer> {
               ? Json.object()
                   .text("table", one.getKey())
                   .text("number", one.getValue())
-                  .text("masked", mask.text(one.getValue()))
+                  .text("masked", masked)
                   .text("fingerprint", key.fingerprint(one.getValue()))
                   .text("words", key.words())
                   .text("secret", kept.toString())
@@ -147,7 +153,7 @@ final class VouchCommand implements Callable<Integer> {
                   .toString()
               : String.join(
                   "\n",
-                  name + " " + one.getValue() + ", masked " + mask.text(one.getValue()),
+                  name + " " + one.getValue() + ", masked " + masked,
                   "  fingerprint    " + key.fingerprint(one.getValue()),
                   "  opening words  " + key.words(),
                   "  secret         " + Visible.of(SecretFile.words(kept, secret))));

@@ -16,8 +16,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
-import org.jspecify.annotations.Nullable;
 
 /**
  * When a vehicle was built: by its record, else by its numbers, else by its model's production; and
@@ -88,11 +86,11 @@ final class BuildDays {
    */
   private void number(String tableId, String number) {
     NumberTable table = rules.numbers().get(tableId);
-    List<Reading> readings =
-        vehicle.possibleNumbers(tableId).stream().flatMap(one -> reading(table, one)).toList();
-    if (readings.isEmpty()) {
+    if (table == null || vehicle.possibleNumbers(tableId).isEmpty()) {
       return;
     }
+    List<Reading> readings =
+        vehicle.possibleNumbers(tableId).stream().map(one -> reading(table, one)).toList();
     String name = table.name() + " " + number;
     if (readings.stream().allMatch(it -> it.used().isEmpty())) {
       remark(Remark.Kind.NUMBER, name + " fits no series of this rule set's table.");
@@ -141,13 +139,10 @@ final class BuildDays {
     }
   }
 
-  private Stream<Reading> reading(@Nullable NumberTable table, String number) {
-    if (table == null) {
-      return Stream.empty();
-    }
+  private Reading reading(NumberTable table, String number) {
     List<Dated> all = NumberDating.of(table, number);
     List<Dated> fitting = all.stream().filter(this::fitsVehicle).toList();
-    return Stream.of(new Reading(fitting.isEmpty() ? all : fitting, !fitting.isEmpty()));
+    return new Reading(fitting.isEmpty() ? all : fitting, !fitting.isEmpty());
   }
 
   private boolean fitsVehicle(Dated dated) {

@@ -61,8 +61,8 @@ public record VehicleRecord(
   }
 
   /**
-   * Returns the numbers of a table one of which it bears: its own, unless that is masked. None where
-   * nothing is known.
+   * Returns the numbers of a table one of which it bears: its own, unless that is masked. None
+   * where nothing is known.
    */
   public List<String> possibleNumbers(String table) {
     return Optional.ofNullable(oneOf.get(table))

@@ -137,7 +137,8 @@ final class Lookalikes {
 
   /** Returns the numbers around one, parted where they are masked differently or dated so. */
   private List<Cell> cells(Series series) {
-    // Three letters and digits are masked, so where a digit is among them nine of ten look the same.
+    // Three letters and digits are masked, so where a digit is among them nine of ten look the
+    // same.
     int step = Folded.of(series.suffix()).length() < ENDING ? 10 : 1;
     List<Cell> cells = new ArrayList<>();
     for (NumberRun run : runs(series)) {

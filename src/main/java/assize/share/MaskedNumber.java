@@ -46,6 +46,7 @@ public final class MaskedNumber {
   /**
    * Says whether a number is written as its masked form shows it: what is not masked is the same,
    * and each x stands for one letter or digit, three or more for any without something between.
+   * Where no digit is shown before them the length of the number is hidden, and its spaces too.
    * Capitals, the width of letters and the kind of dash or space make no difference.
    */
   public static boolean isOf(String masked, String number) {
@@ -55,7 +56,8 @@ public final class MaskedNumber {
     reached.set(0);
     for (int at = 0; at < form.length; ) {
       int run = run(form, at);
-      reached = run == 0 ? same(form[at], told, reached) : letters(run, told, reached);
+      boolean parted = run == WORD && at + run == form.length && !followsDigit(form, at);
+      reached = run == 0 ? same(form[at], told, reached) : letters(run, parted, told, reached);
       at += Math.max(run, 1);
     }
     return reached.get(told.length);
@@ -83,17 +85,27 @@ public final class MaskedNumber {
     return reached;
   }
 
-  private static BitSet letters(int run, int[] told, BitSet from) {
+  private static boolean followsDigit(int[] form, int at) {
+    int before = at - 1;
+    while (before >= 0 && !Character.isLetterOrDigit(form[before])) {
+      before--;
+    }
+    return before >= 0 && Character.isDigit(form[before]);
+  }
+
+  /** Goes on over masked letters and digits; where they may be parted, over what is between too. */
+  private static BitSet letters(int run, boolean parted, int[] told, BitSet from) {
     BitSet reached = new BitSet(told.length + 1);
     from.stream()
         .forEach(
             start -> {
               int most = run < WORD ? run : told.length;
               for (int n = 1; n <= most && start + n <= told.length; n++) {
-                if (!Character.isLetterOrDigit(told[start + n - 1])) {
+                boolean letter = Character.isLetterOrDigit(told[start + n - 1]);
+                if (!letter && (!parted || n == 1)) {
                   break;
                 }
-                if (run >= WORD || n == run) {
+                if (letter && (run >= WORD || n == run)) {
                   reached.set(start + n);
                 }
               }

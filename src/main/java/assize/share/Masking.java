@@ -46,9 +46,6 @@ public final class Masking {
   private Masking(Judge judge, RuleSet rules, VehicleRecord vehicle) {
     this.vehicle = vehicle;
     this.rules = rules;
-    Reading reading = new Reading(Mask.of(vehicle.numbers().values(), List.of()));
-    RecordTexts.of(vehicle, vehicle.numbers(), Map.of(), reading);
-    Seen seen = new Seen(reading.seen);
     vehicle
         .numbers()
         .forEach(
@@ -56,8 +53,10 @@ public final class Masking {
               NumberTable known =
                   Optional.ofNullable(rules.numbers().get(table))
                       .orElseGet(() -> new NumberTable(table, table, List.of()));
+              Reading reading = new Reading(without(number));
+              RecordTexts.of(vehicle, vehicle.numbers(), Map.of(), reading);
               List<Stamp> stamps = reading.stamps.stream().filter(it -> it.has(number)).toList();
-              numbers.add(hide(judge, rules, known, number, seen, stamps));
+              numbers.add(hide(judge, rules, known, number, new Seen(reading.seen), stamps));
             });
     this.mask = Mask.showing(numbers.stream().map(Hidden::showing).toList(), List.of());
     this.times = new Times();
@@ -143,6 +142,15 @@ public final class Masking {
       one.standIn().ifPresent(it -> standIns.put(Finding.Stamped.masking(it), one.masked()));
     }
     return Mask.of(standIns, vehicle.unsharedWords());
+  }
+
+  /** Returns a mask that shows nothing of one number, and of the others what may be shown. */
+  private Mask without(String number) {
+    List<Showing> shown =
+        vehicle.numbers().values().stream()
+            .map(it -> it.equals(number) ? Showing.beginning(it, 0) : Showing.most(it))
+            .toList();
+    return Mask.showing(shown, List.of());
   }
 
   private static Hidden hide(

@@ -97,10 +97,7 @@ final class RecordTexts {
     Map<String, Observation> observations = new LinkedHashMap<>();
     vehicle.observations().forEach((item, one) -> observations.put(item, observation(one)));
     Map<String, Evidence> evidence = new LinkedHashMap<>();
-    vehicle
-        .evidence()
-        .values()
-        .forEach(one -> evidence.put(changes.key(one.id()), evidence(one)));
+    vehicle.evidence().values().forEach(one -> evidence.put(changes.key(one.id()), evidence(one)));
     return new VehicleRecord(
         text("", vehicle.id()),
         text("", vehicle.rules()),

@@ -57,12 +57,7 @@ final class Shapes {
             : digits || isShort ? Folded.Gap.WIDE : Folded.Gap.SIGNS;
     shapes.add(
         new Shape(
-            part(folded, 0, length),
-            masked,
-            widest,
-            stands(length, letters),
-            hidesLength,
-            owner));
+            part(folded, 0, length), masked, widest, stands(length, letters), hidesLength, owner));
     for (int[] run : runs) {
       shapes.add(ofRun(folded, run, masked, Shape.Stands.ANYWHERE, hidesLength, owner));
     }
@@ -96,7 +91,9 @@ final class Shapes {
       end--;
     }
     int start = end;
-    while (start > 0 && number.isDigit(start - 1) && (start == end || number.gap(start) == Folded.Gap.NONE)) {
+    while (start > 0
+        && number.isDigit(start - 1)
+        && (start == end || number.gap(start) == Folded.Gap.NONE)) {
       start--;
     }
     boolean isLow = start < end && end - start < RUN;

@@ -167,12 +167,11 @@ class LowNumberTest {
       Path out = record.resolveSibling(command);
       boolean roster = command.equals("roster");
       Ran ran =
-          Ran.of(command, roster ? record.getParent() : record, "--share", "--out", out);
+          Ran.of(command, roster ? record.resolveSibling("") : record, "--share", "--out", out);
       assertThat(ran.exit()).as(command + ran.err()).isZero();
       Bench.content(out)
           .forEach(
-              (name, text) ->
-                  made.put(command + name, text.replaceAll("\\b[0-9a-f]{64}\\b", "")));
+              (name, text) -> made.put(command + name, text.replaceAll("\\b[0-9a-f]{64}\\b", "")));
     }
     made.put("json", Ran.of("judge", record, "--share", "--json", "-").out());
     return made;

@@ -28,7 +28,7 @@ enum Fault {
   /** From here on nothing can be written, nor cleared away. */
   READ_ONLY;
 
-  /** Ends a run as a kill does: no part of the program catches it. */
+  /** Ends a run as a kill does: whatever the program does after it reaches no disk. */
   static final class Killed extends Error {
     private static final long serialVersionUID = 1L;
   }

@@ -22,9 +22,9 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.UnaryOperator;
 import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -74,7 +74,8 @@ class LookalikesTest {
 
   private static void attack(Attack attack, String number, int step) {
     Masking own = attack.masking(number);
-    Hidden hidden = own.numbers().get(List.copyOf(attack.vehicle.numbers().keySet()).indexOf(attack.table));
+    Hidden hidden =
+        own.numbers().get(List.copyOf(attack.vehicle.numbers().keySet()).indexOf(attack.table));
     int count = hidden.count().orElseThrow();
     assertThat(count).isGreaterThanOrEqualTo(Lookalikes.LEAST);
     List<String> left = new ArrayList<>();
@@ -197,9 +198,11 @@ class LookalikesTest {
           .replace(digits, number.replaceAll("\\D+$", "").replaceAll(".*\\D", ""));
     }
 
-    /** Returns every number of the same series that the table dates, as its owner would write it. */
+    /**
+     * Returns every number of the same series that the table dates, as its owner would write it.
+     */
     List<String> everyNumber(String like) {
-      NumberTable numbers = rules.numbers().get(table);
+      NumberTable numbers = Objects.requireNonNull(rules.numbers().get(table));
       List<String> all = new ArrayList<>();
       for (Series series : numbers.series()) {
         if (series.numberOf(like).isEmpty()) {
@@ -226,9 +229,7 @@ class LookalikesTest {
       SharedViews.Shared page = SharedViews.of(copy, words, Map.of(), Map.of());
       Picture picture = new Picture("data:image/png;base64,AAAA", 1, 1);
       Map<String, Picture> pictures = new LinkedHashMap<>();
-      page.view()
-          .evidence()
-          .forEach(one -> pictures.put(page.pictures().apply(one.id()), picture));
+      page.view().evidence().forEach(one -> pictures.put(page.pictures().apply(one.id()), picture));
       List<String> told = new ArrayList<>();
       told.add(HtmlReport.render(page.view(), pictures));
       told.add(JudgmentJson.of(copy.judgment(), words::text));

@@ -163,15 +163,13 @@ class MaskTest {
         "| L45-43 | 88 |"
       })
   void seesThroughTheBoundsOfMarkdown(String note) {
-    assertThat(of("L45-4388").text(note))
-        .isEqualTo(note.replace("43", "4x").replace("88", "xx"));
+    assertThat(of("L45-4388").text(note)).isEqualTo(note.replace("43", "4x").replace("88", "xx"));
   }
 
   @Test
   void moreSignsThanTwentyAreNoDisguise() {
     String signs = "!".repeat(Folded.MOST_SIGNS);
-    assertThat(of("L45-4388").text("L45 " + signs + "43 88"))
-        .isEqualTo("L45 " + signs + "4x xx");
+    assertThat(of("L45-4388").text("L45 " + signs + "43 88")).isEqualTo("L45 " + signs + "4x xx");
     assertThat(of("L45-4388").text("L45 !" + signs + "43; 88"))
         .isEqualTo("L45 !" + signs + "43; 88");
   }

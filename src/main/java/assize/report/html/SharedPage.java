@@ -229,8 +229,7 @@ public final class SharedPage {
     }
     int from = difference(text, masked);
     int start = Math.max(0, from - AROUND);
-    String around =
-        masked.substring(start, Math.min(masked.length(), from + AROUND));
+    String around = masked.substring(start, Math.min(masked.length(), from + AROUND));
     faults.add(
         new Fault(where(at), "“" + around.replaceAll("[\\s" + BOUND + "]+", " ").strip() + "”"));
   }

@@ -30,8 +30,7 @@ class SealsTest {
     Judgment own = SampleJudgments.oneStretch();
     Copy copy = Copy.of(Judge.by(own.rules()), own, Optional.empty());
     SharedViews.Shared shared =
-        SharedViews.of(
-            copy, copy.masking().ofWords(), Map.of("chassis", FINGERPRINT), Map.of());
+        SharedViews.of(copy, copy.masking().ofWords(), Map.of("chassis", FINGERPRINT), Map.of());
     return HtmlReport.render(
         shared.view(),
         Map.of(

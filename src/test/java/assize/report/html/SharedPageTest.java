@@ -133,10 +133,7 @@ class SharedPageTest {
     Copy copy = Copy.of(Judge.by(own.rules()), own, Optional.empty());
     SharedViews.Shared masked =
         SharedViews.of(
-            copy,
-            copy.masking().ofWords(),
-            Map.of("chassis", "ab".repeat(32)),
-            Map.of());
+            copy, copy.masking().ofWords(), Map.of("chassis", "ab".repeat(32)), Map.of());
     Picture picture = new Picture("data:image/png;base64,AAAA", 1, 1);
     String page =
         HtmlReport.render(masked.view(), Map.of(masked.pictures().apply("photo-1"), picture));

@@ -124,7 +124,13 @@ class EveryTextTest {
   void namesOfPlacesStayApartAndLeadWhereTheyLed() {
     Judgment judgment = SampleJudgments.oneStretch();
     Mask mask = Mask.of(List.of("cab-heater", "cab-lamp"), List.of("horn"));
-    ReportView view = SharedViews.of(Copy.of(Judge.by(judgment.rules()), judgment, Optional.empty()), mask, Map.of(), Map.of()).view();
+    ReportView view =
+        SharedViews.of(
+                Copy.of(Judge.by(judgment.rules()), judgment, Optional.empty()),
+                mask,
+                Map.of(),
+                Map.of())
+            .view();
     List<String> items =
         view.areas().stream().flatMap(area -> area.items().stream()).map(ItemView::anchor).toList();
     assertThat(items).doesNotHaveDuplicates().contains("item-xxx-button");
