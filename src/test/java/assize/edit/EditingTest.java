@@ -229,7 +229,12 @@ class EditingTest {
   void anyTextIsReadAsItWasMeant(String text) {
     for (String bed : List.of("bed: {material: ash}", "bed:\n    material: ash")) {
       String before = HEAD + "observations:\n  horn-button: {finish: nickel}\n  " + bed + "\n";
-      for (String path : List.of("bed/note", "rear-lamp/note", "horn-button/part_number")) {
+      // A stamped number may hold nothing that can't be seen.
+      List<String> paths =
+          text.contains("\u200d")
+              ? List.of("bed/note", "rear-lamp/note")
+              : List.of("bed/note", "rear-lamp/note", "horn-button/part_number");
+      for (String path : paths) {
         String after = changed(before, "observations/" + path, text);
         assertThat(Samples.content(after).at(List.of(("observations/" + path).split("/"))))
             .contains(Content.text(text));

@@ -75,14 +75,14 @@ class ManyChangesTest {
         .collect(Collectors.joining());
   }
 
-  /** All pairs of 6,000 would be 36 million comparisons, each of all that is expected. */
+  /** All pairs of 4,000 would be 16 million comparisons, each of all that is expected. */
   @Test
   void suggestsNewNamesForTheFirstThousandItems() {
-    Editions editions = Editions.between(named("i", 6_000), named("j", 6_000));
+    Editions editions = Editions.between(named("i", 4_000), named("j", 4_000));
     assertThat(editions.renamings()).hasSize(1000);
     assertThat(editions.renamings())
         .allMatch(it -> it.before().substring(1).equals(it.after().substring(1)));
-    assertThat(editions.changes()).hasSize(12_000);
+    assertThat(editions.changes()).hasSize(8_000);
   }
 
   @Test
@@ -149,15 +149,15 @@ class ManyChangesTest {
 
   /** A chain of finishes, each a kind of the one before: each bears on what those before do. */
   @Test
-  void goesUpAChainOfTenThousandFinishesOnce() {
+  void goesUpAChainOfAThousandFinishesOnce() {
     IntFunction<String> items = i -> item("i" + i, "I", "finish: f" + 2 * i);
     String model = models(1, 1936);
-    RuleSet older = rules(model, finishes(10_000, "F"), 3, items);
-    RuleSet newer = rules(model, finishes(10_000, "G"), 3, items);
+    RuleSet older = rules(model, finishes(1_000, "F"), 3, items);
+    RuleSet newer = rules(model, finishes(1_000, "G"), 3, items);
     Bearing bearing = new Bearing(older, newer);
     assertThat(bearing.finish("f0")).containsExactly("i0");
     assertThat(bearing.finish("f3")).containsExactly("i0", "i1");
-    assertThat(bearing.finish("f9999")).containsExactly("i0", "i1", "i2");
-    assertThat(bearing.finish("f9999")).isSameAs(bearing.finish("f4"));
+    assertThat(bearing.finish("f999")).containsExactly("i0", "i1", "i2");
+    assertThat(bearing.finish("f999")).isSameAs(bearing.finish("f4"));
   }
 }

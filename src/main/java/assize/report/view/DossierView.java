@@ -13,7 +13,7 @@ import java.util.List;
  * @param papers measurements and documents
  * @param parts one for each aspect on which sources differ
  * @param related other items on which some of the same sources differ
- * @param copy whether this is the copy for others
+ * @param copy what a copy for others masks and leaves out; empty for the owner's own
  */
 public record DossierView(
     HeadView head,
@@ -30,7 +30,7 @@ public record DossierView(
     List<Part> parts,
     List<Related> related,
     List<ReportView.FileView> files,
-    boolean copy) {
+    String copy) {
   public DossierView {
     cautions = List.copyOf(cautions);
     papers = List.copyOf(papers);
@@ -40,7 +40,7 @@ public record DossierView(
   }
 
   /** Returns the same, as the copy for others. */
-  DossierView asCopy() {
+  DossierView asCopy(String copy) {
     return new DossierView(
         head,
         item,
@@ -56,7 +56,7 @@ public record DossierView(
         parts,
         related,
         files,
-        true);
+        copy);
   }
 
   /**

@@ -97,7 +97,7 @@ public final class DossierViews {
         parts,
         related(one),
         files(parts, item.evidence()),
-        false);
+        "");
   }
 
   /** Returns the files that this rests on: no picture that is not shown here. */

@@ -1,19 +1,53 @@
 package assize.report.view;
 
+import assize.ruleset.NumberTable;
+import assize.share.Copy;
 import assize.share.Hidden;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
-/** Says of a masked number how well it is hidden. */
+/** Says of masked numbers how well they are hidden. */
 final class MaskedWords {
   private MaskedWords() {}
+
+  /** Returns what a page without a list of its masked numbers says of them. */
+  static String of(Copy copy) {
+    Stream<String> numbers =
+        copy.masking().numbers().stream()
+            .map(it -> name(copy, it) + " " + it.masked() + ": " + of(it));
+    return Stream.concat(
+            Stream.of("The copy for others. Numbers are masked, and what is private is left out."),
+            numbers)
+        .collect(Collectors.joining(" "));
+  }
+
+  static String name(Copy copy, Hidden number) {
+    return Optional.ofNullable(copy.judgment().rules().numbers().get(number.table()))
+        .map(NumberTable::name)
+        .orElse(number.table());
+  }
 
   static String of(Hidden number) {
     if (number.count().isEmpty()) {
       return "The standard does not date it. Nothing in this copy follows from it.";
     }
     int count = number.count().getAsInt();
-    String numbers = Numbers.count(count, "number", "numbers");
     return number.oneOf().isEmpty()
-        ? "Only " + numbers + " of the standard fit. Nothing in this copy follows from it."
-        : "It is one of at least " + numbers + " that give the same copy.";
+        ? "Only " + numbers(count) + " of the standard fit. Nothing in this copy follows from it."
+        : "It is one of at least " + numbers(count) + " that give the same copy.";
+  }
+
+  /** Returns what a roster says of all its vehicles. */
+  static List<String> ofAll(int fewest) {
+    return fewest == Integer.MAX_VALUE
+        ? List.of()
+        : List.of(
+            "Each masked number is one of at least " + numbers(fewest) + " that fit its row.");
+  }
+
+  private static String numbers(int count) {
+    return Numbers.count(count, "number", "numbers");
   }
 }

@@ -15,6 +15,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.stream.Collectors;
 
 /**
@@ -22,9 +23,15 @@ import java.util.stream.Collectors;
  *
  * @param likely the likely score in thousandths of a point
  * @param awards how the vehicle stands to each award of the standard
+ * @param fewest in a copy for others, how many numbers at least give the same row; empty where the
+ *     standard dates none of the vehicle's numbers
  */
 public record RosterEntry(
-    Standard standard, long likely, List<RosterEntry.Standing> awards, RosterRowView row) {
+    Standard standard,
+    long likely,
+    List<RosterEntry.Standing> awards,
+    OptionalInt fewest,
+    RosterRowView row) {
   public RosterEntry {
     awards = List.copyOf(awards);
   }
@@ -79,7 +86,11 @@ public record RosterEntry(
                         ScoreViews.under(one, award.possible())))
             .toList();
     return new RosterEntry(
-        standard, judgment.score().likely(), standings, row(judgment, facts, standings, report));
+        standard,
+        judgment.score().likely(),
+        standings,
+        OptionalInt.empty(),
+        row(judgment, facts, standings, report));
   }
 
   private static RosterRowView row(

@@ -9,7 +9,9 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** Gathers judged vehicles, one after another, and words what they come to. */
 public final class RosterViews {
@@ -17,13 +19,14 @@ public final class RosterViews {
   private static final int NARROW = 300;
 
   private static final String COPY =
-      "A copy for others: the ends of each vehicle's numbers are masked, and what its record marks"
-          + " private is left out.";
+      "A copy for others: each vehicle's numbers are masked, and what its record marks private is"
+          + " left out.";
 
   private final Map<RosterEntry.Standard, Gathered> gathered = new LinkedHashMap<>();
   private final List<RosterView.LeftOutView> leftOut = new ArrayList<>();
   private final boolean copy;
   private long faulty;
+  private int fewest = Integer.MAX_VALUE;
 
   /**
    * Begins with none.
@@ -66,6 +69,7 @@ public final class RosterViews {
         gathered.computeIfAbsent(
             entry.standard(), it -> new Gathered(gathered.size(), it.awards().size()));
     standard.add(entry);
+    fewest = Math.min(fewest, entry.fewest().orElse(Integer.MAX_VALUE));
     return standard.number;
   }
 
@@ -111,7 +115,12 @@ public final class RosterViews {
               + " left out"
               + (copy ? "." : "; the end of this page lists " + (one ? "it." : "them.")));
     }
-    return new RosterView(Long.toString(count), copy ? COPY : "", sentences, standards, leftOut);
+    return new RosterView(Long.toString(count), copy ? words() : "", sentences, standards, leftOut);
+  }
+
+  private String words() {
+    return Stream.concat(Stream.of(COPY), MaskedWords.ofAll(fewest).stream())
+        .collect(Collectors.joining(" "));
   }
 
   private List<Map.Entry<RosterEntry.Standard, Gathered>> sorted() {

@@ -3,7 +3,6 @@ package assize.report.view;
 import assize.record.Evidence;
 import assize.record.Unshared;
 import assize.ruleset.Item;
-import assize.ruleset.NumberTable;
 import assize.share.Copy;
 import assize.share.Hidden;
 import assize.share.Mask;
@@ -64,7 +63,8 @@ public final class SharedViews {
       Copy copy, Mask mask, String item, Map<String, String> unshown) {
     MaskedTexts texts = new MaskedTexts(mask);
     return DossierViews.of(copy.judgment(), copy.facts(), item, unshown)
-        .map(view -> new SharedDossier(EveryText.of(view.asCopy(), texts), texts::key));
+        .map(view -> view.asCopy(MaskedWords.of(copy)))
+        .map(view -> new SharedDossier(EveryText.of(view, texts), texts::key));
   }
 
   /** Masks what a roster says of a vehicle, and of the standard that it was judged by. */
@@ -81,6 +81,7 @@ public final class SharedViews {
             standard.awards().stream().map(award -> award.named(mask.text(award.name()))).toList()),
         entry.likely(),
         entry.awards(),
+        copy.masking().numbers().stream().flatMapToInt(it -> it.count().stream()).min(),
         EveryText.of(entry.row(), new MaskedTexts(mask)));
   }
 
@@ -129,14 +130,11 @@ public final class SharedViews {
   }
 
   private List<SharedView.NumberView> numbers() {
-    Map<String, NumberTable> tables = copy.judgment().rules().numbers();
     List<SharedView.NumberView> numbers = new ArrayList<>();
     for (Hidden one : copy.masking().numbers()) {
       numbers.add(
           new SharedView.NumberView(
-              Optional.ofNullable(tables.get(one.table()))
-                  .map(NumberTable::name)
-                  .orElse(one.table()),
+              MaskedWords.name(copy, one),
               one.masked(),
               Numbers.count(copy.masking().times().of(numbers.size()), "time", "times"),
               MaskedWords.of(one),
