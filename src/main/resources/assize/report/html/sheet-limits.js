@@ -12,6 +12,22 @@ const faultOf = (() => {
       ? `A text may have at most ${limits.text} characters; this one has ${value.length}. Shorten it.`
       : '';
 
+  /* Characters that show nothing and take no room, and spaces of every kind. */
+  const hidden =
+    /[\0-\x08\x0e-\x1b\x7f-\x84\x86-\x9f\xad\u034f\u061c\u115f\u1160\u17b4\u17b5\u180b-\u180f\u200b-\u200f\u202a-\u202e\u2060-\u206f\u2800\u3164\ufe00-\ufe0f\ufeff\uffa0\ufff0-\ufffb\u{13430}-\u{1343f}\u{13441}\u{13442}\u{16fe4}\u{1bca0}-\u{1bca3}\u{1d159}\u{1d173}-\u{1d17a}\u{e0000}-\u{e0fff}]/u;
+  const space = /[\t-\r\x1c-\x20\x85\xa0\u1680\u2000-\u200a\u2028\u2029\u202f\u205f\u3000]/u;
+  const isUnseen = (sign) => hidden.test(sign) || space.test(sign);
+  const blank = (value) =>
+    value !== '' && [...value].every(isUnseen) ? 'Write something that can be seen.' : '';
+  const unseen = (value, isOdd) => {
+    const odd = [...value].find(isOdd);
+    return odd === undefined
+      ? ''
+      : `A character here can’t be seen (U+${odd.codePointAt(0).toString(16).toUpperCase().padStart(4, '0')}). Delete it.`;
+  };
+  const stamp = (value) => text(value) || unseen(value, (sign) => sign > '\x7f' && hidden.test(sign));
+  const word = (value) => text(value) || blank(value) || unseen(value, (sign) => sign > '\x7f' && isUnseen(sign));
+
   const size = (value) => {
     if (/\d{21}/.test(value)) {
       return 'A number has at most 20 digits.';
@@ -86,7 +102,7 @@ const faultOf = (() => {
       : '';
   };
   const photo = ({file, caption}) =>
-    file === '' && caption !== '' ? 'Write the name of the photo’s file.' : path(file) || text(caption);
+    file === '' && caption !== '' ? 'Write the name of the photo’s file.' : path(file) || blank(caption) || text(caption);
 
   const first = (faults) => faults.find((words) => words !== '') ?? '';
 
@@ -96,7 +112,9 @@ const faultOf = (() => {
       case 'size': return size(value) || text(value);
       case 'count': return count(value);
       case 'gloss': return gloss(value, bands);
-      case 'departure': return text(value.reason) || text(value.why);
+      case 'part_number':
+      case 'date_code': return stamp(value);
+      case 'departure': return word(value.reason) || text(value.why);
       case 'photos': return first(value.map(photo));
       case 'on': return day(value);
       default: return text(value);

@@ -72,7 +72,8 @@ class StrangerBrowserTest {
 
   private void open(Stranger stranger) throws IOException {
     Map<String, Path> pages = stranger.pages();
-    assertThat(pages).hasSize(9);
+    // One item is disputed in the copy alone, whose build dates are wider.
+    assertThat(pages).hasSize(10);
     for (Path page : pages.values()) {
       browser.requests();
       browser.complaints();
