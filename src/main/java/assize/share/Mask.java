@@ -114,8 +114,11 @@ public final class Mask {
   /** A part of a text, and what it becomes. */
   private record Edit(int from, int to, String text) {}
 
+  /** What a letter becomes, and how many letters are masked along with it. */
+  private record Letter(Edit edit, int together) {}
+
   private String masked(String text, Folded folded, Times times) {
-    Edit[] letters = new Edit[folded.length()];
+    Letter[] letters = new Letter[folded.length()];
     List<Edit> spans = new ArrayList<>();
     Map<Integer, Integer> counted = new HashMap<>();
     finder.find(
@@ -142,7 +145,7 @@ public final class Mask {
 
   /** Marks the letters of a number that are masked; says whether any of them is not x yet. */
   private static boolean mark(
-      String text, Folded folded, int start, Shape shape, @Nullable Edit[] letters) {
+      String text, Folded folded, int start, Shape shape, @Nullable Letter[] letters) {
     boolean changes = false;
     int before = -1;
     for (int i = 0; i < shape.length(); i++) {
@@ -153,7 +156,7 @@ public final class Mask {
         int from = goesOn ? folded.to(before) : folded.from(at);
         String shown = goesOn ? "" : shape.hidesLength() ? WORD : "x";
         Edit edit = new Edit(from, folded.to(at), shown);
-        letters[at] = longer(letters[at], edit);
+        letters[at] = longer(letters[at], new Letter(edit, shape.length()));
         changes |= !isThere(text, edit);
         before = at;
       }
@@ -162,8 +165,8 @@ public final class Mask {
   }
 
   /** Of a number found whole and by its digits alone, what the whole says comes first. */
-  private static Edit longer(@Nullable Edit before, Edit edit) {
-    return before == null || edit.from() < before.from() ? edit : before;
+  private static Letter longer(@Nullable Letter before, Letter letter) {
+    return before == null || before.together() < letter.together() ? letter : before;
   }
 
   private static boolean isThere(String text, Edit edit) {
@@ -188,7 +191,7 @@ public final class Mask {
 
   /** Changes letters, but those within a word, and words. */
   private static String apply(
-      String text, Folded folded, @Nullable Edit[] letters, List<Edit> words) {
+      String text, Folded folded, @Nullable Letter[] letters, List<Edit> words) {
     StringBuilder changed = new StringBuilder(text.length());
     int at = 0;
     int word = 0;
@@ -197,9 +200,9 @@ public final class Mask {
       for (; word < words.size() && words.get(word).from() <= from; word++) {
         at = put(text, words.get(word), at, changed);
       }
-      Edit letter = i < folded.length() ? letters[i] : null;
+      Letter letter = i < folded.length() ? letters[i] : null;
       if (letter != null) {
-        at = put(text, letter, at, changed);
+        at = put(text, letter.edit(), at, changed);
       }
     }
     return changed.append(text, at, text.length()).toString();

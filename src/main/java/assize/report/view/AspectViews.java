@@ -119,7 +119,9 @@ final class AspectViews {
     if (why.startsWith(already)) {
       return why.substring(already.length()).replaceFirst("^[,;: ]+", "");
     }
-    if (why.matches("(found:|counted|measured|stamped) [^,;]*")) {
+    // What is stamped may have any sign in it.
+    if (why.matches("(found:|counted|measured|stamped) [^,;]*")
+        || ("“" + why + "”").equals(found.replaceFirst("“", "“stamped "))) {
       return "";
     }
     return why;

@@ -218,7 +218,7 @@ class SheetBrowserTest {
     assertThat(value("spring-date", "date_code")).isEqualTo("C3");
     browser.choose("#picker", sheets.original(sheets.truck()));
     browser.click(".sure button:nth-of-type(2)");
-    assertThat(told()).startsWith("l45-4388.yaml is open.");
+    awaitTold("l45-4388.yaml is open.");
     assertThat(browser.result(WARNS)).isEqualTo(false);
   }
 
