@@ -242,9 +242,9 @@ interface AtLimit {
 
   /** Four hundred models that changed, each of which bears on all items, and items that changed. */
   private static String changed(Path folder, long n) throws IOException {
-    long items = n / 400;
+    long items = n / 100;
     Files.writeString(folder.resolve("older.yaml"), edition(items, 0, "1936"));
-    Files.writeString(folder.resolve("newer.yaml"), edition(items, n % 400, "1937"));
+    Files.writeString(folder.resolve("newer.yaml"), edition(items, n % 100, "1937"));
     return run(
         "guide",
         folder.resolve("newer.yaml").toString(),
@@ -257,7 +257,7 @@ interface AtLimit {
   private static String edition(long items, long others, String last) {
     return RULES.substring(0, RULES.indexOf("models"))
         + "models: {"
-        + join(400, i -> "M" + i + ": {name: M" + i + ", built: 1932/" + last + "}", ", ")
+        + join(100, i -> "M" + i + ": {name: M" + i + ", built: 1932/" + last + "}", ", ")
         + "}\nareas: {cab: {name: Cab, items: {"
         + join(
             items,

@@ -113,7 +113,8 @@ class FactsTest {
   @Test
   void upToFiveHundredCasesAreLookedAt() {
     assertThat(disputeWith(20, 25, 1)).isEqualTo(DisputeState.AGREED);
-    assertThat(disputeWith(501, 1, 1)).isEqualTo(DisputeState.DISPUTED);
+    assertThat(disputeWith(100, 5, 1)).isEqualTo(DisputeState.AGREED);
+    assertThat(disputeWith(100, 6, 1)).isEqualTo(DisputeState.DISPUTED);
     assertThat(disputeWith(26, 20, 1)).isEqualTo(DisputeState.DISPUTED);
     assertThat(disputeWith(10, 10, 5)).isEqualTo(DisputeState.AGREED);
     assertThat(disputeWith(10, 10, 6)).isEqualTo(DisputeState.DISPUTED);

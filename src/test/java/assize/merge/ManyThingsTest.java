@@ -16,7 +16,7 @@ import org.junit.jupiter.api.Test;
 
 /** Records with thousands of things to merge. */
 class ManyThingsTest {
-  private static final int ITEMS = 700;
+  private static final int ITEMS = 330;
   private static final RuleSet RULES = rules();
 
   private static String lines(int count, IntFunction<String> line) {
