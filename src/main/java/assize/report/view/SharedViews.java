@@ -137,7 +137,10 @@ public final class SharedViews {
               MaskedWords.name(copy, one),
               one.masked(),
               Numbers.count(copy.masking().times().of(numbers.size()), "time", "times"),
-              MaskedWords.of(one),
+              MaskedWords.of(one)
+                  + (Mask.isTooShort(one.showing().number())
+                      ? " It is too short to be found among other words: look for it yourself."
+                      : ""),
               Optional.ofNullable(fingerprints.get(one.table())).orElse("")));
     }
     return numbers;
