@@ -188,7 +188,6 @@ class MaskTest {
     assertThat(of("L45-4388").text(text)).isEqualTo(text);
   }
 
-  /** Signs between are no disguise of what the program counted. */
   /** A host in Punycode; the pair is from RFC 3492, 7.1 (I), from memory. */
   @Test
   void masksWordsInNamesOfHosts() {
