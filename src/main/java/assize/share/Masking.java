@@ -89,9 +89,9 @@ public final class Masking {
     return List.copyOf(numbers);
   }
 
-  /** Returns the items on which a number is stamped that the verdict would give away. */
-  public Set<String> leftOut() {
-    return Set.copyOf(leftOut);
+  /** Returns the items on which a number is stamped that the verdict would give away, in order. */
+  public List<String> leftOut() {
+    return List.copyOf(leftOut);
   }
 
   /** Returns what the masked record calls a piece of evidence. */
@@ -211,11 +211,6 @@ public final class Masking {
     @Override
     public String word(String item, String text) {
       return text;
-    }
-
-    @Override
-    public String key(String key) {
-      return text("", key);
     }
 
     @Override

@@ -40,10 +40,14 @@ final class RecordTexts {
     }
 
     /** Returns what the name of a piece of evidence becomes: another for each. */
-    String key(String key);
+    default String key(String key) {
+      return text("", key);
+    }
 
     /** Returns what a number that is stamped on an item becomes; nothing where it must not stay. */
-    Optional<String> stamped(String item, Aspect aspect, String text);
+    default Optional<String> stamped(String item, Aspect aspect, String text) {
+      return Optional.of(text(item, text));
+    }
   }
 
   /**
@@ -77,16 +81,6 @@ final class RecordTexts {
           @Override
           public String word(String item, String text) {
             return text;
-          }
-
-          @Override
-          public String key(String key) {
-            return text("", key);
-          }
-
-          @Override
-          public Optional<String> stamped(String item, Aspect aspect, String text) {
-            return Optional.of(text(item, text));
           }
         });
     return texts;
