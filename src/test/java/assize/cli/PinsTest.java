@@ -14,6 +14,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
@@ -92,9 +93,9 @@ class PinsTest {
     for (String command : commands) {
       said.append(run(group.work(), command));
       Map<Path, FileTime> now = files(group.work());
-      for (Path file : now.keySet().stream().sorted().toList()) {
-        if (!now.get(file).equals(known.get(file))) {
-          said.append(written(group.work(), file));
+      for (Map.Entry<Path, FileTime> file : new TreeMap<>(now).entrySet()) {
+        if (!file.getValue().equals(known.get(file.getKey()))) {
+          said.append(written(group.work(), file.getKey()));
         }
       }
       known = now;
