@@ -30,25 +30,25 @@ class PackagesTest {
   private static final Map<String, Set<String>> MAY_IMPORT = new LinkedHashMap<>();
 
   static {
-    Set<String> facts = Set.of("text", "date", "measure", "aspect", "evidence");
     MAY_IMPORT.put("text", Set.of());
     MAY_IMPORT.put("date", Set.of("text"));
     MAY_IMPORT.put("measure", Set.of("text"));
     MAY_IMPORT.put("diagnostic", Set.of("text"));
-    MAY_IMPORT.put("aspect", Set.of("text", "date", "measure"));
-    MAY_IMPORT.put("evidence", Set.of("text", "date", "measure", "aspect"));
-    MAY_IMPORT.put("ruleset", and(facts, "diagnostic"));
-    MAY_IMPORT.put("record", and(facts, "diagnostic"));
+    MAY_IMPORT.put("yaml", Set.of("text", "diagnostic"));
+    MAY_IMPORT.put("schema", Set.of("text", "diagnostic", "date", "yaml"));
+    Set<String> basis = Set.of("text", "diagnostic", "date", "measure", "yaml", "schema");
+    MAY_IMPORT.put("aspect", basis);
+    MAY_IMPORT.put("evidence", Set.of("text", "date", "aspect"));
+    Set<String> facts = and(basis, "aspect", "evidence");
+    MAY_IMPORT.put("ruleset", facts);
+    MAY_IMPORT.put("record", and(facts, "ruleset"));
     MAY_IMPORT.put("judgment", and(facts, "ruleset", "record"));
-    MAY_IMPORT.put("shape", and(facts, "ruleset", "record", "diagnostic"));
-    MAY_IMPORT.put("yaml", and(facts, "ruleset", "record", "shape", "diagnostic"));
-    MAY_IMPORT.put("edit", and(facts, "ruleset", "record", "yaml", "diagnostic"));
-    MAY_IMPORT.put("merge", and(facts, "ruleset", "record", "yaml", "edit", "diagnostic"));
-    MAY_IMPORT.put("lint", and(facts, "ruleset", "record", "judgment", "diagnostic"));
+    MAY_IMPORT.put("edit", and(facts, "ruleset", "record"));
+    MAY_IMPORT.put("merge", and(facts, "ruleset", "record", "edit"));
+    MAY_IMPORT.put("lint", and(facts, "ruleset", "record", "judgment"));
     MAY_IMPORT.put("judge", and(facts, "ruleset", "record", "judgment"));
     MAY_IMPORT.put("standing", and(facts, "ruleset", "record", "judgment", "judge"));
-    MAY_IMPORT.put(
-        "editions", and(facts, "ruleset", "record", "judgment", "judge", "standing", "diagnostic"));
+    MAY_IMPORT.put("editions", and(facts, "ruleset", "record", "judgment", "judge", "standing"));
     MAY_IMPORT.put("photo", Set.of("text", "diagnostic"));
     MAY_IMPORT.put("shell", Set.of());
     MAY_IMPORT.put("share", and(facts, "ruleset", "record", "judgment", "judge"));
@@ -65,11 +65,10 @@ class PackagesTest {
             "editions",
             "share",
             "report.drawing"));
-    MAY_IMPORT.put("table", and(facts, "ruleset", "record", "diagnostic", "yaml", "report.view"));
-    MAY_IMPORT.put("report.html", Set.of("text", "report.view", "report.drawing"));
+    MAY_IMPORT.put("table", and(facts, "ruleset", "record", "report.view"));
+    MAY_IMPORT.put("report.html", Set.of("text", "aspect", "report.view", "report.drawing"));
     MAY_IMPORT.put(
-        "report.text",
-        and(facts, "ruleset", "record", "judgment", "diagnostic", "lint", "edit", "merge"));
+        "report.text", and(facts, "ruleset", "record", "judgment", "lint", "edit", "merge"));
     MAY_IMPORT.put("start", and(facts, "ruleset", "record", "report.view"));
   }
 

@@ -2,13 +2,13 @@ package assize.fuzz;
 
 import assize.judge.Judge;
 import assize.judgment.Judgment;
+import assize.record.RecordReader;
 import assize.record.VehicleRecord;
 import assize.report.html.HtmlReport;
 import assize.report.text.JudgmentJson;
 import assize.report.view.ReportViews;
 import assize.ruleset.RuleSet;
 import assize.text.SourceFile;
-import assize.yaml.RecordReader;
 import java.util.Optional;
 
 /** A record read, judged, and printed as a report and as JSON. */

@@ -3,8 +3,8 @@ package assize.fuzz;
 import assize.report.html.HtmlGuide;
 import assize.report.view.GuideViews;
 import assize.ruleset.RuleSet;
+import assize.ruleset.RuleSetReader;
 import assize.text.SourceFile;
-import assize.yaml.RuleSetReader;
 import java.util.List;
 
 /** A rule set with all checks, and the book of it. */

@@ -1,10 +1,10 @@
 package assize.fuzz;
 
+import assize.record.RecordReader;
 import assize.record.VehicleRecord;
 import assize.ruleset.RuleSet;
 import assize.table.TableReader;
 import assize.text.SourceFile;
-import assize.yaml.RecordReader;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Files;

@@ -1,11 +1,7 @@
 package assize.aspect;
 
-import assize.measure.GlossRange;
-import assize.measure.Limits;
-import assize.measure.Thread;
-import java.util.Map;
+import assize.schema.Rewording;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
@@ -13,7 +9,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
  *
  * <p>A source that accepts several values names several expectations.
  */
-public sealed interface Expectation {
+public interface Expectation {
 
   /** Returns what makes two expectations of the same aspect the same; also how it is named. */
   String key();
@@ -23,213 +19,38 @@ public sealed interface Expectation {
     return BigFraction.ONE;
   }
 
-  /** Answers for each kind. */
-  <R> R match(Cases<R> cases);
+  /** Holds what was found against it. */
+  Comparison against(Finding found, Setting setting);
 
-  /**
-   * A word of the rule set: a finish, a material or a choice.
-   *
-   * @param id the word
-   * @param credit 0 to 1
-   */
-  record Word(String id, BigFraction credit) implements Expectation {
-    @Override
-    public String key() {
-      return id;
-    }
+  /** Says whether it names what was found, and not only something in whose place that may stand. */
+  default boolean names(Finding found) {
+    return false;
+  }
 
-    @Override
-    public <R> R match(Cases<R> cases) {
-      return cases.word(this);
-    }
+  /** Returns it in the rule set's words, without its credit. */
+  String words(Place at);
+
+  /** Returns the item whose finding of the same aspect it is held against, if any. */
+  default Optional<String> other() {
+    return Optional.empty();
+  }
+
+  /** Returns what of it is compared with what was found; its name where that is all. */
+  default Object told() {
+    return key();
   }
 
   /**
-   * A color of the rule set.
+   * Returns the same, its texts changed.
    *
-   * @param chip the color's name
-   * @param tolerance greatest CIEDE2000 difference, where the item says its own
+   * @param aspect the key of the aspect that it is of
    */
-  record Chip(String chip, OptionalDouble tolerance) implements Expectation {
-    @Override
-    public String key() {
-      return chip;
-    }
-
-    @Override
-    public <R> R match(Cases<R> cases) {
-      return cases.chip(this);
-    }
+  default Expectation reworded(String aspect, Rewording rewording) {
+    return this;
   }
 
-  /**
-   * The color that was found on another item.
-   *
-   * @param item the other item
-   * @param tolerance greatest CIEDE2000 difference, where the item says its own
-   */
-  record SameColor(String item, OptionalDouble tolerance) implements Expectation {
-    @Override
-    public String key() {
-      return "same as " + item;
-    }
-
-    @Override
-    public <R> R match(Cases<R> cases) {
-      return cases.sameColor(this);
-    }
-  }
-
-  /** A range of gloss units at 60° (ISO 2813). */
-  record Gloss(GlossRange range) implements Expectation {
-    @Override
-    public String key() {
-      return range.text();
-    }
-
-    @Override
-    public <R> R match(Cases<R> cases) {
-      return cases.gloss(this);
-    }
-  }
-
-  /** A size between limits. */
-  record Size(Limits limits) implements Expectation {
-    @Override
-    public String key() {
-      return limits.text();
-    }
-
-    @Override
-    public <R> R match(Cases<R> cases) {
-      return cases.size(this);
-    }
-  }
-
-  /** A screw thread. */
-  record ScrewThread(Thread thread) implements Expectation {
-    @Override
-    public String key() {
-      return thread.text();
-    }
-
-    @Override
-    public <R> R match(Cases<R> cases) {
-      return cases.screwThread(this);
-    }
-  }
-
-  /**
-   * A part number, or the pattern that part numbers fit.
-   *
-   * @param number the number or pattern
-   * @param credit 0 to 1, less than 1 for a later or service number
-   */
-  record PartNumber(NumberPattern number, BigFraction credit) implements Expectation {
-    /** Returns the same of another number. */
-    public PartNumber with(String other) {
-      return new PartNumber(NumberPattern.exactly(other), credit);
-    }
-
-    @Override
-    public String key() {
-      return number.text();
-    }
-
-    @Override
-    public <R> R match(Cases<R> cases) {
-      return cases.partNumber(this);
-    }
-  }
-
-  /** A code that tells when the part was made, and when it may have been. */
-  record MadeCode(DateCodePattern code) implements Expectation {
-    @Override
-    public String key() {
-      return code.text();
-    }
-
-    @Override
-    public <R> R match(Cases<R> cases) {
-      return cases.madeCode(this);
-    }
-  }
-
-  /**
-   * A number of pieces.
-   *
-   * @param least the least number that is right
-   * @param most the greatest
-   * @param eachOff credit lost for each piece too few or too many; empty: all of it for any
-   */
-  record Pieces(int least, int most, Optional<BigFraction> eachOff) implements Expectation {
-    @Override
-    public String key() {
-      return least == most ? Integer.toString(least) : least + " to " + most;
-    }
-
-    @Override
-    public <R> R match(Cases<R> cases) {
-      return cases.pieces(this);
-    }
-  }
-
-  /** Whether it is there, or works. */
-  record YesNo(boolean yes) implements Expectation {
-    @Override
-    public String key() {
-      return yes ? "yes" : "no";
-    }
-
-    @Override
-    public <R> R match(Cases<R> cases) {
-      return cases.yesNo(this);
-    }
-  }
-
-  /**
-   * An origin or a condition, worth what the rule set or the item says.
-   *
-   * @param credits the item's own credit for each word; empty: those of the rule set
-   */
-  record Graded(Map<String, BigFraction> credits) implements Expectation {
-    public Graded {
-      credits = Map.copyOf(credits);
-    }
-
-    @Override
-    public String key() {
-      return "graded";
-    }
-
-    @Override
-    public <R> R match(Cases<R> cases) {
-      return cases.graded(this);
-    }
-  }
-
-  /** One answer for each kind of expectation. */
-  interface Cases<R> {
-    R word(Word expected);
-
-    R chip(Chip expected);
-
-    R sameColor(SameColor expected);
-
-    R gloss(Gloss expected);
-
-    R size(Size expected);
-
-    R screwThread(ScrewThread expected);
-
-    R partNumber(PartNumber expected);
-
-    R madeCode(MadeCode expected);
-
-    R pieces(Pieces expected);
-
-    R yesNo(YesNo expected);
-
-    R graded(Graded expected);
+  /** Says whether a rule set has the words for it. */
+  default boolean isKnown(Place at) {
+    return true;
   }
 }

@@ -47,6 +47,11 @@ public final class NumberPattern {
     return pattern.isEmpty();
   }
 
+  /** Says whether this is one number, and no pattern that several fit. */
+  public boolean isPlain() {
+    return isLiteral() || text.matches("[A-Za-z0-9 -]+");
+  }
+
   /** Says whether a stamped number fits. */
   public boolean fits(String stamped) {
     if (shape.isPresent()) {

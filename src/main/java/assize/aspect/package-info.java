@@ -1,4 +1,7 @@
-/** What can be looked at on a detail, what is expected of it, and what was found. */
+/**
+ * What can be looked at on a detail. Each {@link assize.aspect.Kind} is one class that reads what
+ * is expected and what was found, compares them, and words both.
+ */
 @NullMarked
 package assize.aspect;
 

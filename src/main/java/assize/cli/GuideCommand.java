@@ -7,6 +7,7 @@ import assize.editions.Carried;
 import assize.editions.Editions;
 import assize.editions.VehicleDifference;
 import assize.judge.Judge;
+import assize.record.RecordReader;
 import assize.record.VehicleRecord;
 import assize.report.html.HtmlChanges;
 import assize.report.html.HtmlGuide;
@@ -16,7 +17,6 @@ import assize.report.view.ChangesViews;
 import assize.report.view.GuideViews;
 import assize.ruleset.RuleSet;
 import assize.text.SourceFile;
-import assize.yaml.RecordReader;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -47,7 +47,8 @@ final class GuideCommand implements Callable<Integer> {
       names = "--out",
       paramLabel = "FILE.html",
       description =
-          "Where to write the page; default: reports/NAME-guide.html, or reports/NAME-changes.html.")
+          "Where to write the page; default: reports/NAME-guide.html, or"
+              + " reports/NAME-changes.html.")
   private Optional<Path> out = Optional.empty();
 
   @Option(

@@ -1,14 +1,14 @@
 package assize.cli;
 
-import assize.aspect.Aspect;
 import assize.diagnostic.NearNames;
 import assize.merge.Merged;
 import assize.merge.Part;
 import assize.merge.Taken;
+import assize.record.Observation;
 import assize.report.text.MergeJson;
 import assize.report.text.MergeText;
+import assize.schema.Field.Merging;
 import java.nio.file.Path;
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -31,10 +31,7 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true)
 final class MergeCommand implements Callable<Integer> {
   private static final List<String> KEYS =
-      Stream.concat(
-              Arrays.stream(Aspect.values()).map(Aspect::word),
-              Stream.of("note", "departure", "holds", "by", "on"))
-          .toList();
+      Stream.of(Merging.SAID, Merging.WITNESS).flatMap(Observation.TABLE::keys).toList();
 
   /** All of them are held at once, and each is compared with each where they differ. */
   private static final int MOST_FILES = 100;

@@ -1,7 +1,7 @@
 package assize.cli;
 
-import assize.shape.Schema;
-import assize.shape.Shape;
+import assize.schema.Schema;
+import assize.schema.Shape;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;

@@ -2,7 +2,7 @@ package assize.cli;
 
 import assize.record.VehicleRecord;
 import assize.ruleset.RuleSet;
-import assize.text.YamlText;
+import assize.yaml.Flow;
 import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.List;
@@ -31,18 +31,18 @@ final class RecordHead {
   static String of(VehicleRecord record) {
     List<String> lines = new ArrayList<>();
     lines.add("record: " + record.id());
-    lines.add("rules: " + YamlText.afterColon(record.rules()));
+    lines.add("rules: " + Flow.text(record.rules(), false));
     record.edition().ifPresent(it -> lines.add("edition: " + quoted(it)));
     lines.add("vehicle:");
-    lines.add("  name: " + YamlText.afterColon(record.name()));
+    lines.add("  name: " + Flow.text(record.name(), false));
     record.model().ifPresent(it -> lines.add("  model: " + it));
     if (!record.numbers().isEmpty()) {
       lines.add("numbers:");
       record
           .numbers()
-          .forEach((table, number) -> lines.add("  " + table + ": " + YamlText.afterColon(number)));
+          .forEach((table, number) -> lines.add("  " + table + ": " + Flow.text(number, false)));
     }
-    record.built().ifPresent(it -> lines.add("built: " + YamlText.afterColon(it.date().text())));
+    record.built().ifPresent(it -> lines.add("built: " + Flow.text(it.date().text(), false)));
     record.plant().ifPresent(it -> lines.add("plant: " + it));
     record.market().ifPresent(it -> lines.add("market: " + it));
     if (!record.equipment().isEmpty()) {
@@ -53,7 +53,7 @@ final class RecordHead {
 
   /** An edition is often a bare number, which other readers of YAML would not take for a text. */
   private static String quoted(String text) {
-    String written = YamlText.afterColon(text);
+    String written = Flow.text(text, false);
     return written.startsWith("\"") ? written : "\"" + written + "\"";
   }
 

@@ -1,9 +1,9 @@
 package assize.cli;
 
-import assize.shape.RecordShapes;
-import assize.shape.RuleSetShapes;
-import assize.shape.Schema;
-import assize.shape.Shape;
+import assize.record.VehicleRecord;
+import assize.ruleset.RuleSetShapes;
+import assize.schema.Schema;
+import assize.schema.Shape;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -33,7 +33,7 @@ final class SchemaCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     Map<Path, Shape> files = new LinkedHashMap<>();
-    files.put(folder.resolve(Modeline.RECORD), RecordShapes.SHAPE);
+    files.put(folder.resolve(Modeline.RECORD), VehicleRecord.SHAPE);
     files.put(folder.resolve(Modeline.RULE_SET), RuleSetShapes.SHAPE);
     OutputFile.check(files.keySet());
     List<Path> taken =

@@ -5,6 +5,7 @@ import assize.diagnostic.Result;
 import assize.judge.Judge;
 import assize.judgment.Judgment;
 import assize.judgment.Remark;
+import assize.record.RecordReader;
 import assize.record.VehicleRecord;
 import assize.report.text.Json;
 import assize.report.view.WalkView;
@@ -12,7 +13,6 @@ import assize.report.view.WalkViews;
 import assize.ruleset.RuleSet;
 import assize.start.RecordToFill;
 import assize.text.SourceFile;
-import assize.yaml.RecordReader;
 import java.io.IOException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
@@ -32,8 +32,8 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "start",
     description = {
-      "Writes a record to fill in: only the items that apply to the vehicle, each with where to look"
-          + " and what is expected. What is not known of the vehicle is left out."
+      "Writes a record to fill in: only the items that apply to the vehicle, each with where to"
+          + " look and what is expected. What is not known of the vehicle is left out."
     },
     mixinStandardHelpOptions = true)
 final class StartCommand implements Callable<Integer> {

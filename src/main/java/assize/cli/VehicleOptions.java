@@ -2,6 +2,7 @@ package assize.cli;
 
 import assize.date.Edtf;
 import assize.diagnostic.NearNames;
+import assize.record.Named;
 import assize.record.VehicleRecord;
 import assize.report.text.Visible;
 import assize.ruleset.Model;
@@ -85,28 +86,16 @@ final class VehicleOptions {
     if (!checked.wrong.isEmpty()) {
       throw new Mistakes.Several(spec.commandLine(), checked.wrong);
     }
-    return new VehicleRecord(
-        id,
-        named,
-        Optional.of(rules.edition()),
-        name.map(String::strip).orElseGet(() -> usualName(rules)),
-        model,
-        Optional.empty(),
-        stamped,
-        Map.of(),
-        date,
-        plant,
-        market,
-        fitted,
-        Optional.empty(),
-        Map.of(),
-        Map.of(),
-        List.of(),
-        Set.of(),
-        List.of(),
-        List.of(),
-        List.of(),
-        new SourceFile(id + ".yaml", "").span(0, 0));
+    VehicleRecord vehicle =
+        VehicleRecord.of(id, named, name.map(String::strip).orElseGet(() -> usualName(rules)))
+            .with(VehicleRecord.EDITION, Optional.of(rules.edition()))
+            .with(Named.MODEL, model)
+            .with(VehicleRecord.NUMBERS, stamped)
+            .with(VehicleRecord.BUILT, date)
+            .with(VehicleRecord.PLANT, plant)
+            .with(VehicleRecord.MARKET, market)
+            .with(VehicleRecord.EQUIPMENT, fitted);
+    return VehicleRecord.TABLE.at(vehicle, new SourceFile(id + ".yaml", "").span(0, 0));
   }
 
   private String usualName(RuleSet rules) {

@@ -19,4 +19,19 @@ public record Accepted(Code doubt, List<String> of, String because, Span at) {
   public boolean covers(Diagnostic found) {
     return found.code() == doubt && (of.isEmpty() || found.about().stream().anyMatch(of::contains));
   }
+
+  private List<Object> said() {
+    return List.of(doubt, of, because);
+  }
+
+  /** Where it is written makes no difference. */
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Accepted that && said().equals(that.said());
+  }
+
+  @Override
+  public int hashCode() {
+    return said().hashCode();
+  }
 }

@@ -1,11 +1,11 @@
 package assize.edit;
 
-import assize.aspect.Aspect;
+import assize.record.Observation;
+import assize.record.RecordReader;
 import assize.record.VehicleRecord;
 import assize.ruleset.RuleSet;
 import assize.text.SourceFile;
 import assize.yaml.Node;
-import assize.yaml.RecordReader;
 import assize.yaml.YamlTree;
 import java.util.List;
 import java.util.Optional;
@@ -16,7 +16,7 @@ import java.util.function.UnaryOperator;
  * exactly what was meant, in the record's words and in the tree of its names.
  */
 public final class Editing {
-  private static final String OBSERVATIONS = "observations";
+  private static final String OBSERVATIONS = VehicleRecord.OBSERVATIONS.name();
   private static final Layout AS_JSON = new Layout(0, true);
 
   private static final Layout IN_LINE = new Layout(2, false);
@@ -90,7 +90,10 @@ public final class Editing {
             group ->
                 new Content.Group(
                     group.fields().stream()
-                        .filter(it -> !it.value().isBlank() || Aspect.of(it.name()).isEmpty())
+                        .filter(
+                            it ->
+                                !it.value().isBlank()
+                                    || !Observation.TABLE.block().mayBeBlank(it.name()))
                         .toList()))
         .orElse(item);
   }
@@ -110,8 +113,6 @@ public final class Editing {
     SourceFile simple = new SourceFile(text.path(), json(said(meant)));
     Optional<VehicleRecord> read = RecordReader.parse(text, rules).value();
     Optional<VehicleRecord> expected = RecordReader.parse(simple, rules).value();
-    return said.filter(meant::equals).isPresent()
-        && read.isPresent()
-        && expected.filter(it -> SameFacts.of(it, read.get())).isPresent();
+    return said.filter(meant::equals).isPresent() && read.isPresent() && expected.equals(read);
   }
 }

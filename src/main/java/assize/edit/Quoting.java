@@ -1,8 +1,13 @@
 package assize.edit;
 
+import assize.aspect.Aspect;
+import assize.record.VehicleRecord;
+import java.util.Arrays;
 import java.util.Locale;
 import java.util.Set;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * Writes a text so that every reader of YAML takes it as that text: as it is where that is safe, in
@@ -12,24 +17,10 @@ import java.util.regex.Pattern;
 final class Quoting {
   /** Names under which a number, a date or a yes or no is meant as such, and stays without. */
   private static final Set<String> MEANT =
-      Set.of(
-          "built",
-          "count",
-          "date",
-          "gloss",
-          "height",
-          "lab",
-          "left",
-          "on",
-          "present",
-          "private",
-          "size",
-          "taken",
-          "top",
-          "uncertainty",
-          "until",
-          "width",
-          "works");
+      Stream.concat(
+              VehicleRecord.SHAPE.root().meant(),
+              Arrays.stream(Aspect.values()).filter(it -> it.kind().staysPlain()).map(Aspect::word))
+          .collect(Collectors.toUnmodifiableSet());
 
   private static final Set<String> TRUTH_OR_NOTHING =
       Set.of("y", "n", "yes", "no", "true", "false", "on", "off", "null", "~");

@@ -1,13 +1,14 @@
 package assize.editions;
 
 import assize.aspect.Aspect;
+import assize.aspect.Colors;
 import assize.aspect.Expectation;
+import assize.aspect.Finish;
 import assize.evidence.Claim;
 import assize.evidence.Grade;
 import assize.evidence.Scope;
 import assize.evidence.Source;
 import assize.ruleset.AspectRule;
-import assize.ruleset.Finish;
 import assize.ruleset.Item;
 import assize.ruleset.RuleSet;
 import assize.standing.Asking;
@@ -83,7 +84,7 @@ final class Bearing {
       if (rule.claims().size() > 1) {
         note(item, By.WEIGHED, "");
       }
-      if (rule.aspect() == Aspect.DATE_CODE) {
+      if (rule.aspect().kind().isDated()) {
         note(item, By.DATED, "");
       }
       rule.claims().forEach(it -> note(item, rule.aspect(), it));
@@ -105,9 +106,9 @@ final class Bearing {
         .map(Source::grade)
         .forEach(it -> note(item, By.GRADE, it));
     for (Expectation value : claim.values()) {
-      if (value instanceof Expectation.Chip chip) {
+      if (value instanceof Colors.Chip chip) {
         note(item, By.CHIP, chip.chip());
-      } else if (value instanceof Expectation.SameColor) {
+      } else if (value instanceof Colors.Same) {
         note(item, By.SAME_COLOR, "");
       }
       if (aspect == Aspect.FINISH || aspect == Aspect.MATERIAL) {

@@ -1,8 +1,9 @@
 package assize.editions;
 
 import assize.aspect.Aspect;
-import assize.aspect.Expectation;
 import assize.aspect.Finding;
+import assize.aspect.Place;
+import assize.record.Named;
 import assize.record.Observation;
 import assize.record.Trace;
 import assize.record.VehicleRecord;
@@ -61,28 +62,22 @@ public record Carried(VehicleRecord vehicle, List<Left> left) {
       }
     }
     VehicleRecord carried =
-        new VehicleRecord(
-            vehicle.id(),
-            vehicle.rules(),
-            Optional.empty(),
-            vehicle.name(),
-            kept("model", vehicle.model(), rules.models().keySet(), left),
-            vehicle.notes(),
-            kept("number table", vehicle.numbers(), rules.numbers().keySet(), left),
-            Map.of(),
-            vehicle.built(),
-            kept("plant", vehicle.plant(), rules.plants().keySet(), left),
-            kept("market", vehicle.market(), rules.markets().keySet(), left),
-            kept("equipment", vehicle.equipment(), rules.equipment().keySet(), left),
-            vehicle.judged(),
-            observations,
-            vehicle.evidence(),
-            traces,
-            vehicle.unshared(),
-            vehicle.unsharedWords(),
-            vehicle.accepted(),
-            vehicle.files(),
-            vehicle.at());
+        vehicle
+            .with(VehicleRecord.EDITION, Optional.empty())
+            .with(Named.MODEL, kept("model", vehicle.model(), rules.models().keySet(), left))
+            .with(
+                VehicleRecord.NUMBERS,
+                kept("number table", vehicle.numbers(), rules.numbers().keySet(), left))
+            .with(
+                VehicleRecord.PLANT, kept("plant", vehicle.plant(), rules.plants().keySet(), left))
+            .with(
+                VehicleRecord.MARKET,
+                kept("market", vehicle.market(), rules.markets().keySet(), left))
+            .with(
+                VehicleRecord.EQUIPMENT,
+                kept("equipment", vehicle.equipment(), rules.equipment().keySet(), left))
+            .with(VehicleRecord.OBSERVATIONS, observations)
+            .with(VehicleRecord.TRACES, traces);
     return new Carried(carried, left);
   }
 
@@ -109,54 +104,23 @@ public record Carried(VehicleRecord vehicle, List<Left> left) {
   /** What an edition knows of its items. */
   private record Known(RuleSet rules) {
     Observation observation(Item item, Observation one, List<Left> left) {
-      Map<Aspect, Finding> findings = new LinkedHashMap<>();
-      one.findings()
-          .forEach(
-              (aspect, finding) -> {
-                if (asks(item, aspect) && knows(item, aspect, finding)) {
-                  findings.put(aspect, finding);
-                } else {
-                  left.add(new Left(item.id(), aspect.spoken()));
-                }
-              });
-      return new Observation(
-          one.item(),
-          findings,
-          one.evidence(),
-          one.note(),
-          one.by(),
-          one.on(),
-          one.departure(),
-          one.opinion(),
-          one.unshared(),
-          one.at());
+      Observation carried = one;
+      for (Map.Entry<Aspect, Finding> found : one.findings().entrySet()) {
+        Aspect aspect = found.getKey();
+        if (!asks(item, aspect) || !found.getValue().isKnown(at(item, aspect))) {
+          carried = carried.with(Observation.of(aspect), Optional.empty());
+          left.add(new Left(item.id(), aspect.spoken()));
+        }
+      }
+      return carried;
     }
 
     private static boolean asks(Item item, Aspect aspect) {
       return item.aspects().stream().anyMatch(rule -> rule.aspect() == aspect);
     }
 
-    private boolean knows(Item item, Aspect aspect, Finding finding) {
-      if (finding instanceof Finding.Word word) {
-        return word.id().equals(Finding.OTHER) || words(item, aspect, word.id());
-      }
-      if (finding instanceof Finding.Color color) {
-        return color
-            .chip()
-            .map(it -> it.equals(Finding.OTHER) || rules.colors().containsKey(it))
-            .orElse(true);
-      }
-      return true;
-    }
-
-    private boolean words(Item item, Aspect aspect, String word) {
-      return switch (aspect) {
-        case FINISH -> rules.finishes().containsKey(word);
-        case MATERIAL -> rules.materials().containsKey(word);
-        case CHOICE -> item.choices().containsKey(word);
-        case CONDITION -> rules.conditions().containsKey(word);
-        case COLOR, GLOSS, PART_NUMBER, DATE_CODE, SIZE, COUNT, PRESENT, WORKS, ORIGIN -> true;
-      };
+    private Place at(Item item, Aspect aspect) {
+      return new Place(rules, item.id(), aspect);
     }
 
     private boolean knows(Item item, Trace trace) {
@@ -165,14 +129,7 @@ public record Carried(VehicleRecord vehicle, List<Left> left) {
               one ->
                   asks(item, one.getKey())
                       && one.getValue().stream()
-                          .allMatch(value -> knows(item, one.getKey(), value)));
-    }
-
-    private boolean knows(Item item, Aspect aspect, Expectation value) {
-      if (value instanceof Expectation.Word word) {
-        return words(item, aspect, word.id());
-      }
-      return !(value instanceof Expectation.Chip chip) || rules.colors().containsKey(chip.chip());
+                          .allMatch(value -> value.isKnown(at(item, one.getKey()))));
     }
   }
 }

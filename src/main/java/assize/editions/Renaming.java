@@ -1,9 +1,9 @@
 package assize.editions;
 
+import assize.aspect.ColorChip;
+import assize.aspect.Finish;
 import assize.evidence.Source;
 import assize.ruleset.AspectRule;
-import assize.ruleset.ColorChip;
-import assize.ruleset.Finish;
 import assize.ruleset.Item;
 import assize.ruleset.Model;
 import assize.ruleset.RuleSet;

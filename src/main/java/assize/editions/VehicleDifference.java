@@ -1,9 +1,9 @@
 package assize.editions;
 
+import assize.aspect.Verdict;
 import assize.judgment.ItemJudgment;
 import assize.judgment.Judgment;
 import assize.judgment.ScoreRange;
-import assize.judgment.Verdict;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

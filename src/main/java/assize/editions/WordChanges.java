@@ -1,10 +1,10 @@
 package assize.editions;
 
 import assize.aspect.Aspect;
+import assize.aspect.ColorChip;
+import assize.aspect.Finish;
 import assize.aspect.Origin;
 import assize.measure.Lab;
-import assize.ruleset.ColorChip;
-import assize.ruleset.Finish;
 import assize.ruleset.RuleSet;
 import java.math.BigDecimal;
 import java.util.List;

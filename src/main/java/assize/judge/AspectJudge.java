@@ -1,7 +1,12 @@
 package assize.judge;
 
+import assize.aspect.Comparison;
 import assize.aspect.Expectation;
 import assize.aspect.Finding;
+import assize.aspect.Place;
+import assize.aspect.Reason;
+import assize.aspect.Setting;
+import assize.aspect.Verdict;
 import assize.date.DaySpan;
 import assize.evidence.Claim;
 import assize.evidence.DisputeState;
@@ -10,9 +15,7 @@ import assize.evidence.Scope;
 import assize.judge.Frame.Voice;
 import assize.judge.Ground.Held;
 import assize.judgment.AspectJudgment;
-import assize.judgment.Comparison;
 import assize.judgment.PositionJudgment;
-import assize.judgment.Verdict;
 import assize.record.Observation;
 import assize.record.Trace;
 import assize.record.VehicleRecord;
@@ -31,6 +34,9 @@ import org.apache.commons.numbers.fraction.BigFraction;
 
 /** One aspect of one item within one stretch: judges the vehicle by what the sources come to. */
 final class AspectJudge {
+  private static final Reason SAYS_SO = new Reason.Said("the owner says that it departs");
+  private static final Reason NOT_SHOWN = new Reason.Said("not shown");
+
   private final Grounds grounds;
   private final RuleSet rules;
   private final VehicleRecord vehicle;
@@ -60,7 +66,7 @@ final class AspectJudge {
     if (matter instanceof Matter.Sure sure) {
       return hasTrace(item, sure.rule())
           ? judge(item, sure.rule(), sure.claims())
-          : sure.marks().map(marks -> conclude(item, marks.ground()));
+          : sure.ground().map(ground -> conclude(item, ground));
     }
     Matter.Unsure open = (Matter.Unsure) matter;
     List<Scope> scopes = List.copyOf(open.unsure().keySet());
@@ -205,18 +211,6 @@ final class AspectJudge {
         rides);
   }
 
-  /** Judges the vehicle for the points alone, nothing allowed for. */
-  Slip slip(String item, Ground ground) {
-    List<Comparison> comparisons =
-        ground.held().stream()
-            .filter(Held::judged)
-            .map(held -> compare(item, ground.rule(), held.accepts()))
-            .toList();
-    Credits credits = Credits.of(comparisons, ground.shares(), rules.scale().notShown());
-    long points = ground.rule().possible();
-    return Slip.of(credits.verdict(), points, credits.of(points));
-  }
-
   /** The best of the values that a position accepts counts. */
   private Comparison compare(String item, AspectRule rule, List<Expectation> accepts) {
     Optional<Observation> observation = Optional.ofNullable(vehicle.observations().get(item));
@@ -226,14 +220,19 @@ final class AspectJudge {
           observation
               .map(it -> it.departure().isPresent() && it.findings().isEmpty())
               .orElse(false);
-      return knownWrong
-          ? Comparer.departs(() -> "the owner says that it departs")
-          : Comparer.notShown(() -> "not shown");
+      return knownWrong ? Comparison.departs(SAYS_SO) : Comparison.notShown(NOT_SHOWN);
     }
-    Comparer comparer =
-        new Comparer(rules, vehicle, item, rule.aspect(), found.get(), days.first(), build);
+    Setting setting =
+        new Setting(
+            new Place(rules, item, rule.aspect()),
+            other ->
+                Optional.ofNullable(vehicle.observations().get(other))
+                    .map(it -> it.findings().get(rule.aspect())),
+            days.first(),
+            build,
+            rules.scale().tooEarly());
     return named(accepts, found.get()).stream()
-        .map(value -> value.match(comparer))
+        .map(value -> value.against(found.get(), setting))
         .max(
             Comparator.comparing(Comparison::credit)
                 .thenComparing(it -> it.verdict() != Verdict.NOT_SHOWN))
@@ -242,8 +241,7 @@ final class AspectJudge {
 
   /** What was found counts by its own name where that is listed, else as a kind of another. */
   private static List<Expectation> named(List<Expectation> accepts, Finding found) {
-    List<Expectation> byName =
-        accepts.stream().filter(value -> found.equals(new Finding.Word(value.key()))).toList();
+    List<Expectation> byName = accepts.stream().filter(value -> value.names(found)).toList();
     return byName.isEmpty() ? accepts : byName;
   }
 

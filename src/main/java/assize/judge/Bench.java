@@ -1,6 +1,5 @@
 package assize.judge;
 
-import assize.aspect.Aspect;
 import assize.date.DaySpan;
 import assize.evidence.Claim;
 import assize.evidence.Kleene;
@@ -12,7 +11,6 @@ import assize.ruleset.Model;
 import assize.ruleset.RuleSet;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -36,9 +34,6 @@ final class Bench {
   /** How many ways in which its conditions can be answered are kept in mind of each item. */
   private static final int MOST_WAYS = 64;
 
-  /** How far ahead an item is looked for before it is looked up. */
-  private static final int NEXT = 4;
-
   private final RuleSet rules;
   private final Grounds grounds;
   private final Conditions conditions = new Conditions();
@@ -46,9 +41,6 @@ final class Bench {
   private final List<Entry> entries;
   private final int[] areas;
   private final Item[] items;
-  private final String[] ids;
-  private final boolean[] alone;
-  private final Map<String, Integer> places = new HashMap<>();
   private final List<Item> dated;
   private final Kept<Answers, List<Asked>> lineups = new Kept<>(MOST_LINEUPS);
 
@@ -65,13 +57,6 @@ final class Bench {
     this.grounds = Grounds.of(rules);
     this.entries = rules.items().map(this::entry).toList();
     this.items = entries.stream().map(Entry::item).toArray(Item[]::new);
-    this.ids = new String[items.length];
-    this.alone = new boolean[items.length];
-    for (int i = 0; i < items.length; i++) {
-      ids[i] = items[i].id();
-      alone[i] = items[i].cause().isEmpty();
-      places.put(ids[i], i);
-    }
     this.dated = entries.stream().filter(Entry::dated).map(Entry::item).toList();
     this.areas =
         IntStream.range(0, rules.areas().size())
@@ -88,7 +73,7 @@ final class Bench {
         item.aspects().stream().flatMap(rule -> rule.claims().stream()).map(Claim::scope);
     int[] places =
         Stream.concat(Stream.of(item.scope()), ofClaims).mapToInt(conditions::place).toArray();
-    boolean dated = item.aspects().stream().anyMatch(rule -> rule.aspect() == Aspect.DATE_CODE);
+    boolean dated = item.aspects().stream().anyMatch(rule -> rule.aspect().kind().isDated());
     return new Entry(item, places, dated, new Kept<>(MOST_WAYS));
   }
 
@@ -115,28 +100,9 @@ final class Bench {
     return items[number];
   }
 
-  /**
-   * Returns the place of an item, quickly where it is one of the next; below zero where there is no
-   * such item.
-   */
-  int placeFrom(int from, String id) {
-    // A record that was read has the rule set's own text for a name.
-    for (int i = from; i < Math.min(ids.length, from + NEXT); i++) {
-      if (ids[i] == id) {
-        return i;
-      }
-    }
-    return places.getOrDefault(id, -1);
-  }
-
   /** Returns the place of an item's area among the areas. */
   int area(int number) {
     return areas[number];
-  }
-
-  /** Says whether an item shares its loss with no other. */
-  boolean isAlone(int number) {
-    return alone[number];
   }
 
   /** Returns a list to gather the points of each area in. */
@@ -206,9 +172,7 @@ final class Bench {
         ? new Matter.Sure(
             rule,
             List.copyOf(certain),
-            grounds
-                .weigh(rule, certain.stream().map(Voice::of).toList())
-                .map(ground -> new Marks(rules, ground)))
+            grounds.weigh(rule, certain.stream().map(Voice::of).toList()))
         : new Matter.Unsure(rule, List.copyOf(certain), unsure);
   }
 }

@@ -1,8 +1,8 @@
 package assize.judge;
 
-import assize.judgment.Comparison;
+import assize.aspect.Comparison;
+import assize.aspect.Verdict;
 import assize.judgment.ScoreRange;
-import assize.judgment.Verdict;
 import java.util.List;
 import org.apache.commons.numbers.fraction.BigFraction;
 

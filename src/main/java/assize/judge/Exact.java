@@ -34,12 +34,6 @@ final class Exact {
     return twice > 0 || twice == 0 && (whole & 1) == 1 ? whole + 1 : whole;
   }
 
-  /** Returns a probability as a credit of four decimals, as it is printed. */
-  static BigFraction credit(double probability) {
-    return BigFraction.of(
-        BigInteger.valueOf(Math.round(probability * 10_000)), BigInteger.valueOf(10_000));
-  }
-
   static BigFraction of(long numerator, long denominator) {
     return BigFraction.of(BigInteger.valueOf(numerator), BigInteger.valueOf(denominator));
   }

@@ -25,12 +25,14 @@ final class Explained {
   private final Bench bench;
   private final RuleSet rules;
   private final VehicleRecord vehicle;
+  private final Recall recall;
   private final List<Remark> remarks = new ArrayList<>();
 
-  Explained(Bench bench, VehicleRecord vehicle) {
+  Explained(Bench bench, VehicleRecord vehicle, Recall recall) {
     this.bench = bench;
     this.rules = bench.rules();
     this.vehicle = vehicle;
+    this.recall = recall;
   }
 
   Judgment judge(Optional<LocalDate> asOf) {
@@ -41,9 +43,13 @@ final class Explained {
     List<ItemJudgment> items = new ArrayList<>();
     for (int i = 0; i < bench.items(); i++) {
       int number = i;
+      List<ItemInStretch> stretches = alike.stream().map(one -> one.items().get(number)).toList();
       items.add(
-          ItemJudge.over(
-              bench.item(i), cuts, alike.stream().map(one -> one.items().get(number)).toList()));
+          recall.over(
+              bench.item(i).id(),
+              cuts,
+              stretches,
+              () -> ItemJudge.over(bench.item(number), cuts, stretches)));
     }
     List<StretchScore> scores = scores(cuts, items, ItemInStretch::earned);
     List<StretchScore> strict =
@@ -85,7 +91,11 @@ final class Explained {
       List<ItemInStretch> items = new ArrayList<>(asked.size());
       for (int i = 0; i < asked.size(); i++) {
         boolean same = !before.isEmpty() && asked.get(i).steady() && asked.get(i) == before.get(i);
-        items.add(same ? all.get(all.size() - 1).get(i) : judge.judge(asked.get(i)));
+        Asked one = asked.get(i);
+        items.add(
+            same
+                ? all.get(all.size() - 1).get(i)
+                : recall.item(one, vehicle, cut.sample(), build, () -> judge.judge(one)));
       }
       all.add(items);
       before = asked;
@@ -105,7 +115,7 @@ final class Explained {
               .add(Lot.of(bench.item(n), one.applies(), one.possible(), points.apply(one)));
         }
       }
-      scores.add(Scoring.score(rules, lots));
+      scores.add(Scoring.score(rules, lots, recall));
     }
     return scores;
   }
@@ -155,7 +165,7 @@ final class Explained {
                                 new Remark(
                                     Remark.Kind.DEPARTURE_DUE,
                                     "The departure at "
-                                        + new Names(rules).item(observation.item())
+                                        + rules.title(observation.item())
                                         + " was to be looked at again by "
                                         + DayWords.of(until.last())
                                         + "."))));

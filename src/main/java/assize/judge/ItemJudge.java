@@ -1,5 +1,6 @@
 package assize.judge;
 
+import assize.aspect.Verdict;
 import assize.date.DaySpan;
 import assize.evidence.DisputeState;
 import assize.evidence.Kleene;
@@ -8,7 +9,6 @@ import assize.judgment.AspectJudgment;
 import assize.judgment.ItemInStretch;
 import assize.judgment.ItemJudgment;
 import assize.judgment.ScoreRange;
-import assize.judgment.Verdict;
 import assize.record.VehicleRecord;
 import assize.ruleset.Item;
 import java.util.Comparator;
@@ -65,10 +65,6 @@ final class ItemJudge {
       return verdicts.get(0);
     }
     return verdicts.contains(Verdict.MAY_APPLY) ? Verdict.MAY_APPLY : Verdict.OPEN;
-  }
-
-  AspectJudge aspects() {
-    return judge;
   }
 
   /** Returns the item within the stretch. */

@@ -1,7 +1,6 @@
 package assize.judge;
 
 import assize.judgment.Judgment;
-import assize.judgment.Totals;
 import assize.record.VehicleRecord;
 import assize.ruleset.NumberTable;
 import assize.ruleset.NumberTable.Series;
@@ -10,6 +9,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * Judges vehicles by a rule set: rule set and record in, judgment out. Any thread may ask.
@@ -52,12 +52,16 @@ public final class Judge {
 
   /** Judges a vehicle, with everything that a report says of it. */
   public Judgment judge(VehicleRecord vehicle, Optional<LocalDate> asOf) {
-    return new Explained(bench, vehicle).judge(asOf);
+    return new Explained(bench, vehicle, new Recall()).judge(asOf);
   }
 
-  /** Judges a vehicle for its figures alone: the same as those of its judgment, much faster. */
-  public Totals totals(VehicleRecord vehicle) {
-    return new Counted(bench, vehicle).totals();
+  /**
+   * Begins to judge one vehicle over and over as its record changes: what a change leaves alone is
+   * not judged again. What it returns is for one thread at a time.
+   */
+  public Function<VehicleRecord, Judgment> suppose() {
+    Recall recall = new Recall();
+    return vehicle -> new Explained(bench, vehicle, recall).judge(Optional.empty());
   }
 
   /**

@@ -53,4 +53,19 @@ final class Lots {
   List<Lot> others() {
     return Collections.unmodifiableList(others);
   }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Lots that
+        && possible == that.possible
+        && low == that.low
+        && likely == that.likely
+        && high == that.high
+        && others.equals(that.others);
+  }
+
+  @Override
+  public int hashCode() {
+    return Long.hashCode(low * 31 + likely) + others.hashCode();
+  }
 }

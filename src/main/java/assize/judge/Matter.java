@@ -15,9 +15,9 @@ sealed interface Matter {
    * It is known which speak.
    *
    * @param claims those that speak, in the order written
-   * @param marks what they come to; empty where they name no position
+   * @param ground what they come to; empty where they name no position
    */
-  record Sure(AspectRule rule, List<Claim> claims, Optional<Marks> marks) implements Matter {}
+  record Sure(AspectRule rule, List<Claim> claims, Optional<Ground> ground) implements Matter {}
 
   /**
    * It is not.

@@ -32,14 +32,14 @@ final class Scoring {
   private final List<Area> areas;
   private final Map<Bound, List<List<Block>>> blocks = new LinkedHashMap<>();
 
-  private Scoring(RuleSet rules, List<Lots> lots) {
+  private Scoring(RuleSet rules, List<Lots> lots, Recall recall) {
     this.scale = rules.scale();
     this.areas = rules.areas();
     for (Bound bound : Bound.values()) {
       blocks.put(
           bound,
           IntStream.range(0, areas.size())
-              .mapToObj(i -> Block.of(lots.get(i), areas.get(i).most(), bound))
+              .mapToObj(i -> recall.blocks(lots.get(i), areas.get(i), bound))
               .toList());
     }
   }
@@ -68,7 +68,12 @@ final class Scoring {
 
   /** Scores one stretch: the lots of each area, in their order. */
   static StretchScore score(RuleSet rules, List<Lots> lots) {
-    return new Scoring(rules, lots).score();
+    return score(rules, lots, new Recall());
+  }
+
+  /** Scores one stretch, unless the same was scored before. */
+  static StretchScore score(RuleSet rules, List<Lots> lots, Recall recall) {
+    return recall.score(lots, () -> new Scoring(rules, lots, recall).score());
   }
 
   private StretchScore score() {

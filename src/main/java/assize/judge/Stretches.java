@@ -1,9 +1,12 @@
 package assize.judge;
 
 import assize.aspect.Aspect;
+import assize.aspect.CodeMeanings;
 import assize.aspect.DateCodePattern;
+import assize.aspect.DateCodes;
 import assize.aspect.Expectation;
 import assize.aspect.Finding;
+import assize.aspect.PartNumbers;
 import assize.date.DaySpan;
 import assize.record.Trace;
 import assize.record.VehicleRecord;
@@ -95,8 +98,8 @@ final class Stretches {
   }
 
   private void gather(Expectation expected, Finding found) {
-    if (expected instanceof Expectation.MadeCode made && found instanceof Finding.Stamped stamped) {
-      dated.add(new Dated(made.code(), DateCodes.meanings(made.code(), stamped.text(), build)));
+    if (expected instanceof DateCodes.Right made && found instanceof PartNumbers.Found stamped) {
+      dated.add(new Dated(made.code(), CodeMeanings.meanings(made.code(), stamped.text(), build)));
     }
   }
 
@@ -107,7 +110,7 @@ final class Stretches {
     for (Dated code : dated) {
       Stream.concat(
               code.meanings().stream().flatMap(made -> code.code().made().cuts(made).stream()),
-              DateCodes.turns(code.code(), code.meanings(), build).stream())
+              CodeMeanings.turns(code.code(), code.meanings(), build).stream())
           .filter(build::contains)
           .forEach(starts::add);
       if (starts.size() > enough) {
@@ -145,7 +148,7 @@ final class Stretches {
         codes.add(code.code().made().allows(made, days.first()));
         codes.add(made.first().isAfter(window.last()));
       }
-      codes.add(DateCodes.nearest(code.meanings(), window));
+      codes.add(CodeMeanings.nearest(code.meanings(), window));
     }
     VehicleFacts facts = new VehicleFacts(bench.rules(), vehicle, days);
     return new State(bench.answers(facts), facts.possibleModels(), codes);

@@ -1,8 +1,8 @@
 package assize.judge;
 
+import assize.aspect.Verdict;
 import assize.judgment.AspectJudgment;
 import assize.judgment.ScoreRange;
-import assize.judgment.Verdict;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;

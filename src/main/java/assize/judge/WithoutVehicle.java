@@ -6,40 +6,15 @@ import assize.judgment.AspectJudgment;
 import assize.record.VehicleRecord;
 import assize.ruleset.AspectRule;
 import assize.ruleset.RuleSet;
-import assize.text.SourceFile;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 
 /**
  * What sources come to before any vehicle is looked at: weighed just as they are when one is
  * judged.
  */
 public final class WithoutVehicle {
-  private static final VehicleRecord NONE =
-      new VehicleRecord(
-          "",
-          "",
-          Optional.empty(),
-          "",
-          Optional.empty(),
-          Optional.empty(),
-          Map.of(),
-          Map.of(),
-          Optional.empty(),
-          Optional.empty(),
-          Optional.empty(),
-          Map.of(),
-          Optional.empty(),
-          Map.of(),
-          Map.of(),
-          List.of(),
-          Set.of(),
-          List.of(),
-          List.of(),
-          List.of(),
-          new SourceFile("", "").span(0, 0));
+  private static final VehicleRecord NONE = VehicleRecord.TABLE.blank();
 
   private final AspectJudge judge;
 

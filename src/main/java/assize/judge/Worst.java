@@ -1,9 +1,9 @@
 package assize.judge;
 
+import assize.aspect.Verdict;
 import assize.judgment.AspectJudgment;
 import assize.judgment.ItemInStretch;
 import assize.judgment.ItemJudgment;
-import assize.judgment.Verdict;
 import java.util.List;
 
 /**

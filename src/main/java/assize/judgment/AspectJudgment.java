@@ -1,5 +1,6 @@
 package assize.judgment;
 
+import assize.aspect.Verdict;
 import assize.evidence.DisputeState;
 import assize.ruleset.AspectRule;
 import java.util.List;

@@ -1,5 +1,6 @@
 package assize.judgment;
 
+import assize.aspect.Verdict;
 import assize.evidence.Kleene;
 import java.util.List;
 
@@ -15,13 +16,24 @@ public record ItemInStretch(
     Verdict verdict,
     List<AspectJudgment> aspects,
     ScoreRange earned,
-    ScoreRange strict) {
+    ScoreRange strict,
+    long possible) {
   public ItemInStretch {
     aspects = List.copyOf(aspects);
   }
 
-  /** Returns the points possible, in thousandths. */
-  public long possible() {
-    return aspects.stream().mapToLong(AspectJudgment::possible).sum();
+  public ItemInStretch(
+      Kleene applies,
+      Verdict verdict,
+      List<AspectJudgment> aspects,
+      ScoreRange earned,
+      ScoreRange strict) {
+    this(
+        applies,
+        verdict,
+        aspects,
+        earned,
+        strict,
+        aspects.stream().mapToLong(AspectJudgment::possible).sum());
   }
 }

@@ -1,6 +1,8 @@
 package assize.judgment;
 
+import assize.aspect.Comparison;
 import assize.aspect.Expectation;
+import assize.evidence.Grade;
 import java.util.List;
 
 /**
@@ -34,5 +36,5 @@ public record PositionJudgment(
   }
 
   /** The least number of further independent sources of one grade that would settle it. */
-  public record Further(assize.evidence.Grade grade, int sources) {}
+  public record Further(Grade grade, int sources) {}
 }

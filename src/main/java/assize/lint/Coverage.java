@@ -1,7 +1,7 @@
 package assize.lint;
 
 import assize.aspect.Aspect;
-import assize.aspect.Expectation;
+import assize.aspect.YesNo;
 import assize.date.DaySpan;
 import assize.evidence.Claim;
 import assize.evidence.Kleene;
@@ -109,7 +109,6 @@ public record Coverage(Item item, List<OfAspect> aspects) {
         .filter(rule -> rule.aspect() == Aspect.PRESENT)
         .flatMap(rule -> rule.claims().stream())
         .anyMatch(
-            claim ->
-                claim.values().contains(new Expectation.YesNo(false)) && speaks(claim, vehicle));
+            claim -> claim.values().contains(new YesNo.Right(false)) && speaks(claim, vehicle));
   }
 }

@@ -3,6 +3,7 @@ package assize.lint;
 import assize.diagnostic.Code;
 import assize.diagnostic.Diagnostic;
 import assize.judgment.Judgment;
+import assize.record.Departure;
 import assize.record.Observation;
 import java.time.LocalDate;
 import java.util.Optional;
@@ -20,7 +21,7 @@ final class DepartureOverdue implements RecordDoubt {
   }
 
   private static Optional<Diagnostic> in(
-      Observation observation, Observation.Departure departure, LocalDate asOf) {
+      Observation observation, Departure departure, LocalDate asOf) {
     return departure
         .until()
         .map(until -> until.span())

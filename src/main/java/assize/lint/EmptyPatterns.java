@@ -1,8 +1,10 @@
 package assize.lint;
 
 import assize.aspect.DateCodePattern;
+import assize.aspect.DateCodes;
 import assize.aspect.Expectation;
 import assize.aspect.NumberPattern;
+import assize.aspect.PartNumbers;
 import assize.date.DaySpan;
 import assize.diagnostic.Code;
 import assize.diagnostic.Diagnostic;
@@ -35,12 +37,12 @@ final class EmptyPatterns implements Doubt {
   }
 
   private static Optional<Diagnostic> in(Item item, Claim claim, Expectation value, RuleSet rules) {
-    if (value instanceof Expectation.PartNumber part) {
+    if (value instanceof PartNumbers.Right part) {
       return part.number().fitsNothing()
           ? Optional.of(empty(item, claim, part.number()))
           : Optional.empty();
     }
-    return value instanceof Expectation.MadeCode made
+    return value instanceof DateCodes.Right made
         ? in(item, claim, made.code(), rules)
         : Optional.empty();
   }

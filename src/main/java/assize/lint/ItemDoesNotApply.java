@@ -1,9 +1,9 @@
 package assize.lint;
 
+import assize.aspect.Verdict;
 import assize.diagnostic.Code;
 import assize.diagnostic.Diagnostic;
 import assize.judgment.Judgment;
-import assize.judgment.Verdict;
 import java.time.LocalDate;
 import java.util.Optional;
 import java.util.stream.Stream;

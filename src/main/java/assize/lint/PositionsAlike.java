@@ -1,7 +1,8 @@
 package assize.lint;
 
+import assize.aspect.ColorChip;
+import assize.aspect.Colors;
 import assize.aspect.Expectation;
-import assize.aspect.NumberPattern;
 import assize.diagnostic.Code;
 import assize.diagnostic.Diagnostic;
 import assize.evidence.Claim;
@@ -9,10 +10,7 @@ import assize.evidence.Kleene;
 import assize.evidence.Scope;
 import assize.measure.Ciede2000;
 import assize.measure.Lab;
-import assize.measure.Limits;
-import assize.measure.Thread;
 import assize.ruleset.AspectRule;
-import assize.ruleset.ColorChip;
 import assize.ruleset.Item;
 import assize.ruleset.RuleSet;
 import java.util.ArrayList;
@@ -60,8 +58,7 @@ final class PositionsAlike implements Doubt {
     if (a.key().equals(b.key())) {
       return false;
     }
-    Object one = a.match(new Told(rules));
-    return one.equals(b.match(new Told(rules))) || areNear(a, b, rules);
+    return a.told().equals(b.told()) || areNear(a, b, rules);
   }
 
   private static boolean areNear(Expectation a, Expectation b, RuleSet rules) {
@@ -73,7 +70,7 @@ final class PositionsAlike implements Doubt {
   }
 
   private static Optional<Lab> lab(Expectation value, RuleSet rules) {
-    return value instanceof Expectation.Chip chip
+    return value instanceof Colors.Chip chip
         ? Optional.ofNullable(rules.colors().get(chip.chip())).flatMap(ColorChip::lab)
         : Optional.empty();
   }
@@ -103,67 +100,5 @@ final class PositionsAlike implements Doubt {
     return later.claim.at().equals(earlier.claim.at())
         ? doubt
         : doubt.with(earlier.claim.at(), "the other one");
-  }
-
-  /** What of a value is compared with what was found; its name where that is all. */
-  private record Told(RuleSet rules) implements Expectation.Cases<Object> {
-    @Override
-    public Object word(Expectation.Word expected) {
-      return expected.key();
-    }
-
-    @Override
-    public Object chip(Expectation.Chip expected) {
-      return expected.key();
-    }
-
-    @Override
-    public Object sameColor(Expectation.SameColor expected) {
-      return expected.key();
-    }
-
-    @Override
-    public Object gloss(Expectation.Gloss expected) {
-      return List.of(expected.range().from(), expected.range().to());
-    }
-
-    @Override
-    public Object size(Expectation.Size expected) {
-      Limits limits = expected.limits();
-      return List.of(limits.dimension(), limits.lower(), limits.upper());
-    }
-
-    @Override
-    public Object screwThread(Expectation.ScrewThread expected) {
-      Thread thread = expected.thread();
-      return List.of(thread.series(), thread.majorMm(), thread.pitchMm());
-    }
-
-    @Override
-    public Object partNumber(Expectation.PartNumber expected) {
-      String text = expected.number().text();
-      boolean plain = expected.number().isLiteral() || text.matches("[A-Za-z0-9 -]*");
-      return plain ? NumberPattern.fold(text) : text;
-    }
-
-    @Override
-    public Object madeCode(Expectation.MadeCode expected) {
-      return expected.key();
-    }
-
-    @Override
-    public Object pieces(Expectation.Pieces expected) {
-      return expected.key();
-    }
-
-    @Override
-    public Object yesNo(Expectation.YesNo expected) {
-      return expected.key();
-    }
-
-    @Override
-    public Object graded(Expectation.Graded expected) {
-      return expected.key();
-    }
   }
 }

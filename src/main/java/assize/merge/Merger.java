@@ -3,7 +3,6 @@ package assize.merge;
 import assize.edit.Content;
 import assize.record.Evidence;
 import assize.record.Trace;
-import assize.record.Unshared;
 import assize.record.VehicleRecord;
 import assize.ruleset.Item;
 import assize.ruleset.RuleSet;
@@ -86,12 +85,12 @@ public final class Merger {
   private void keepJudged() {
     List<Side> from =
         theirs.stream()
-            .filter(it -> it.record().unshared().contains(Unshared.JUDGED))
+            .filter(it -> it.record().unshared().contains(WrittenRecord.JUDGED))
             .flatMap(it -> side(it, List.of(WrittenRecord.PRIVATE)).stream())
             .toList();
-    if (!from.isEmpty() && !mine.record().unshared().contains(Unshared.JUDGED)) {
+    if (!from.isEmpty() && !mine.record().unshared().contains(WrittenRecord.JUDGED)) {
       boolean none = mine.record().unshared().isEmpty();
-      goOn(WrittenRecord.PRIVATE, none, List.of(Unshared.JUDGED.word()), from);
+      goOn(WrittenRecord.PRIVATE, none, List.of(WrittenRecord.JUDGED), from);
     }
   }
 
@@ -252,8 +251,7 @@ public final class Merger {
       List<WrittenRecord> helped =
           telling.stream().filter(it -> helpers.contains(it.name())).toList();
       Witness witness = new Witness(mine, judgedIsTaken);
-      List.of(Offer.BY, Offer.ON)
-          .forEach(key -> witness(witness, helped, new Part(item, key), secrets));
+      Offer.WITNESSED.forEach(key -> witness(witness, helped, new Part(item, key), secrets));
     }
     secrets
         .missing()

@@ -1,16 +1,14 @@
 package assize.merge;
 
-import assize.aspect.Aspect;
 import assize.edit.Content;
 import assize.record.Observation;
+import assize.schema.Field;
+import assize.schema.Field.Merging;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.BiPredicate;
-import java.util.stream.Stream;
 
 /**
  * What one record says under one key of an item.
@@ -19,18 +17,11 @@ import java.util.stream.Stream;
  * @param value what is written under the key
  */
 record Offer(WrittenRecord from, Part part, Observation observation, Content value) {
-  static final String NOTE = "note";
-  static final String BY = "by";
-  static final String ON = "on";
-  static final String DEPARTURE = "departure";
-  static final String HOLDS = "holds";
-  static final String BECAUSE = "because";
-
   /** What is said once: the aspects, and what else has one value that can be another's. */
-  static final List<String> KEYS =
-      Stream.concat(
-              Arrays.stream(Aspect.values()).map(Aspect::word), Stream.of(NOTE, DEPARTURE, HOLDS))
-          .toList();
+  static final List<String> KEYS = Observation.TABLE.keys(Merging.SAID).toList();
+
+  /** Who looked, and when. */
+  static final List<String> WITNESSED = Observation.TABLE.keys(Merging.WITNESS).toList();
 
   /** Returns what a record says under a key, if it says something. */
   static Optional<Offer> of(WrittenRecord record, Part part) {
@@ -50,32 +41,36 @@ record Offer(WrittenRecord from, Part part, Observation observation, Content val
 
   /** Says whether another record says the same, however it is written. */
   boolean saysWhat(Offer other) {
-    Optional<Aspect> aspect = Aspect.of(part.key());
-    if (aspect.isPresent()) {
-      return both(
-          Optional.ofNullable(observation.findings().get(aspect.get())),
-          Optional.ofNullable(other.observation.findings().get(aspect.get())),
-          Sameness::ofFindings);
-    }
-    return switch (part.key()) {
-      case NOTE -> Sameness.ofTexts(observation.note(), other.observation.note());
-      case DEPARTURE ->
-          both(observation.departure(), other.observation.departure(), Sameness::ofDepartures);
-      case HOLDS -> both(observation.opinion(), other.observation.opinion(), Sameness::ofOpinions);
-      default -> value.equals(other.value);
-    };
+    List<Field<?, ?>> together = together();
+    return together.isEmpty()
+        ? value.equals(other.value)
+        : together.get(0).isSaid(observation)
+            && together.get(0).isSaid(other.observation)
+            && together.stream().allMatch(it -> it.isAlike(observation, other.observation));
   }
 
-  private static <T> boolean both(Optional<T> one, Optional<T> other, BiPredicate<T, T> same) {
-    return one.isPresent() && other.isPresent() && same.test(one.get(), other.get());
+  /** Returns the fact that is said, and those that go with it. */
+  private List<Field<?, ?>> together() {
+    List<Field<?, ?>> together = new ArrayList<>();
+    for (Field<?, ?> one : Observation.TABLE.fields()) {
+      boolean here = !one.keys().isEmpty() && one.name().equals(part.key());
+      if (here || !together.isEmpty() && one.merging() == Merging.ALONG) {
+        together.add(one);
+      } else if (!together.isEmpty()) {
+        break;
+      }
+    }
+    return together;
   }
 
   /** Returns what goes with it, as the reason with what is held to be right. */
   Map<String, Content> fields() {
     Map<String, Content> fields = new LinkedHashMap<>();
     fields.put(part.key(), value);
-    if (part.key().equals(HOLDS)) {
-      from.observation(part.item()).get(BECAUSE).ifPresent(it -> fields.put(BECAUSE, it));
+    for (Field<?, ?> one : together()) {
+      from.observation(part.item())
+          .get(one.name())
+          .ifPresent(it -> fields.putIfAbsent(one.name(), it));
     }
     return fields;
   }

@@ -1,8 +1,8 @@
 package assize.merge;
 
-import assize.aspect.Aspect;
 import assize.diagnostic.Result;
 import assize.edit.Content;
+import assize.record.Observation;
 import assize.record.VehicleRecord;
 import assize.text.SourceFile;
 import assize.text.Span;
@@ -24,12 +24,12 @@ import java.util.stream.Stream;
  */
 public record WrittenRecord(
     String name, VehicleRecord record, Content.Group content, Map<List<String>, Span> places) {
-  static final String OBSERVATIONS = "observations";
-  static final String EVIDENCE = "evidence";
-  static final String TRACES = "traces";
-  static final String JUDGED = "judged";
-  static final String PRIVATE = "private";
-  static final String PRIVATE_WORDS = "private_words";
+  static final String OBSERVATIONS = VehicleRecord.OBSERVATIONS.name();
+  static final String EVIDENCE = VehicleRecord.EVIDENCE.name();
+  static final String TRACES = VehicleRecord.TRACES.name();
+  static final String JUDGED = VehicleRecord.JUDGED.name();
+  static final String PRIVATE = VehicleRecord.PRIVATE.name();
+  static final String PRIVATE_WORDS = VehicleRecord.PRIVATE_WORDS.name();
 
   public WrittenRecord {
     places = Collections.unmodifiableMap(new HashMap<>(places));
@@ -89,7 +89,7 @@ public record WrittenRecord(
 
   /** Says whether something is written under a key of an item, or holds for all of them. */
   public boolean says(Part part) {
-    boolean forAll = List.of(Offer.BY, Offer.ON).contains(part.key());
+    boolean forAll = Offer.WITNESSED.contains(part.key());
     return observation(part.item())
             .get(part.key())
             .filter(it -> !isBlank(part.key(), it))
@@ -107,7 +107,7 @@ public record WrittenRecord(
 
   /** Says whether an aspect waits for what will be found. */
   static boolean isBlank(String key, Content value) {
-    return value.isBlank() && Aspect.of(key).isPresent();
+    return value.isBlank() && Observation.TABLE.block().mayBeBlank(key);
   }
 
   /** Says whether nothing was found of an item yet; a record to fill in names it all the same. */

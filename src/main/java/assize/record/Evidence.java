@@ -1,6 +1,7 @@
 package assize.record;
 
 import assize.date.Edtf;
+import assize.schema.Rewording;
 import assize.text.Span;
 import java.util.List;
 import java.util.Optional;
@@ -42,5 +43,34 @@ public record Evidence(
     public String word() {
       return word;
     }
+  }
+
+  /** Returns the same, its texts changed. */
+  Evidence reworded(Rewording rewording) {
+    return new Evidence(
+        rewording.name(id),
+        kind,
+        rewording.text(what),
+        caption.map(rewording::text),
+        taken,
+        by.map(rewording::text),
+        covers,
+        isUnshared,
+        at);
+  }
+
+  private List<Object> said() {
+    return List.of(id, kind, what, caption, taken, by, covers, isUnshared);
+  }
+
+  /** Where it is written makes no difference. */
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Evidence that && said().equals(that.said());
+  }
+
+  @Override
+  public int hashCode() {
+    return said().hashCode();
   }
 }

@@ -1,48 +1,273 @@
 package assize.record;
 
 import assize.aspect.Aspect;
+import assize.aspect.Expectation;
 import assize.aspect.Finding;
 import assize.date.Edtf;
-import assize.text.Span;
+import assize.diagnostic.Code;
+import assize.ruleset.AspectShapes;
+import assize.schema.Facts;
+import assize.schema.Field;
+import assize.schema.Field.Merging;
+import assize.schema.Fields;
+import assize.schema.Form;
+import assize.schema.Key;
+import assize.schema.Reading;
+import assize.schema.Rewording;
+import assize.schema.Rule;
+import assize.schema.Table;
+import assize.schema.Type;
+import assize.schema.Value;
+import assize.text.SourceFile;
+import assize.yaml.Node;
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 
-/**
- * What was found at one item.
- *
- * @param findings for each aspect that was looked at
- * @param evidence names of the record's evidence
- * @param unshared what of it stays out of the copy for others
- */
-public record Observation(
-    String item,
-    Map<Aspect, Finding> findings,
-    List<String> evidence,
-    Optional<String> note,
-    Optional<String> by,
-    Optional<Edtf> on,
-    Optional<Departure> departure,
-    Optional<Opinion> opinion,
-    Set<Unshared> unshared,
-    Span at) {
-  public Observation {
-    unshared = Set.copyOf(unshared);
-    findings =
-        findings.size() < 2
-            ? Map.copyOf(findings)
-            : Collections.unmodifiableMap(new LinkedHashMap<>(findings));
-    evidence = List.copyOf(evidence);
+/** What was found at one item. */
+public final class Observation extends Facts {
+  private static final Pattern LINE_END = Pattern.compile("[ \\t]*:[ \\t]*(?:\\R|\\z)");
+
+  public static final Field<AtItem, String> ITEM = Field.given("item", "", it -> it.item().id());
+
+  private static final List<Field<AtItem, Optional<Finding>>> ASPECTS =
+      Arrays.stream(Aspect.values()).map(Observation::aspect).toList();
+
+  public static final Field<AtItem, List<String>> EVIDENCE =
+      Field.<AtItem, List<String>>of(
+              List.of(),
+              (fields, in) -> in.record().cited(fields.get("evidence")),
+              Key.may(
+                  "evidence", Value.oneOrMore(Form.name()), "What shows it: names of evidence."))
+          .reworded((names, rewording) -> names.stream().map(rewording::name).toList());
+  public static final Field<Reading, Optional<String>> NOTE =
+      Field.<Reading, String>may("note", Type.text(), "What else should be known.")
+          .merging(Merging.SAID);
+  public static final Field<Reading, Optional<String>> BY =
+      Field.<Reading, String>may("by", Type.text(), "Who looked, if not who judged.")
+          .merging(Merging.WITNESS);
+  public static final Field<Reading, Optional<Edtf>> ON =
+      Field.<Reading, Edtf>may("on", Type.date("2026-10-03"), "When, if not when it was judged.")
+          .merging(Merging.WITNESS);
+  public static final Field<Reading, Optional<Departure>> DEPARTURE =
+      Field.<Reading, Departure>may(
+              "departure",
+              Type.group(Departure.TABLE),
+              "Why it is not right, where the owner knows that.")
+          .merging(Merging.SAID);
+
+  /** For each aspect at least one value, any of which the owner holds to be right. */
+  public static final Field<AtItem, Map<Aspect, List<Expectation>>> HOLDS =
+      Field.of(
+              Map.<Aspect, List<Expectation>>of(),
+              (Fields fields, AtItem in) ->
+                  fields.get("holds").map(it -> in.record().held(in.item(), it)).orElse(Map.of()),
+              Key.may(
+                  "holds",
+                  AspectShapes.ASPECTS,
+                  "What the owner holds to be right, where sources differ; it weighs nothing."))
+          .alike((one, other) -> keys(one).equals(keys(other)))
+          .reworded(Observation::reworded)
+          .merging(Merging.SAID);
+
+  public static final Field<Reading, Optional<String>> BECAUSE =
+      Field.of(
+              Optional.<String>empty(),
+              Observation::because,
+              Key.may("because", Form.text(), "Why the owner holds it to be right."))
+          .alike((one, other) -> one.map(Type::spaced).equals(other.map(Type::spaced)))
+          .reworded((because, rewording) -> because.map(rewording::text))
+          .merging(Merging.ALONG);
+
+  /** What can stay out of the copy for others. */
+  public static final List<Secret<Observation>> SECRETS =
+      List.of(
+          Secret.of("the note", NOTE, it -> it.with(NOTE, NOTE.none())),
+          new Secret<>("by", "by", "who looked", Observation::saysBy, Observation::withoutBy),
+          Secret.of("when", ON, it -> it.with(ON, ON.none())),
+          Secret.of("its evidence", EVIDENCE, it -> it.with(EVIDENCE, EVIDENCE.none())),
+          new Secret<>(
+              "why",
+              "departure",
+              "why it departs on purpose",
+              it -> it.departure().flatMap(Departure::why).isPresent(),
+              it ->
+                  it.with(
+                      DEPARTURE,
+                      it.departure().map(one -> one.with(Departure.WHY, Optional.empty())))),
+          new Secret<>(
+              "because",
+              "holds",
+              "why the owner holds something else to be right",
+              it -> it.get(BECAUSE).isPresent(),
+              it -> it.with(BECAUSE, Optional.empty())));
+
+  public static final Field<Reading, Set<String>> PRIVATE =
+      Field.orNone(
+          "private",
+          Set.of(),
+          Secret.some(SECRETS),
+          "What stays out of the copy for others; yes for all of it.");
+
+  public static final Table<AtItem, Observation> TABLE =
+      Table.of("an item", Observation::new, fields(), Rule.needs("because", "holds"));
+
+  private final Map<Aspect, Finding> findings;
+
+  private Observation(Drawn drawn) {
+    super(drawn);
+    Map<Aspect, Finding> found = new LinkedHashMap<>();
+    for (Aspect aspect : Aspect.values()) {
+      get(of(aspect)).ifPresent(it -> found.put(aspect, it));
+    }
+    this.findings = found.size() < 2 ? Map.copyOf(found) : Collections.unmodifiableMap(found);
   }
 
-  /**
-   * That the owner knows it is not right, and why.
-   *
-   * @param reason a word of the rule set's allowed reasons, or any other
-   * @param until when it is to be looked at again
-   */
-  public record Departure(String reason, Optional<String> why, Optional<Edtf> until, Span at) {}
+  private static List<Field<? super AtItem, ?>> fields() {
+    List<Field<? super AtItem, ?>> all = new ArrayList<>(List.of(ITEM));
+    all.addAll(ASPECTS);
+    all.addAll(List.of(EVIDENCE, NOTE, BY, ON, DEPARTURE, HOLDS, BECAUSE, PRIVATE));
+    return all;
+  }
+
+  private static Field<AtItem, Optional<Finding>> aspect(Aspect aspect) {
+    return Field.of(
+            Optional.<Finding>empty(),
+            (Fields fields, AtItem in) ->
+                fields
+                    .get(aspect.word())
+                    .filter(it -> in.record().isAsked(in.item(), aspect, it))
+                    .filter(it -> !isLeftBlank(it))
+                    .flatMap(it -> aspect.kind().seen(it, in.record().aspects(in.item()))),
+            Key.may(
+                aspect.word(),
+                Value.either(aspect.kind().seen(), new Value.Blank()),
+                aspect.aboutSeen()))
+        .alike(
+            (one, other) -> one.isPresent() && other.isPresent() && one.get().sameAs(other.get()))
+        .reworded((found, rewording) -> found.flatMap(it -> it.reworded(aspect.word(), rewording)))
+        .merging(Merging.SAID);
+  }
+
+  /** Says whether a name ends its line with its colon: not looked at yet. */
+  private static boolean isLeftBlank(Node.Entry entry) {
+    if (!(entry.value() instanceof Node.Scalar text) || !text.isNothing()) {
+      return false;
+    }
+    SourceFile file = entry.key().at().file();
+    String behind = file.text().substring(entry.key().at().end());
+    return text.text().isEmpty() && LINE_END.matcher(behind).lookingAt();
+  }
+
+  private static Optional<String> because(Fields fields, Reading in) {
+    Optional<Node.Entry> because = fields.get("because");
+    if (fields.peek("holds").isPresent()) {
+      return in.values().text(because);
+    }
+    because.ifPresent(
+        it ->
+            in.values()
+                .problems()
+                .add(
+                    Code.MISSING_KEY,
+                    it.key().at(),
+                    "`because` belongs to `holds`, which is not here",
+                    "write what the owner holds to be right, as in `holds: {color: black}`"));
+    return Optional.empty();
+  }
+
+  /** Returns what is held to be right, its texts changed. */
+  static Map<Aspect, List<Expectation>> reworded(
+      Map<Aspect, List<Expectation>> held, Rewording rewording) {
+    Map<Aspect, List<Expectation>> changed = new LinkedHashMap<>(held);
+    changed.replaceAll(
+        (aspect, all) -> all.stream().map(it -> it.reworded(aspect.word(), rewording)).toList());
+    return changed;
+  }
+
+  private static List<List<String>> keys(Map<Aspect, List<Expectation>> holds) {
+    return holds.entrySet().stream()
+        .map(it -> it.getValue().stream().map(value -> it.getKey() + " " + value.key()).toList())
+        .toList();
+  }
+
+  /** Returns an observation of an item of which nothing is said. */
+  public static Observation of(String item) {
+    return TABLE.blank().with(ITEM, item);
+  }
+
+  /** Returns the fact that tells what was found of an aspect. */
+  public static Field<AtItem, Optional<Finding>> of(Aspect aspect) {
+    return ASPECTS.get(aspect.ordinal());
+  }
+
+  public String item() {
+    return get(ITEM);
+  }
+
+  /** Returns what was found, for each aspect that was looked at. */
+  public Map<Aspect, Finding> findings() {
+    return findings;
+  }
+
+  /** Returns names of the record's evidence. */
+  public List<String> evidence() {
+    return get(EVIDENCE);
+  }
+
+  public Optional<String> note() {
+    return get(NOTE);
+  }
+
+  public Optional<String> by() {
+    return get(BY);
+  }
+
+  public Optional<Edtf> on() {
+    return get(ON);
+  }
+
+  public Optional<Departure> departure() {
+    return get(DEPARTURE);
+  }
+
+  /** Returns what the owner holds to be right, and why; it weighs nothing. */
+  public Optional<Opinion> opinion() {
+    return get(HOLDS).isEmpty()
+        ? Optional.empty()
+        : Optional.of(new Opinion(get(HOLDS), get(BECAUSE)));
+  }
+
+  /** Returns what of it stays out of the copy for others. */
+  public Set<String> unshared() {
+    return get(PRIVATE);
+  }
+
+  private boolean saysBy() {
+    return by().isPresent() || findings.values().stream().anyMatch(Finding::saysBy);
+  }
+
+  private Observation withoutBy() {
+    Observation bare = with(BY, Optional.empty());
+    for (Map.Entry<Aspect, Finding> one : findings.entrySet()) {
+      bare = bare.found(one.getKey(), one.getValue().withoutBy());
+    }
+    return bare;
+  }
+
+  /** Returns the same with what was found of an aspect. */
+  public Observation found(Aspect aspect, Finding finding) {
+    return with(of(aspect), Optional.of(finding));
+  }
+
+  /** Returns the same, one of its facts changed. */
+  public <T> Observation with(Field<?, T> field, T value) {
+    return TABLE.with(this, field, value);
+  }
 }

@@ -2,9 +2,6 @@ package assize.record;
 
 import assize.aspect.Aspect;
 import assize.aspect.Expectation;
-import assize.text.Span;
-import java.util.Collections;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -15,8 +12,4 @@ import java.util.Optional;
  *
  * @param holds for each aspect at least one value, any of which the owner holds to be right
  */
-public record Opinion(Map<Aspect, List<Expectation>> holds, Optional<String> because, Span at) {
-  public Opinion {
-    holds = Collections.unmodifiableMap(new LinkedHashMap<>(holds));
-  }
-}
+public record Opinion(Map<Aspect, List<Expectation>> holds, Optional<String> because) {}

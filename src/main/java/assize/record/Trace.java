@@ -4,6 +4,7 @@ import assize.aspect.Aspect;
 import assize.aspect.Expectation;
 import assize.evidence.Grade;
 import assize.evidence.Manner;
+import assize.schema.Rewording;
 import assize.text.Span;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -28,5 +29,32 @@ public record Trace(
   public Trace {
     values = Collections.unmodifiableMap(new LinkedHashMap<>(values));
     evidence = List.copyOf(evidence);
+  }
+
+  /** Returns the same, its texts changed. */
+  Trace reworded(Rewording rewording) {
+    return new Trace(
+        item,
+        grade,
+        manner,
+        Observation.reworded(values, rewording),
+        where.map(rewording::text),
+        evidence.stream().map(rewording::name).toList(),
+        at);
+  }
+
+  private List<Object> said() {
+    return List.of(item, grade, manner, values, where, evidence);
+  }
+
+  /** Where it is written makes no difference. */
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Trace that && said().equals(that.said());
+  }
+
+  @Override
+  public int hashCode() {
+    return said().hashCode();
   }
 }

@@ -1,4 +1,4 @@
-/** One vehicle, and what was found on it, as values. */
+/** One vehicle and what was found on it: its tables of fields and what reads them. */
 @NullMarked
 package assize.record;
 

@@ -1,5 +1,8 @@
 package assize.ruleset;
 
+import assize.aspect.ColorChip;
+import assize.aspect.Finish;
+import assize.aspect.Lexicon;
 import assize.aspect.Origin;
 import assize.date.Edtf;
 import assize.diagnostic.Accepted;
@@ -47,7 +50,8 @@ public record RuleSet(
     List<Area> areas,
     List<Fingerprint> files,
     List<Accepted> accepted,
-    Defined defined) {
+    Defined defined)
+    implements Lexicon {
   public RuleSet {
     awards = List.copyOf(awards);
     models = ordered(models);
@@ -75,7 +79,21 @@ public record RuleSet(
     return areas.stream().flatMap(area -> area.items().stream());
   }
 
-  /** Says whether one finish may stand where another is expected: itself, or a kind of it. */
+  @Override
+  public String title(String item) {
+    return item(item).map(Item::title).orElse(item);
+  }
+
+  @Override
+  public Map<String, String> choices(String item) {
+    return item(item).map(Item::choices).orElse(Map.of());
+  }
+
+  private Optional<Item> item(String id) {
+    return items().filter(it -> it.id().equals(id)).findFirst();
+  }
+
+  @Override
   public boolean isKindOf(String finish, String expected) {
     Optional<String> at = Optional.of(finish);
     for (int steps = 0; at.isPresent() && steps <= finishes.size(); steps++) {

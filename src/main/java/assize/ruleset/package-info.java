@@ -1,4 +1,4 @@
-/** One edition of one standard, as values. */
+/** One edition of one standard: what it holds, what reads it and what checks it. */
 @NullMarked
 package assize.ruleset;
 

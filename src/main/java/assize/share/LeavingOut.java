@@ -1,22 +1,18 @@
 package assize.share;
 
-import assize.aspect.Aspect;
-import assize.aspect.Finding;
 import assize.judgment.Judgment;
 import assize.record.Evidence;
 import assize.record.Observation;
-import assize.record.Opinion;
+import assize.record.Secret;
 import assize.record.Trace;
-import assize.record.Unshared;
 import assize.record.VehicleRecord;
-import assize.ruleset.Item;
+import assize.schema.Facts;
 import assize.text.Fingerprint;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 
 /** Leaves out of a judgment what its record marks private. */
@@ -62,7 +58,7 @@ final class LeavingOut {
     Set<String> open = new LinkedHashSet<>();
     Set<String> hidden = new LinkedHashSet<>();
     for (Observation one : vehicle.observations().values()) {
-      (one.unshared().contains(Unshared.EVIDENCE) ? hidden : open).addAll(one.evidence());
+      (one.unshared().contains(Observation.EVIDENCE.name()) ? hidden : open).addAll(one.evidence());
     }
     vehicle.traces().forEach(trace -> open.addAll(trace.evidence()));
     Set<String> shared = new LinkedHashSet<>();
@@ -75,105 +71,42 @@ final class LeavingOut {
   }
 
   private VehicleRecord vehicle() {
-    omit("", record());
+    VehicleRecord left = without(vehicle, VehicleRecord.SECRETS, vehicle.unshared(), "");
     Map<String, Evidence> evidence = new LinkedHashMap<>(vehicle.evidence());
     evidence.keySet().retainAll(shared);
     Map<String, Observation> observations = new LinkedHashMap<>();
     vehicle.observations().forEach((item, one) -> observations.put(item, observation(one)));
-    return new VehicleRecord(
-        vehicle.id(),
-        vehicle.rules(),
-        vehicle.edition(),
-        vehicle.name(),
-        vehicle.model(),
-        kept(vehicle.notes(), Unshared.NOTES),
-        vehicle.numbers(),
-        vehicle.oneOf(),
-        vehicle.built(),
-        kept(vehicle.plant(), Unshared.PLANT),
-        kept(vehicle.market(), Unshared.MARKET),
-        vehicle.equipment(),
-        kept(vehicle.judged(), Unshared.JUDGED),
-        observations,
-        evidence,
-        vehicle.traces().stream().map(this::trace).toList(),
-        Set.of(),
-        List.of(),
-        List.of(),
-        files(evidence),
-        vehicle.at());
+    return left.with(VehicleRecord.OBSERVATIONS, observations)
+        .with(VehicleRecord.EVIDENCE, evidence)
+        .with(VehicleRecord.TRACES, vehicle.traces().stream().map(this::trace).toList())
+        .with(VehicleRecord.PRIVATE, Set.of())
+        .with(VehicleRecord.PRIVATE_WORDS, List.of())
+        .with(VehicleRecord.ACCEPTED, List.of())
+        .with(VehicleRecord.FILES, files(evidence));
   }
 
-  private <T> Optional<T> kept(Optional<T> value, Unshared field) {
-    return vehicle.unshared().contains(field) ? Optional.empty() : value;
-  }
-
-  private List<Unshared> record() {
-    List<Unshared> there = new ArrayList<>();
-    vehicle.notes().ifPresent(it -> there.add(Unshared.NOTES));
-    vehicle.judged().ifPresent(it -> there.add(Unshared.JUDGED));
-    vehicle.plant().ifPresent(it -> there.add(Unshared.PLANT));
-    vehicle.market().ifPresent(it -> there.add(Unshared.MARKET));
-    there.retainAll(vehicle.unshared());
-    return there;
-  }
-
-  private void omit(String item, List<Unshared> what) {
-    if (!what.isEmpty()) {
-      omissions.add(new Omission(item, what));
+  /** Leaves out what is private of some facts, and notes what that was. */
+  private <S extends Facts> S without(
+      S facts, List<Secret<S>> secrets, Set<String> hidden, String title) {
+    S left = facts;
+    List<Secret<?>> there = new ArrayList<>();
+    for (Secret<S> one : secrets) {
+      if (hidden.contains(one.word()) && one.says().test(facts)) {
+        there.add(one);
+        left = one.without().apply(left);
+      }
     }
+    if (!there.isEmpty()) {
+      omissions.add(new Omission(title, there.stream().<String>map(Secret::spoken).toList()));
+    }
+    return left;
   }
 
   private Observation observation(Observation one) {
-    Set<Unshared> hidden = one.unshared();
-    List<Unshared> there = new ArrayList<>();
-    one.note().ifPresent(it -> there.add(Unshared.NOTE));
-    if (one.by().isPresent() || one.findings().values().stream().anyMatch(LeavingOut::saysBy)) {
-      there.add(Unshared.BY);
-    }
-    one.on().ifPresent(it -> there.add(Unshared.ON));
-    if (!one.evidence().isEmpty()) {
-      there.add(Unshared.EVIDENCE);
-    }
-    one.departure().flatMap(Observation.Departure::why).ifPresent(it -> there.add(Unshared.WHY));
-    one.opinion().flatMap(Opinion::because).ifPresent(it -> there.add(Unshared.BECAUSE));
-    there.retainAll(hidden);
-    omit(title(one.item()), there);
-    return new Observation(
-        one.item(),
-        hidden.contains(Unshared.BY) ? withoutBy(one.findings()) : one.findings(),
-        hidden.contains(Unshared.EVIDENCE) ? List.of() : cited(one.evidence()),
-        hidden.contains(Unshared.NOTE) ? Optional.empty() : one.note(),
-        hidden.contains(Unshared.BY) ? Optional.empty() : one.by(),
-        hidden.contains(Unshared.ON) ? Optional.empty() : one.on(),
-        hidden.contains(Unshared.WHY) ? one.departure().map(LeavingOut::bare) : one.departure(),
-        hidden.contains(Unshared.BECAUSE) ? one.opinion().map(LeavingOut::bare) : one.opinion(),
-        Set.of(),
-        one.at());
-  }
-
-  private static boolean saysBy(Finding finding) {
-    return finding instanceof Finding.Color color && color.by().isPresent();
-  }
-
-  private static Map<Aspect, Finding> withoutBy(Map<Aspect, Finding> findings) {
-    Map<Aspect, Finding> bare = new LinkedHashMap<>(findings);
-    bare.replaceAll(
-        (aspect, finding) ->
-            finding instanceof Finding.Color color
-                ? new Finding.Color(
-                    color.chip(), color.lab(), color.uncertainty(), color.light(), Optional.empty())
-                : finding);
-    return bare;
-  }
-
-  private static Observation.Departure bare(Observation.Departure departure) {
-    return new Observation.Departure(
-        departure.reason(), Optional.empty(), departure.until(), departure.at());
-  }
-
-  private static Opinion bare(Opinion opinion) {
-    return new Opinion(opinion.holds(), Optional.empty(), opinion.at());
+    Observation left =
+        without(one, Observation.SECRETS, one.unshared(), judgment.rules().title(one.item()));
+    return left.with(Observation.EVIDENCE, cited(left.evidence()))
+        .with(Observation.PRIVATE, Set.of());
   }
 
   private Trace trace(Trace one) {
@@ -202,15 +135,5 @@ final class LeavingOut {
       }
     }
     return files;
-  }
-
-  private String title(String item) {
-    return judgment
-        .rules()
-        .items()
-        .filter(it -> it.id().equals(item))
-        .findFirst()
-        .map(Item::title)
-        .orElse(item);
   }
 }

@@ -3,9 +3,8 @@ package assize.share;
 import static java.util.stream.Collectors.joining;
 
 import assize.aspect.Aspect;
-import assize.aspect.Expectation;
-import assize.aspect.Finding;
 import assize.aspect.NumberPattern;
+import assize.aspect.PartNumbers;
 import assize.judge.Judge;
 import assize.record.VehicleRecord;
 import assize.ruleset.NumberTable;
@@ -139,7 +138,7 @@ public final class Masking {
   public Mask ofWords() {
     Map<String, String> standIns = new LinkedHashMap<>();
     for (Hidden one : numbers) {
-      one.standIn().ifPresent(it -> standIns.put(Finding.Stamped.masking(it), one.masked()));
+      one.standIn().ifPresent(it -> standIns.put(PartNumbers.Found.masking(it), one.masked()));
     }
     return Mask.of(standIns, vehicle.unsharedWords());
   }
@@ -159,7 +158,7 @@ public final class Masking {
     if (stamps.isEmpty()) {
       return lookalikes.hidden();
     }
-    if (stamps.stream().anyMatch(it -> it.aspect() != Aspect.PART_NUMBER)) {
+    if (stamps.stream().anyMatch(it -> !it.aspect().equals(Aspect.PART_NUMBER.word()))) {
       return lookalikes.hidden().withoutStandIn();
     }
     List<NumberPattern> expected = stamps.stream().flatMap(it -> it.expected(rules)).toList();
@@ -172,7 +171,7 @@ public final class Masking {
   }
 
   /** A number that is stamped on an item too. */
-  private record Stamp(String item, Aspect aspect, String text) {
+  private record Stamp(String item, String aspect, String text) {
     boolean has(String number) {
       return Folded.of(text).toString().equals(Folded.of(number).toString());
     }
@@ -183,11 +182,11 @@ public final class Masking {
           .items()
           .filter(it -> it.id().equals(item))
           .flatMap(it -> it.aspects().stream())
-          .filter(rule -> rule.aspect() == aspect)
+          .filter(rule -> rule.aspect().word().equals(aspect))
           .flatMap(rule -> rule.claims().stream())
           .flatMap(claim -> claim.values().stream())
-          .filter(Expectation.PartNumber.class::isInstance)
-          .map(value -> ((Expectation.PartNumber) value).number());
+          .filter(PartNumbers.Right.class::isInstance)
+          .map(value -> ((PartNumbers.Right) value).number());
     }
   }
 
@@ -214,7 +213,7 @@ public final class Masking {
     }
 
     @Override
-    public Optional<String> stamped(String item, Aspect aspect, String text) {
+    public Optional<String> stamped(String item, String aspect, String text) {
       stamps.add(new Stamp(item, aspect, text));
       return Optional.of(text(item, text));
     }
@@ -250,7 +249,7 @@ public final class Masking {
 
     /** A number by itself gives way to its stand-in; a text that has one within can't be judged. */
     @Override
-    public Optional<String> stamped(String item, Aspect aspect, String text) {
+    public Optional<String> stamped(String item, String aspect, String text) {
       Stamp stamp = new Stamp(item, aspect, text);
       Optional<Hidden> whole =
           numbers.stream().filter(it -> stamp.has(it.showing().number())).findFirst();
@@ -259,7 +258,7 @@ public final class Masking {
         if (whole.get().standIn().isEmpty()) {
           leftOut.add(item);
         }
-        return whole.get().standIn().map(Finding.Stamped::masking);
+        return whole.get().standIn().map(PartNumbers.Found::masking);
       }
       if (mask.text(text, times).equals(text)) {
         return Optional.of(text(item, text));

@@ -1,14 +1,14 @@
 package assize.start;
 
+import assize.aspect.Control.Choice;
 import assize.record.VehicleRecord;
 import assize.report.view.WalkView;
-import assize.report.view.WalkView.Choice;
 import assize.report.view.WalkView.WalkAspect;
 import assize.report.view.WalkView.WalkItem;
 import assize.ruleset.Model;
 import assize.ruleset.NumberTable;
 import assize.ruleset.RuleSet;
-import assize.text.YamlText;
+import assize.yaml.Flow;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -79,15 +79,15 @@ final class Head {
 
   private void vehicle() {
     lines.add("");
-    lines.add("record: " + YamlText.afterColon(vehicle.id()));
-    lines.add("rules: " + YamlText.afterColon(vehicle.rules()));
-    vehicle.edition().ifPresent(it -> lines.add("edition: " + YamlText.afterColon(it)));
+    lines.add("record: " + Flow.text(vehicle.id(), false));
+    lines.add("rules: " + Flow.text(vehicle.rules(), false));
+    vehicle.edition().ifPresent(it -> lines.add("edition: " + Flow.text(it, false)));
     lines.add("vehicle:");
-    lines.add("  name: " + YamlText.afterColon(vehicle.name()));
+    lines.add("  name: " + Flow.text(vehicle.name(), false));
     vehicle
         .model()
         .ifPresentOrElse(
-            it -> lines.add("  model: " + YamlText.afterColon(it)),
+            it -> lines.add("  model: " + Flow.text(it, false)),
             () -> {
               Map<String, String> models = new LinkedHashMap<>();
               rules.models().values().forEach((Model it) -> models.put(it.id(), it.name()));
@@ -98,12 +98,12 @@ final class Head {
     vehicle
         .plant()
         .ifPresentOrElse(
-            it -> lines.add("plant: " + YamlText.afterColon(it)),
+            it -> lines.add("plant: " + Flow.text(it, false)),
             () -> unknown("", "plant", "Works", rules.plants()));
     vehicle
         .market()
         .ifPresentOrElse(
-            it -> lines.add("market: " + YamlText.afterColon(it)),
+            it -> lines.add("market: " + Flow.text(it, false)),
             () -> unknown("", "market", "Market", rules.markets()));
     equipment();
     lines.add("# Who looked, and when.");
@@ -129,7 +129,7 @@ final class Head {
     vehicle
         .built()
         .ifPresentOrElse(
-            it -> lines.add("built: " + YamlText.afterColon(it.date().text())),
+            it -> lines.add("built: " + Flow.text(it.date().text(), false)),
             () -> {
               lines.add("# When it was built, if something says so.");
               lines.add("#built: {date: 1934-05, basis: build plate}");
@@ -151,7 +151,7 @@ final class Head {
       lines.add("numbers:");
       vehicle
           .numbers()
-          .forEach((table, number) -> lines.add("  " + table + ": " + YamlText.afterColon(number)));
+          .forEach((table, number) -> lines.add("  " + table + ": " + Flow.text(number, false)));
     } else if (!missing.isEmpty()) {
       lines.add("# Its numbers, as stamped; they tell when it was built.");
       lines.add("#numbers:");

@@ -1,17 +1,17 @@
 package assize.start;
 
 import assize.aspect.Aspect;
+import assize.aspect.Control;
+import assize.aspect.Control.Kind;
 import assize.record.VehicleRecord;
 import assize.report.view.ReportView;
 import assize.report.view.WalkView;
 import assize.report.view.WalkView.WalkArea;
 import assize.report.view.WalkView.WalkAspect;
-import assize.report.view.WalkView.WalkControl;
-import assize.report.view.WalkView.WalkControl.Kind;
 import assize.report.view.WalkView.WalkExpected;
 import assize.report.view.WalkView.WalkItem;
 import assize.ruleset.RuleSet;
-import assize.text.YamlText;
+import assize.yaml.Flow;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -78,7 +78,7 @@ public final class RecordToFill {
     lines.add(" ".repeat(ITEM) + item.id() + ":");
     item.aspects().forEach(this::aspect);
     if (!item.note().isEmpty()) {
-      lines.add(" ".repeat(ASPECT) + "note: " + YamlText.afterColon(item.note()));
+      lines.add(" ".repeat(ASPECT) + "note: " + Flow.text(item.note(), false));
     }
   }
 
@@ -108,7 +108,7 @@ public final class RecordToFill {
 
   /** Returns what may be written; a choice of the item's own with what each word means. */
   private static String form(WalkAspect aspect) {
-    WalkControl control = aspect.control();
+    Control control = aspect.control();
     if (control.choices().isEmpty()) {
       return control.hint();
     }

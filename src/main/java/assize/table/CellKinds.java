@@ -1,21 +1,15 @@
 package assize.table;
 
 import assize.aspect.Aspect;
+import assize.aspect.Kind.Holds;
 import assize.diagnostic.Code;
 import assize.diagnostic.Diagnostic;
-import assize.yaml.CellFindings;
-import java.util.EnumSet;
+import assize.record.CellFindings;
 import java.util.Optional;
-import java.util.Set;
 import java.util.regex.Pattern;
 
 /** Says whether a cell still holds what somebody typed, and what to do where it does not. */
 final class CellKinds {
-  private static final Set<Aspect> NUMBERS = EnumSet.of(Aspect.COUNT, Aspect.GLOSS);
-  private static final Set<Aspect> YES_NO = EnumSet.of(Aspect.PRESENT, Aspect.WORKS);
-  private static final Set<Aspect> EXACT =
-      EnumSet.of(Aspect.PART_NUMBER, Aspect.DATE_CODE, Aspect.SIZE);
-
   /** What spreadsheets make of long numbers and of days when they save texts. */
   private static final Pattern LOOKS_MADE =
       Pattern.compile(
@@ -55,13 +49,13 @@ final class CellKinds {
       looksMade(cell, aspect);
       return true;
     }
-    return cell.kind() == Cell.Kind.NUMBER && NUMBERS.contains(aspect)
-        || cell.kind() == Cell.Kind.YES_NO && YES_NO.contains(aspect)
+    return cell.kind() == Cell.Kind.NUMBER && aspect.kind().cell() == Holds.NUMBER
+        || cell.kind() == Cell.Kind.YES_NO && aspect.kind().cell() == Holds.YES_NO
         || changed(cell);
   }
 
   private void looksMade(Cell cell, Aspect aspect) {
-    if (EXACT.contains(aspect) && LOOKS_MADE.matcher(cell.text()).matches()) {
+    if (aspect.kind().cell() == Holds.EXACT && LOOKS_MADE.matcher(cell.text()).matches()) {
       findings.add(
           Diagnostic.of(
               Code.LOOKS_CHANGED,

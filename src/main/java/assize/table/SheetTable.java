@@ -1,18 +1,18 @@
 package assize.table;
 
+import assize.aspect.Control.Choice;
+import assize.aspect.Control.Kind;
+import assize.record.CellFindings;
 import assize.record.Observation;
 import assize.record.VehicleRecord;
 import assize.report.view.HeadView;
 import assize.report.view.ReportView.CautionView;
 import assize.report.view.WalkView;
-import assize.report.view.WalkView.Choice;
 import assize.report.view.WalkView.WalkArea;
 import assize.report.view.WalkView.WalkAspect;
-import assize.report.view.WalkView.WalkControl.Kind;
 import assize.report.view.WalkView.WalkExpected;
 import assize.report.view.WalkView.WalkItem;
 import assize.ruleset.RuleSet;
-import assize.yaml.CellFindings;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

@@ -1,6 +1,6 @@
 package assize.table;
 
-import assize.report.view.WalkView.Choice;
+import assize.aspect.Control.Choice;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;

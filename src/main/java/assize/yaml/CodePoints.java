@@ -3,13 +3,13 @@ package assize.yaml;
 import assize.text.Ascii;
 
 /** Turns places counted in code points, as the YAML library counts, into UTF-16 units. */
-final class CodePoints {
+public final class CodePoints {
   private final String text;
   private final boolean same;
   private int lastPoint;
   private int lastUnit;
 
-  CodePoints(String text) {
+  public CodePoints(String text) {
     this.text = text;
     this.same = !hasPairs(text);
   }
@@ -19,7 +19,7 @@ final class CodePoints {
   }
 
   /** Returns the unit at which a code point begins; quick where places are asked for in order. */
-  int unit(long point) {
+  public int unit(long point) {
     int wanted = (int) Math.max(0, point);
     if (same) {
       return Math.min(wanted, text.length());

@@ -20,7 +20,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /** Reads files of text within bounds; for rule sets and records nothing else opens a file. */
-final class InputFiles {
+public final class InputFiles {
   static final int LARGEST = 4 * 1024 * 1024;
   private static final int LARGEST_TOGETHER = 2 * LARGEST;
   private static final int MOST_FILES = 1000;
@@ -34,8 +34,8 @@ final class InputFiles {
    *
    * @param marked whether it begins with a byte order mark, which the text leaves out
    */
-  record Loaded(SourceFile file, Fingerprint fingerprint, boolean marked) {
-    static Loaded of(SourceFile file) {
+  public record Loaded(SourceFile file, Fingerprint fingerprint, boolean marked) {
+    public static Loaded of(SourceFile file) {
       byte[] bytes = file.text().getBytes(StandardCharsets.UTF_8);
       return new Loaded(file, new Fingerprint(file.path(), Sha256.of(bytes), bytes.length), false);
     }
@@ -47,7 +47,7 @@ final class InputFiles {
    * @param shown how messages name it
    * @param name how its fingerprint names it
    */
-  static Optional<Loaded> load(Path path, String shown, String name, Problems problems) {
+  public static Optional<Loaded> load(Path path, String shown, String name, Problems problems) {
     if (!Files.exists(path)) {
       return refuse(Code.NO_SUCH_FILE, shown, "there is no such file", problems);
     }
@@ -74,7 +74,7 @@ final class InputFiles {
   }
 
   /** Reads the one file of a rule set, or all files of its folder, {@code rules.yaml} first. */
-  static List<Loaded> ruleSet(Path path, String shown, Problems problems) {
+  public static List<Loaded> ruleSet(Path path, String shown, Problems problems) {
     if (!Files.isDirectory(path)) {
       String name = Optional.ofNullable(path.getFileName()).map(Path::toString).orElse(shown);
       return load(path, shown, name, problems).stream().toList();
@@ -149,7 +149,7 @@ final class InputFiles {
    *
    * @param name how it names the file
    */
-  static Fingerprint fingerprint(Path path, String name) throws IOException {
+  public static Fingerprint fingerprint(Path path, String name) throws IOException {
     try (InputStream in = Files.newInputStream(path);
         DigestInputStream digesting = new DigestInputStream(in, Sha256.digest())) {
       long length = digesting.transferTo(OutputStream.nullOutputStream());
@@ -159,7 +159,7 @@ final class InputFiles {
   }
 
   /** Returns a path as messages name it. */
-  static String shown(Path path) {
+  public static String shown(Path path) {
     return path.toString().replace('\\', '/');
   }
 

@@ -16,14 +16,14 @@ import java.util.stream.Stream;
  *
  * @param owner whose folder it is, as in "the record's folder"
  */
-record InsideFolder(Path folder, String owner) {
-  static final String OF_RECORD = "the record's folder";
-  static final String OF_RULE_SET = "the rule set's folder";
+public record InsideFolder(Path folder, String owner) {
+  public static final String OF_RECORD = "the record's folder";
+  public static final String OF_RULE_SET = "the rule set's folder";
 
   private static final int LISTED = 1000;
 
   /** Returns the path that a text names, and reports one that leads outside or to nothing. */
-  Optional<Path> find(Node.Scalar text, Problems problems) {
+  public Optional<Path> find(Node.Scalar text, Problems problems) {
     Optional<String> fault = PathFaults.of(text.text(), owner);
     if (fault.isPresent()) {
       problems.add(

@@ -12,7 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 
 /** The files that a text names: whether they are there, and whether they are still the same. */
-final class NamedFiles {
+public final class NamedFiles {
   private final Optional<InsideFolder> folder;
   private final Problems problems;
   private final Map<String, Found> found = new LinkedHashMap<>();
@@ -22,7 +22,7 @@ final class NamedFiles {
    *
    * @param folder where they lie; empty: they are not looked for
    */
-  NamedFiles(Optional<InsideFolder> folder, Problems problems) {
+  public NamedFiles(Optional<InsideFolder> folder, Problems problems) {
     this.folder = folder;
     this.problems = problems;
   }
@@ -38,7 +38,7 @@ final class NamedFiles {
   }
 
   /** Looks whether a file is there, and reports one that is not. */
-  void look(Node.Scalar named) {
+  public void look(Node.Scalar named) {
     if (folder.isEmpty() || found.containsKey(named.text())) {
       return;
     }
@@ -51,7 +51,7 @@ final class NamedFiles {
   }
 
   /** Reads them, several at once, and returns what tells whether each is still the same. */
-  List<Fingerprint> fingerprints() {
+  public List<Fingerprint> fingerprints() {
     List<Found> files = List.copyOf(found.values());
     List<Optional<Fingerprint>> read = files.parallelStream().map(Found::fingerprint).toList();
     List<Fingerprint> fingerprints = new ArrayList<>();

@@ -108,7 +108,7 @@ public sealed interface Node {
     }
 
     /** Returns the same name with one part of what belongs to it. */
-    Entry with(Node part) {
+    public Entry with(Node part) {
       return new Entry(key, part);
     }
 

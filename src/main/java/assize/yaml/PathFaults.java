@@ -9,7 +9,7 @@ import java.util.Set;
  * What is wrong with a path before any disk is asked: the same on every system, so that a record
  * made on one can be read on another, and means no other file there.
  */
-final class PathFaults {
+public final class PathFaults {
   /** The longest name of one file, in characters; common file systems hold no longer one. */
   static final int LONGEST_NAME = 255;
 
@@ -40,7 +40,7 @@ final class PathFaults {
    *
    * @param owner whose folder it has to stay in
    */
-  static Optional<String> of(String path, String owner) {
+  public static Optional<String> of(String path, String owner) {
     if (path.contains("\\")) {
       return Optional.of("folders are parted by /, not by a backslash");
     }
@@ -88,7 +88,7 @@ final class PathFaults {
   }
 
   /** Says whether a name, with any ending, is that of a device. */
-  static boolean isDevice(String name) {
+  public static boolean isDevice(String name) {
     int dot = name.indexOf('.');
     String first = (dot < 0 ? name : name.substring(0, dot)).strip();
     return DEVICES.contains(first.toLowerCase(Locale.ROOT));

@@ -10,26 +10,26 @@ import java.util.Map;
 import java.util.Optional;
 
 /** Collects everything that is wrong; after a thousand for one file it says so and stops. */
-final class Problems {
+public final class Problems {
   private static final int SHOWN_PER_FILE = 1000;
   private static final int HINTED = 200;
 
   private final List<Diagnostic> found = new ArrayList<>();
   private final Map<String, Integer> perFile = new HashMap<>();
 
-  void add(Code code, Span at, String message) {
+  public void add(Code code, Span at, String message) {
     add(Diagnostic.of(code, at, message));
   }
 
-  void add(Code code, Span at, String message, String hint) {
+  public void add(Code code, Span at, String message, String hint) {
     add(Diagnostic.of(code, at, message, hint));
   }
 
-  void add(Code code, Span at, String message, Optional<String> hint) {
+  public void add(Code code, Span at, String message, Optional<String> hint) {
     add(new Diagnostic(code, at, message, hint, List.of(), List.of()));
   }
 
-  void add(Diagnostic diagnostic) {
+  public void add(Diagnostic diagnostic) {
     int count = perFile.merge(diagnostic.at().file().path(), 1, Integer::sum);
     if (count <= SHOWN_PER_FILE) {
       found.add(diagnostic);
@@ -45,19 +45,19 @@ final class Problems {
   }
 
   /** Says whether so much is wrong that near names are no longer looked for. */
-  boolean areMany() {
+  public boolean areMany() {
     return found.size() >= HINTED;
   }
 
-  void addAll(List<Diagnostic> diagnostics) {
+  public void addAll(List<Diagnostic> diagnostics) {
     diagnostics.forEach(this::add);
   }
 
-  boolean hasErrors() {
+  public boolean hasErrors() {
     return found.stream().anyMatch(Diagnostic::isError);
   }
 
-  List<Diagnostic> all() {
+  public List<Diagnostic> all() {
     return List.copyOf(found);
   }
 }

@@ -9,7 +9,7 @@ import org.snakeyaml.engine.v2.exceptions.Mark;
 import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;
 
 /** Says in plain words why a text is not YAML, and where. */
-final class SyntaxWords {
+public final class SyntaxWords {
   /** The bound of YAML 1.2.2, section 7.4, for a name in front of its colon. */
   private static final int LONGEST_NAME = 1024;
 
@@ -29,7 +29,7 @@ final class SyntaxWords {
    *
    * @param lastEnd where the last good token ended
    */
-  static Diagnostic explain(
+  public static Diagnostic explain(
       RuntimeException refusal, SourceFile file, CodePoints codePoints, int lastEnd) {
     SyntaxWords words = new SyntaxWords(file, codePoints, lastEnd);
     for (Throwable cause = refusal; cause != null; cause = cause.getCause()) {

@@ -6,14 +6,14 @@ import assize.text.SourceFile;
 import java.util.Locale;
 
 /** Finds characters that can't be seen, or that change how the text around them is seen. */
-final class Unseen {
+public final class Unseen {
   private static final char MARK = '\uFEFF';
   private static final int MOST_REPORTED = 1000;
 
   private Unseen() {}
 
   /** Reports each of them, and returns the text with a harmless letter in its place. */
-  static String check(SourceFile file, Problems problems) {
+  public static String check(SourceFile file, Problems problems) {
     String text = file.text();
     return hasUnseen(text) ? cleaned(file, text, problems) : text;
   }
@@ -38,7 +38,7 @@ final class Unseen {
   }
 
   /** Says whether there is such a character in a text. */
-  static boolean hasUnseen(String text) {
+  public static boolean hasUnseen(String text) {
     return Ascii.hasBesides(text, Unseen::isUnseen);
   }
 

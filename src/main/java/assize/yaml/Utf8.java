@@ -11,11 +11,11 @@ import java.util.Locale;
 import java.util.Optional;
 
 /** Turns bytes into text, strictly: nothing is replaced silently. */
-final class Utf8 {
+public final class Utf8 {
   private Utf8() {}
 
   /** Decodes a file; a byte order mark at its beginning is left out. */
-  static Optional<SourceFile> decode(byte[] bytes, String shown, Problems problems) {
+  public static Optional<SourceFile> decode(byte[] bytes, String shown, Problems problems) {
     Optional<String> other = WideText.of(bytes);
     if (other.isPresent()) {
       problems.add(

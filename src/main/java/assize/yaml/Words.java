@@ -5,30 +5,30 @@ import java.util.List;
 import java.util.stream.Collectors;
 
 /** Pieces of messages. */
-final class Words {
+public final class Words {
   private static final int BRIEF = 60;
 
   private Words() {}
 
   /** Returns a text short enough for a message. */
-  static String brief(String text) {
+  public static String brief(String text) {
     String oneLine = text.replaceAll("\\s*\\R\\s*", " ");
     return oneLine.codePointCount(0, oneLine.length()) <= BRIEF
         ? oneLine
         : oneLine.substring(0, oneLine.offsetByCodePoints(0, BRIEF - 3)) + "...";
   }
 
-  static String quoted(String text) {
+  public static String quoted(String text) {
     return "\"" + brief(text) + "\"";
   }
 
   /** Returns names with arrows between them, and the first again at the end. */
-  static String circle(List<String> names) {
+  public static String circle(List<String> names) {
     String shown = names.stream().limit(8).collect(Collectors.joining(" -> "));
     return shown + (names.size() > 8 ? " -> ..." : "") + " -> " + names.get(0);
   }
 
-  static String list(Collection<String> words) {
+  public static String list(Collection<String> words) {
     return words.stream().collect(Collectors.joining(", "));
   }
 }

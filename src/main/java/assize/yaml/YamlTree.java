@@ -81,7 +81,7 @@ public final class YamlTree {
   }
 
   /** Reads a file; empty where it is no YAML, has nothing in it, or goes beyond the bounds. */
-  static Optional<Node> parse(SourceFile file, Problems problems) {
+  public static Optional<Node> parse(SourceFile file, Problems problems) {
     String readable = Unseen.check(file, problems);
     YamlTree tree = new YamlTree(file, readable, problems);
     try (tree.parser) {

@@ -1,6 +1,5 @@
 /**
- * Reads rule sets and records from YAML: text to tokens to a tree with places, and from there to
- * values, with everything that is wrong said at once. The only package that knows Jackson.
+ * A YAML file as a tree with places, what is wrong with it, and how values are written. No domain.
  */
 @NullMarked
 package assize.yaml;

@@ -3,8 +3,8 @@ package assize.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import assize.merge.Taken;
-import assize.yaml.RecordReader;
-import assize.yaml.RuleSetReader;
+import assize.record.RecordReader;
+import assize.ruleset.RuleSetReader;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;

@@ -2,12 +2,12 @@ package assize.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import assize.record.RecordReader;
 import assize.record.VehicleRecord;
 import assize.ruleset.RuleSet;
+import assize.ruleset.RuleSetReader;
 import assize.table.Filled;
 import assize.table.TableReader;
-import assize.yaml.RecordReader;
-import assize.yaml.RuleSetReader;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;

@@ -3,6 +3,7 @@ package assize.docs;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import assize.aspect.Verdict;
 import assize.judgment.AspectJudgment;
 import assize.judgment.ItemInStretch;
 import assize.judgment.ItemJudgment;
@@ -10,7 +11,6 @@ import assize.judgment.Judgment;
 import assize.judgment.PositionJudgment;
 import assize.judgment.ScoreRange;
 import assize.judgment.Stretch;
-import assize.judgment.Verdict;
 import assize.ruleset.Area;
 import java.io.IOException;
 import java.math.BigDecimal;

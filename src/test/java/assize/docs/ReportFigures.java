@@ -1,7 +1,8 @@
 package assize.docs;
 
 import assize.aspect.Aspect;
-import assize.aspect.Finding;
+import assize.aspect.Colors;
+import assize.aspect.Place;
 import assize.evidence.Grade;
 import assize.judgment.AreaJudgment;
 import assize.judgment.AreaJudgment.AreaInStretch;
@@ -199,7 +200,13 @@ final class ReportFigures {
       case "credit likely" -> exact(aspect.likely());
       case "credit high" -> exact(aspect.high());
       case "rides" -> points(aspect.rides());
-      case "says" -> aspect.positions().get(0).comparison().why().words();
+      case "says" ->
+          aspect
+              .positions()
+              .get(0)
+              .comparison()
+              .reason()
+              .words(new Place(judgment.rules(), item, aspect.rule().aspect()));
       default ->
           figure.endsWith(" without allowance")
               ? ofRange(aspect.strict(), figure.replace(" without allowance", ""))
@@ -240,8 +247,8 @@ final class ReportFigures {
   }
 
   private ColorDifference difference(String item, String chip) {
-    Finding.Color found =
-        (Finding.Color) judgment.vehicle().observations().get(item).findings().get(Aspect.COLOR);
+    Colors.Found found =
+        (Colors.Found) judgment.vehicle().observations().get(item).findings().get(Aspect.COLOR);
     Lab target = judgment.rules().colors().get(chip).lab().orElseThrow();
     return Ciede2000.of(found.lab().orElseThrow(), target);
   }

@@ -2,9 +2,9 @@ package assize.edit;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import assize.record.RecordReader;
 import assize.record.VehicleRecord;
 import assize.text.SourceFile;
-import assize.yaml.RecordReader;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;

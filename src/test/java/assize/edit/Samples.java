@@ -1,9 +1,9 @@
 package assize.edit;
 
 import assize.ruleset.RuleSet;
+import assize.ruleset.RuleSetReader;
 import assize.text.SourceFile;
 import assize.yaml.Node;
-import assize.yaml.RuleSetReader;
 import assize.yaml.YamlTree;
 import java.util.List;
 

@@ -4,9 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
 
 import assize.aspect.Aspect;
+import assize.aspect.Verdict;
 import assize.date.DaySpan;
 import assize.judge.Judge;
-import assize.judgment.Verdict;
 import assize.ruleset.RuleSet;
 import assize.standing.Shift;
 import java.time.LocalDate;

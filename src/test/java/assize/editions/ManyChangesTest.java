@@ -3,8 +3,8 @@ package assize.editions;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import assize.ruleset.RuleSet;
+import assize.ruleset.RuleSetReader;
 import assize.text.SourceFile;
-import assize.yaml.RuleSetReader;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;

@@ -1,9 +1,9 @@
 package assize.editions;
 
+import assize.record.RecordReader;
 import assize.record.VehicleRecord;
 import assize.ruleset.RuleSet;
-import assize.yaml.RecordReader;
-import assize.yaml.RuleSetReader;
+import assize.ruleset.RuleSetReader;
 import java.nio.file.Path;
 
 /** Two editions of a small standard, and a vehicle. */

@@ -2,9 +2,9 @@ package assize.judge;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import assize.judgment.Comparison;
+import assize.aspect.Verdict;
+import assize.judge.Judging.Compared;
 import assize.judgment.Judgment;
-import assize.judgment.Verdict;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -56,7 +56,7 @@ class ComparisonTest {
         thing: {%s}
       """;
 
-  private static Comparison compare(String expected, String found, String built) {
+  private static Compared compare(String expected, String found, String built) {
     Judgment judgment = Judging.judge(HEAD.formatted(expected), RECORD.formatted(built, found));
     return Judging.comparison(judgment, "thing");
   }
@@ -97,7 +97,7 @@ class ComparisonTest {
         "size: 1/4-20 UNC | size: 1/4-26 BSF | departs | 0",
       })
   void findsVerdictAndCredit(String expected, String found, String verdict, double credit) {
-    Comparison comparison = compare(unquoted(expected), unquoted(found), "1934-06");
+    Compared comparison = compare(unquoted(expected), unquoted(found), "1934-06");
     assertThat(comparison.verdict().word()).isEqualTo(verdict);
     assertThat(comparison.credit().doubleValue())
         .isCloseTo(credit, org.assertj.core.api.Assertions.within(1e-9));
@@ -110,7 +110,7 @@ class ComparisonTest {
   /** Common practice, no source: the limit belongs to what is allowed. */
   @Test
   void aPinstripeOnTheLimitMeets() {
-    Comparison comparison = compare("size: 3/32 in ± 1/64 in", "size: 5/64 in", "1934-06");
+    Compared comparison = compare("size: 3/32 in ± 1/64 in", "size: 5/64 in", "1934-06");
     assertThat(comparison.verdict()).isEqualTo(Verdict.MEETS);
     assertThat(compare("size: 3/32 in ± 1/64 in", "size: 1.98 mm", "1934-06").verdict())
         .isEqualTo(Verdict.DEPARTS);
@@ -119,26 +119,26 @@ class ComparisonTest {
   /** On the limit with an uncertainty: Φ(0) = one half; JCGM 106:2012, 7.4. */
   @Test
   void aMeasurementTooCoarseToDecideIsOpen() {
-    Comparison comparison = compare("size: at most 2 mm", "size: 2 mm ± 0.1 mm", "1934-06");
+    Compared comparison = compare("size: at most 2 mm", "size: 2 mm ± 0.1 mm", "1934-06");
     assertThat(comparison.verdict()).isEqualTo(Verdict.OPEN);
     assertThat(comparison.credit()).isEqualTo(BigFraction.of(1, 2));
-    assertThat(comparison.why().words()).contains("probability 0.5");
+    assertThat(comparison.words()).contains("probability 0.5");
   }
 
   @Test
   void tooGlossyIsOverRestored() {
-    assertThat(compare("gloss: 30 to 50", "gloss: 70", "1934-06").why().words())
+    assertThat(compare("gloss: 30 to 50", "gloss: 70", "1934-06").words())
         .isEqualTo("found: 70 gloss units, too glossy: over-restored");
-    assertThat(compare("gloss: 30 to 50", "gloss: 10", "1934-06").why().words())
+    assertThat(compare("gloss: 30 to 50", "gloss: 10", "1934-06").words())
         .isEqualTo("found: 10 gloss units, too dull");
   }
 
   /** Pair 1 of Sharma, Wu and Dalal 2005, table 1: ΔE00 2.0425. */
   @Test
   void aColorIsMeasuredAgainstItsChip() {
-    Comparison comparison = compare("color: green", "color: {lab: [50, 0, -82.7485]}", "1934-06");
+    Compared comparison = compare("color: green", "color: {lab: [50, 0, -82.7485]}", "1934-06");
     assertThat(comparison.verdict()).isEqualTo(Verdict.MEETS);
-    assertThat(comparison.why().words()).contains("ΔE00 2.04, 2.1 allowed");
+    assertThat(comparison.words()).contains("ΔE00 2.04, 2.1 allowed");
     assertThat(
             compare(
                     "color: {any: [green], tolerance: 2}",
@@ -150,10 +150,10 @@ class ComparisonTest {
 
   @Test
   void theInstrumentDecidesOverTheEye() {
-    Comparison comparison =
+    Compared comparison =
         compare("color: green", "color: {chip: far-green, lab: [50, 2.6772, -79.7751]}", "1934");
     assertThat(comparison.verdict()).isEqualTo(Verdict.MEETS);
-    assertThat(comparison.why().words()).contains("eye and instrument disagree");
+    assertThat(comparison.words()).contains("eye and instrument disagree");
   }
 
   @Test
@@ -169,10 +169,10 @@ class ComparisonTest {
 
   @Test
   void theSameColorAsAnotherItem() {
-    Comparison comparison =
+    Compared comparison =
         compare("color: {same_as: other-thing}", "color: {lab: [50, 2.6772, -79.7751]}", "1934-06");
     assertThat(comparison.verdict()).isEqualTo(Verdict.MEETS);
-    assertThat(comparison.why().words())
+    assertThat(comparison.words())
         .isEqualTo(
             "against Other thing, L* 50 a* 2.6772 b* −79.7751 against L* 50 a* 0 b* −82.7485:"
                 + " ΔE00 2.04, 3 allowed");
@@ -219,14 +219,14 @@ class ComparisonTest {
     "F4, 1934-03-01, departs, 0"
   })
   void aDateCodeFitsItsWindow(String code, String built, String verdict, double credit) {
-    Comparison comparison = compare(CODE, "date_code: " + code, built);
+    Compared comparison = compare(CODE, "date_code: " + code, built);
     assertThat(comparison.verdict().word()).isEqualTo(verdict);
     assertThat(comparison.credit().doubleValue()).isEqualTo(credit);
   }
 
   @Test
   void saysAnachronismAndThatCodesRepeat() {
-    assertThat(compare(CODE, "date_code: F4", "1934-03-01").why().words())
+    assertThat(compare(CODE, "date_code: F4", "1934-03-01").words())
         .isEqualTo(
             "F4 is June 1934, after the vehicle was built: an anachronism;"
                 + " the code repeats, it could be another decade's");
@@ -234,7 +234,7 @@ class ComparisonTest {
 
   @Test
   void saysWhatAPartNumberMisses() {
-    assertThat(compare("part_number: [A-4120]", "part_number: A-4210", "1934").why().words())
+    assertThat(compare("part_number: [A-4120]", "part_number: A-4210", "1934").words())
         .isEqualTo("stamped A-4210; A4210 for A4120: two digits changed places");
   }
 }

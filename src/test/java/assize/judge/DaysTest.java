@@ -19,8 +19,8 @@ class DaysTest {
   @ParameterizedTest
   @CsvSource({"tarrowby-type-l, l45-4388.yaml", "quillhurst-q.yaml, q-1187.yaml"})
   void eachDayOfAnyVehicleIsJudgedAsItIsAlone(String place, String file) {
-    RuleSet rules = TotalsTest.rules(place);
-    RandomVehicles random = new RandomVehicles(rules, TotalsTest.record(rules, file), 5);
+    RuleSet rules = ReusedJudgeTest.rules(place);
+    RandomVehicles random = new RandomVehicles(rules, ReusedJudgeTest.record(rules, file), 5);
     Random days = new Random(5);
     Judge judge = Judge.by(rules);
     int parted = 0;

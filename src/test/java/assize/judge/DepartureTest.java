@@ -2,10 +2,11 @@ package assize.judge;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import assize.aspect.Aspect;
+import assize.aspect.Verdict;
 import assize.judgment.AspectJudgment;
 import assize.judgment.Judgment;
 import assize.judgment.ScoreRange;
-import assize.judgment.Verdict;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.junit.jupiter.api.Test;
@@ -72,7 +73,7 @@ class DepartureTest {
   void aDepartureMayStandAlone() {
     Judgment judgment = judge("departure: {reason: law}");
     assertThat(lamp(judgment).verdict()).isEqualTo(Verdict.DEPARTS);
-    assertThat(lamp(judgment).positions().get(0).comparison().why().words())
+    assertThat(Judging.words(judgment, "lamp", lamp(judgment)))
         .isEqualTo("the owner says that it departs");
     assertThat(lamp(judgment).allowed()).contains(BigFraction.of(1, 2));
     assertThat(lamp(judgment).earned()).isEqualTo(new ScoreRange(5_000, 5_000, 5_000));
@@ -87,12 +88,12 @@ class DepartureTest {
                 "expect: {finish: nickel}", "expect: {finish: nickel, condition: graded}"),
             "record: r\nrules: bench\nvehicle: {name: R, model: B1}\n"
                 + "observations: {lamp: {condition: poor, departure: {reason: law}}}\n");
-    AspectJudgment finish = Judging.aspect(judgment, "lamp", assize.aspect.Aspect.FINISH);
+    AspectJudgment finish = Judging.aspect(judgment, "lamp", Aspect.FINISH);
     assertThat(finish.verdict()).isEqualTo(Verdict.NOT_SHOWN);
     assertThat(finish.allowed()).isEmpty();
     assertThat(finish.earned()).isEqualTo(new ScoreRange(0, 1_250, 5_000));
-    assertThat(finish.positions().get(0).comparison().why().words()).isEqualTo("not shown");
-    AspectJudgment condition = Judging.aspect(judgment, "lamp", assize.aspect.Aspect.CONDITION);
+    assertThat(Judging.words(judgment, "lamp", finish)).isEqualTo("not shown");
+    AspectJudgment condition = Judging.aspect(judgment, "lamp", Aspect.CONDITION);
     assertThat(condition.allowed()).contains(BigFraction.of(1, 2));
     assertThat(condition.earned()).isEqualTo(new ScoreRange(2_500, 2_500, 2_500));
     assertThat(condition.strict()).isEqualTo(new ScoreRange(1_500, 1_500, 1_500));

@@ -4,13 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import assize.aspect.Aspect;
+import assize.aspect.Verdict;
 import assize.evidence.DisputeState;
 import assize.evidence.Grade;
 import assize.judgment.AspectJudgment;
 import assize.judgment.Judgment;
 import assize.judgment.PositionJudgment;
 import assize.judgment.ScoreRange;
-import assize.judgment.Verdict;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 

@@ -108,11 +108,4 @@ class ExactTest {
     assertThat(Exact.min(third, half)).isEqualTo(third);
     assertThat(Exact.min(half, third)).isEqualTo(third);
   }
-
-  /** As it is printed: four decimals. */
-  @ParameterizedTest
-  @CsvSource({"0.5, 5000", "0.12345, 1235", "0.123449, 1234", "1, 10000", "0, 0"})
-  void aProbabilityIsACreditOfFourDecimals(double probability, int tenThousandths) {
-    assertThat(Exact.credit(probability)).isEqualTo(BigFraction.of(tenThousandths, 10_000));
-  }
 }

@@ -2,7 +2,7 @@ package assize.judge;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import assize.aspect.Expectation;
+import assize.aspect.Worded;
 import assize.evidence.Manner;
 import assize.judge.Frame.Voice;
 import java.util.List;
@@ -20,7 +20,7 @@ class FrameTest {
         Optional.of(source),
         Optional.empty(),
         manner,
-        List.of(new Expectation.Word("w" + value, BigFraction.ONE)));
+        List.of(new Worded.Right("w" + value, BigFraction.ONE)));
   }
 
   @Test

@@ -1,20 +1,27 @@
 package assize.judge;
 
-import assize.aspect.Aspect;
+import assize.aspect.ColorChip;
+import assize.aspect.Colors;
+import assize.aspect.Counts;
 import assize.aspect.Expectation;
 import assize.aspect.Finding;
+import assize.aspect.Gloss;
+import assize.aspect.PartNumbers;
+import assize.aspect.Sizes;
+import assize.aspect.Worded;
+import assize.aspect.YesNo;
 import assize.date.Edtf;
 import assize.evidence.Claim;
 import assize.measure.GlossReading;
 import assize.measure.Lab;
 import assize.measure.Measured;
 import assize.measure.Thread;
+import assize.record.Departure;
+import assize.record.Named;
 import assize.record.Observation;
-import assize.record.Observation.Departure;
 import assize.record.VehicleRecord;
 import assize.record.VehicleRecord.Built;
 import assize.ruleset.AspectRule;
-import assize.ruleset.ColorChip;
 import assize.ruleset.Item;
 import assize.ruleset.RuleSet;
 import java.time.LocalDate;
@@ -25,7 +32,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
-import java.util.Set;
 
 /** Seeded vehicles of a rule set: any facts, and findings near what is expected. */
 final class RandomVehicles {
@@ -51,54 +57,22 @@ final class RandomVehicles {
     rules.equipment().keySet().stream()
         .filter(id -> random.nextInt(3) > 0)
         .forEach(id -> equipment.put(id, random.nextBoolean()));
-    return new VehicleRecord(
-        "r",
-        "rules",
-        Optional.empty(),
-        "R",
-        sometimes(List.copyOf(rules.models().keySet())),
-        Optional.empty(),
-        random.nextInt(3) == 0 ? like.numbers() : Map.of(),
-        Map.of(),
-        built(),
-        sometimes(List.copyOf(rules.plants().keySet())),
-        sometimes(List.copyOf(rules.markets().keySet())),
-        equipment,
-        Optional.empty(),
-        observations,
-        Map.of(),
-        random.nextInt(3) == 0 ? like.traces() : List.of(),
-        Set.of(),
-        List.of(),
-        List.of(),
-        List.of(),
-        like.at());
+    return VehicleRecord.of("r", "rules", "R")
+        .with(Named.MODEL, sometimes(List.copyOf(rules.models().keySet())))
+        .with(VehicleRecord.NUMBERS, random.nextInt(3) == 0 ? like.numbers() : Map.of())
+        .with(VehicleRecord.BUILT, built())
+        .with(VehicleRecord.PLANT, sometimes(List.copyOf(rules.plants().keySet())))
+        .with(VehicleRecord.MARKET, sometimes(List.copyOf(rules.markets().keySet())))
+        .with(VehicleRecord.EQUIPMENT, equipment)
+        .with(VehicleRecord.OBSERVATIONS, observations)
+        .with(VehicleRecord.TRACES, random.nextInt(3) == 0 ? like.traces() : List.of());
   }
 
   /** Returns the same vehicle, built on one day. */
   static VehicleRecord builtOn(VehicleRecord one, LocalDate day) {
-    return new VehicleRecord(
-        one.id(),
-        one.rules(),
-        one.edition(),
-        one.name(),
-        one.model(),
-        one.notes(),
-        one.numbers(),
-        one.oneOf(),
-        Edtf.parse(day.toString()).toOptional().map(edtf -> new Built(edtf, Optional.empty())),
-        one.plant(),
-        one.market(),
-        one.equipment(),
-        one.judged(),
-        one.observations(),
-        one.evidence(),
-        one.traces(),
-        one.unshared(),
-        one.unsharedWords(),
-        one.accepted(),
-        one.files(),
-        one.at());
+    return one.with(
+        VehicleRecord.BUILT,
+        Edtf.parse(day.toString()).toOptional().map(edtf -> new Built(edtf, Optional.empty())));
   }
 
   private Optional<Built> built() {
@@ -116,32 +90,22 @@ final class RandomVehicles {
   }
 
   private void add(Map<String, Observation> observations, Item item) {
-    Map<Aspect, Finding> findings = new LinkedHashMap<>();
+    Observation seen = Observation.of(item.id());
     for (AspectRule rule : item.aspects()) {
       if (random.nextInt(8) > 0) {
-        finding(item, rule).ifPresent(finding -> findings.put(rule.aspect(), finding));
+        Optional<Finding> found = finding(item, rule);
+        if (found.isPresent()) {
+          seen = seen.found(rule.aspect(), found.get());
+        }
       }
     }
     List<String> reasons = new ArrayList<>(rules.scale().allow().keySet());
     reasons.add("taste");
     Optional<Departure> departure =
         random.nextInt(12) == 0
-            ? Optional.of(
-                new Departure(pick(reasons), Optional.empty(), Optional.empty(), item.at()))
+            ? Optional.of(Departure.TABLE.blank().with(Departure.REASON, pick(reasons)))
             : Optional.empty();
-    observations.put(
-        item.id(),
-        new Observation(
-            item.id(),
-            findings,
-            List.of(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            departure,
-            Optional.empty(),
-            Set.of(),
-            item.at()));
+    observations.put(item.id(), seen.with(Observation.DEPARTURE, departure));
   }
 
   private Optional<Finding> finding(Item item, AspectRule rule) {
@@ -157,28 +121,28 @@ final class RandomVehicles {
       case GLOSS ->
           GlossReading.parse(random.nextInt(100) + (random.nextBoolean() ? "" : " ± 6"))
               .toOptional()
-              .map(Finding.Gloss::new);
+              .map(Gloss.Found::new);
       case SIZE -> size(value);
       case PART_NUMBER, DATE_CODE ->
           Optional.of(
-              new Finding.Stamped(
+              new PartNumbers.Found(
                   random.nextBoolean() ? value.key() : Integer.toString(random.nextInt(999))));
-      case COUNT -> Optional.of(new Finding.Pieces(random.nextInt(12)));
-      case PRESENT, WORKS -> Optional.of(new Finding.YesNo(random.nextBoolean()));
+      case COUNT -> Optional.of(new Counts.Found(random.nextInt(12)));
+      case PRESENT, WORKS -> Optional.of(new YesNo.Found(random.nextBoolean()));
     };
   }
 
   private Optional<Finding> word(List<String> words, Expectation value) {
     if (words.isEmpty() || random.nextInt(20) == 0) {
-      return Optional.of(new Finding.Word(Finding.OTHER));
+      return Optional.of(new Worded.Found(Finding.OTHER));
     }
-    boolean right = value instanceof Expectation.Word && random.nextBoolean();
-    return Optional.of(new Finding.Word(right ? value.key() : pick(words)));
+    boolean right = value instanceof Worded.Right && random.nextBoolean();
+    return Optional.of(new Worded.Found(right ? value.key() : pick(words)));
   }
 
   private Optional<Finding> color(Expectation value) {
     String chip =
-        value instanceof Expectation.Chip expected && random.nextBoolean()
+        value instanceof Colors.Chip expected && random.nextBoolean()
             ? expected.chip()
             : pick(List.copyOf(rules.colors().keySet()));
     Optional<Lab> near =
@@ -186,7 +150,7 @@ final class RandomVehicles {
             ? Optional.ofNullable(rules.colors().get(chip)).flatMap(ColorChip::lab).map(this::near)
             : Optional.empty();
     return Optional.of(
-        new Finding.Color(
+        new Colors.Found(
             near.isPresent() && random.nextBoolean() ? Optional.empty() : Optional.of(chip),
             near,
             near.isPresent() ? random.nextInt(3) / 2.0 : 0,
@@ -202,12 +166,12 @@ final class RandomVehicles {
   }
 
   private Optional<Finding> size(Expectation value) {
-    if (value instanceof Expectation.ScrewThread) {
+    if (value instanceof Sizes.ThreadRight) {
       return Thread.parse(random.nextBoolean() ? value.key() : "M6")
           .toOptional()
-          .map(Finding.ScrewThread::new);
+          .map(Sizes.ThreadFound::new);
     }
-    Expectation.Size size = (Expectation.Size) value;
+    Sizes.Right size = (Sizes.Right) value;
     OptionalDouble limit =
         size.limits().lower().or(() -> size.limits().upper()).stream()
             .mapToDouble(it -> it.divide(size.limits().unit().factor()).doubleValue())
@@ -216,7 +180,7 @@ final class RandomVehicles {
     String text = "%.3f %s".formatted(limit.orElse(1) * (0.9 + random.nextInt(30) / 100.0), unit);
     return Measured.parse(random.nextBoolean() ? text : text + " ± 0.05 " + unit)
         .toOptional()
-        .map(Finding.Size::new);
+        .map(Sizes.Found::new);
   }
 
   private Optional<String> sometimes(List<String> values) {

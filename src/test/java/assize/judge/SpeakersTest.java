@@ -3,10 +3,10 @@ package assize.judge;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import assize.aspect.Aspect;
+import assize.aspect.Verdict;
 import assize.evidence.DisputeState;
 import assize.judgment.AspectJudgment;
 import assize.judgment.SourceJudgment;
-import assize.judgment.Verdict;
 import assize.ruleset.AspectRule;
 import assize.ruleset.RuleSet;
 import java.util.List;

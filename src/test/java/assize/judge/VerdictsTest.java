@@ -1,15 +1,15 @@
 package assize.judge;
 
-import static assize.judgment.Verdict.DEPARTS;
-import static assize.judgment.Verdict.DOES_NOT_APPLY;
-import static assize.judgment.Verdict.MAY_APPLY;
-import static assize.judgment.Verdict.MEETS;
-import static assize.judgment.Verdict.NOT_SHOWN;
-import static assize.judgment.Verdict.OPEN;
-import static assize.judgment.Verdict.PARTLY;
+import static assize.aspect.Verdict.DEPARTS;
+import static assize.aspect.Verdict.DOES_NOT_APPLY;
+import static assize.aspect.Verdict.MAY_APPLY;
+import static assize.aspect.Verdict.MEETS;
+import static assize.aspect.Verdict.NOT_SHOWN;
+import static assize.aspect.Verdict.OPEN;
+import static assize.aspect.Verdict.PARTLY;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import assize.judgment.Verdict;
+import assize.aspect.Verdict;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;

@@ -2,8 +2,8 @@ package assize.judge;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import assize.aspect.Verdict;
 import assize.judgment.Judgment;
-import assize.judgment.Verdict;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -57,7 +57,7 @@ class WordsTest {
   private static void assertSaid(
       String expected, String other, String found, Verdict verdict, String words) {
     Judgment judgment = Judging.judge(RULES.formatted(expected), RECORD.formatted(other, found));
-    assertThat(Judging.comparison(judgment, "thing").why().words()).isEqualTo(words);
+    assertThat(Judging.comparison(judgment, "thing").words()).isEqualTo(words);
     assertThat(Judging.comparison(judgment, "thing").verdict()).isEqualTo(verdict);
   }
 

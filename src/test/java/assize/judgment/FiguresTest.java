@@ -4,9 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import assize.judge.Judge;
+import assize.record.RecordReader;
+import assize.ruleset.RuleSetReader;
 import assize.text.SourceFile;
-import assize.yaml.RecordReader;
-import assize.yaml.RuleSetReader;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;

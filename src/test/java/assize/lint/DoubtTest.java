@@ -5,8 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import assize.diagnostic.Code;
 import assize.diagnostic.Diagnostic;
 import assize.ruleset.RuleSet;
+import assize.ruleset.RuleSetReader;
 import assize.text.SourceFile;
-import assize.yaml.RuleSetReader;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 

@@ -4,10 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import assize.diagnostic.Result;
 import assize.edit.Samples;
+import assize.record.RecordReader;
 import assize.record.VehicleRecord;
 import assize.text.SourceFile;
 import assize.text.Span;
-import assize.yaml.RecordReader;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;

@@ -3,10 +3,10 @@ package assize.merge;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import assize.edit.ByHand;
+import assize.record.RecordReader;
 import assize.ruleset.RuleSet;
+import assize.ruleset.RuleSetReader;
 import assize.text.SourceFile;
-import assize.yaml.RecordReader;
-import assize.yaml.RuleSetReader;
 import java.util.List;
 import java.util.Map;
 import java.util.function.IntFunction;

@@ -7,9 +7,9 @@ import assize.aspect.Finding;
 import assize.edit.RandomRecords;
 import assize.edit.Samples;
 import assize.record.Observation;
+import assize.record.RecordReader;
 import assize.record.VehicleRecord;
 import assize.text.SourceFile;
-import assize.yaml.RecordReader;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -76,7 +76,7 @@ class MergePropertiesTest {
                 Part part = new Part(observation.item(), aspect.word());
                 boolean open = conflicts.stream().anyMatch(it -> it.part().equals(part));
                 Optional<Finding> now = Optional.ofNullable(found.get(aspect));
-                boolean same = now.filter(it -> Sameness.ofFindings(it, finding)).isPresent();
+                boolean same = now.filter(it -> it.sameAs(finding)).isPresent();
                 assertThat(same || open).as(part + ", " + as).isTrue();
               });
       if (observation.note().isPresent()) {

@@ -3,6 +3,9 @@ package assize.merge;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import assize.aspect.Finding;
+import assize.aspect.Gloss;
+import assize.aspect.PartNumbers;
+import assize.aspect.Sizes;
 import assize.measure.GlossReading;
 import assize.measure.Measured;
 import assize.measure.Thread;
@@ -15,8 +18,8 @@ class SamenessTest {
   private static Finding size(String text) {
     Optional<Thread> thread = Thread.parse(text).toOptional();
     return thread
-        .<Finding>map(Finding.ScrewThread::new)
-        .orElseGet(() -> new Finding.Size(Measured.parse(text).toOptional().orElseThrow()));
+        .<Finding>map(Sizes.ThreadFound::new)
+        .orElseGet(() -> new Sizes.Found(Measured.parse(text).toOptional().orElseThrow()));
   }
 
   @ParameterizedTest
@@ -33,8 +36,8 @@ class SamenessTest {
     "1/4-20 UNC, 1/4 in, false"
   })
   void sizesAreComparedByWhatTheyMean(String one, String other, boolean same) {
-    assertThat(Sameness.ofFindings(size(one), size(other))).isEqualTo(same);
-    assertThat(Sameness.ofFindings(size(other), size(one))).isEqualTo(same);
+    assertThat(size(one).sameAs(size(other))).isEqualTo(same);
+    assertThat(size(other).sameAs(size(one))).isEqualTo(same);
   }
 
   @ParameterizedTest
@@ -45,15 +48,14 @@ class SamenessTest {
     "E4, e4, true"
   })
   void numbersAreComparedAsTheyAreJudged(String one, String other, boolean same) {
-    assertThat(Sameness.ofFindings(new Finding.Stamped(one), new Finding.Stamped(other)))
-        .isEqualTo(same);
+    assertThat(new PartNumbers.Found(one).sameAs(new PartNumbers.Found(other))).isEqualTo(same);
   }
 
   @ParameterizedTest
   @CsvSource({"41, 41.0, true", "41 ± 3, 41, false", "satin, satin, true", "satin, 41, false"})
   void glossIsComparedByWhatItMeans(String one, String other, boolean same) {
-    Finding first = new Finding.Gloss(GlossReading.parse(one).toOptional().orElseThrow());
-    Finding second = new Finding.Gloss(GlossReading.parse(other).toOptional().orElseThrow());
-    assertThat(Sameness.ofFindings(first, second)).isEqualTo(same);
+    Finding first = new Gloss.Found(GlossReading.parse(one).toOptional().orElseThrow());
+    Finding second = new Gloss.Found(GlossReading.parse(other).toOptional().orElseThrow());
+    assertThat(first.sameAs(second)).isEqualTo(same);
   }
 }

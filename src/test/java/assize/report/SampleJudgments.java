@@ -1,8 +1,15 @@
 package assize.report;
 
 import assize.aspect.Aspect;
+import assize.aspect.ColorChip;
+import assize.aspect.Colors;
+import assize.aspect.Comparison;
 import assize.aspect.Expectation;
-import assize.aspect.Finding;
+import assize.aspect.Finish;
+import assize.aspect.Reason;
+import assize.aspect.Verdict;
+import assize.aspect.Worded;
+import assize.aspect.YesNo;
 import assize.date.DaySet;
 import assize.date.DaySpan;
 import assize.date.Edtf;
@@ -18,7 +25,6 @@ import assize.judgment.AreaJudgment;
 import assize.judgment.AspectJudgment;
 import assize.judgment.AwardResult;
 import assize.judgment.Build;
-import assize.judgment.Comparison;
 import assize.judgment.ItemInStretch;
 import assize.judgment.ItemJudgment;
 import assize.judgment.Judgment;
@@ -28,19 +34,17 @@ import assize.judgment.ScoreRange;
 import assize.judgment.SourceJudgment;
 import assize.judgment.Stretch;
 import assize.judgment.Tally;
-import assize.judgment.Verdict;
+import assize.record.Departure;
 import assize.record.Evidence;
+import assize.record.Named;
 import assize.record.Observation;
-import assize.record.Opinion;
 import assize.record.Trace;
 import assize.record.VehicleRecord;
 import assize.ruleset.Area;
 import assize.ruleset.AspectRule;
 import assize.ruleset.Award;
 import assize.ruleset.Caution;
-import assize.ruleset.ColorChip;
 import assize.ruleset.Defined;
-import assize.ruleset.Finish;
 import assize.ruleset.Item;
 import assize.ruleset.Model;
 import assize.ruleset.RuleSet;
@@ -117,7 +121,7 @@ public final class SampleJudgments {
   }
 
   private static Expectation word(String id) {
-    return new Expectation.Word(id, BigFraction.ONE);
+    return new Worded.Right(id, BigFraction.ONE);
   }
 
   private Claim claim(String source, Manner manner, Scope scope, Expectation... values) {
@@ -257,7 +261,7 @@ public final class SampleJudgments {
 
   private Comparison compared(Verdict verdict, int credit, String why) {
     String words = text.apply(why);
-    return new Comparison(verdict, BigFraction.of(credit), () -> words);
+    return new Comparison(verdict, BigFraction.of(credit), new Reason.Said(words));
   }
 
   private static AspectJudgment aspect(
@@ -402,13 +406,13 @@ public final class SampleJudgments {
                 "drawing-204",
                 Manner.SAYS,
                 Scope.EVERY,
-                new Expectation.Chip("green", OptionalDouble.empty())),
+                new Colors.Chip("green", OptionalDouble.empty())),
             claim(
                 "photo-11",
                 Manner.LEAVES_OPEN,
                 Scope.EVERY,
-                new Expectation.Chip("green", OptionalDouble.empty()),
-                new Expectation.Chip("black", OptionalDouble.empty())));
+                new Colors.Chip("green", OptionalDouble.empty()),
+                new Colors.Chip("black", OptionalDouble.empty())));
     add(
         color,
         Kleene.YES,
@@ -420,7 +424,7 @@ public final class SampleJudgments {
                 DisputeState.SETTLED,
                 List.of(
                     position(
-                        List.of(new Expectation.Chip("green", OptionalDouble.empty())),
+                        List.of(new Colors.Chip("green", OptionalDouble.empty())),
                         List.of("drawing-204", "trace 1"),
                         List.of(),
                         0.93,
@@ -429,7 +433,7 @@ public final class SampleJudgments {
                         true,
                         compared(Verdict.MEETS, 1, "Works green by eye")),
                     position(
-                        List.of(new Expectation.Chip("black", OptionalDouble.empty())),
+                        List.of(new Colors.Chip("black", OptionalDouble.empty())),
                         List.of(),
                         List.of(),
                         0.02,
@@ -447,7 +451,7 @@ public final class SampleJudgments {
             "Rear lamp",
             Aspect.PRESENT,
             10_500,
-            claim("drawing-204", Manner.SAYS, Scope.EVERY, new Expectation.YesNo(true)));
+            claim("drawing-204", Manner.SAYS, Scope.EVERY, new YesNo.Right(true)));
     add(
         lamp,
         Kleene.YES,
@@ -465,7 +469,7 @@ public final class SampleJudgments {
             "Mirror",
             Aspect.PRESENT,
             20_000,
-            claim("drawing-204", Manner.SAYS, Scope.EVERY, new Expectation.YesNo(true)));
+            claim("drawing-204", Manner.SAYS, Scope.EVERY, new YesNo.Right(true)));
     add(
         mirror,
         Kleene.YES,
@@ -483,7 +487,7 @@ public final class SampleJudgments {
             "Heater",
             Aspect.WORKS,
             9_500,
-            claim("drawing-204", Manner.SAYS, Scope.EVERY, new Expectation.YesNo(true)));
+            claim("drawing-204", Manner.SAYS, Scope.EVERY, new YesNo.Right(true)));
     add(
         heater,
         Kleene.UNKNOWN,
@@ -501,7 +505,7 @@ public final class SampleJudgments {
             "Van doors",
             Aspect.PRESENT,
             10_000,
-            claim("drawing-204", Manner.SAYS, Scope.EVERY, new Expectation.YesNo(true)));
+            claim("drawing-204", Manner.SAYS, Scope.EVERY, new YesNo.Right(true)));
     add(
         van,
         Kleene.NO,
@@ -523,7 +527,7 @@ public final class SampleJudgments {
         DisputeState.AGREED,
         List.of(
             position(
-                List.of(new Expectation.YesNo(true)),
+                List.of(new YesNo.Right(true)),
                 List.of("drawing-204"),
                 List.of(),
                 0.9,
@@ -540,103 +544,78 @@ public final class SampleJudgments {
     Map<String, Observation> seen = new LinkedHashMap<>();
     seen.put(
         "horn-button",
-        new Observation(
-            "horn-button",
-            Map.of(Aspect.FINISH, new Finding.Word("chrome")),
-            List.of("photo-1"),
-            some("Plated again. <script>alert(1)</script>"),
-            some("a club member"),
-            Optional.of(date("2026-10-03")),
-            Optional.empty(),
-            Optional.empty(),
-            Set.of(),
-            AT));
+        Observation.of("horn-button")
+            .found(Aspect.FINISH, new Worded.Found("chrome"))
+            .with(Observation.EVIDENCE, List.of("photo-1"))
+            .with(Observation.NOTE, some("Plated again. <script>alert(1)</script>"))
+            .with(Observation.BY, some("a club member"))
+            .with(Observation.ON, Optional.of(date("2026-10-03"))));
     seen.put(
         "cab-lamp",
-        new Observation(
-            "cab-lamp",
-            Map.of(Aspect.PRESENT, new Finding.YesNo(false)),
-            List.of(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.of(
-                new Observation.Departure(
-                    text.apply("safety"),
-                    some("To be seen on the road."),
-                    Optional.of(date("2027-05-01")),
-                    AT)),
-            Optional.empty(),
-            Set.of(),
-            AT));
+        Observation.of("cab-lamp")
+            .found(Aspect.PRESENT, new YesNo.Found(false))
+            .with(
+                Observation.DEPARTURE,
+                Optional.of(
+                    Departure.TABLE
+                        .blank()
+                        .with(Departure.REASON, text.apply("safety"))
+                        .with(Departure.WHY, some("To be seen on the road."))
+                        .with(Departure.UNTIL, Optional.of(date("2027-05-01"))))));
     seen.put(
         "bed-color",
-        new Observation(
-            "bed-color",
-            Map.of(
+        Observation.of("bed-color")
+            .found(
                 Aspect.COLOR,
-                new Finding.Color(
+                new Colors.Found(
                     Optional.of("green"),
                     Optional.empty(),
                     0,
                     some("north daylight"),
-                    some("the owner"))),
-            List.of(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
+                    some("the owner")))
+            .with(
+                Observation.HOLDS,
+                Map.of(Aspect.COLOR, List.of(new Colors.Chip("green", OptionalDouble.empty()))))
+            .with(Observation.BECAUSE, some("The drawing *says* so.")));
+    return VehicleRecord.of("our-x1", "tarrowby-type-x", text.apply("The owner's dropside"))
+        .with(VehicleRecord.EDITION, Optional.of("3"))
+        .with(Named.MODEL, Optional.of("X1"))
+        .with(Named.NOTES, some("Restored over *six* winters."))
+        .with(VehicleRecord.NUMBERS, Map.of("chassis", text.apply("X-4388")))
+        .with(VehicleRecord.MARKET, Optional.of("home"))
+        .with(
+            VehicleRecord.JUDGED,
             Optional.of(
-                new Opinion(
-                    Map.of(
-                        Aspect.COLOR,
-                        List.of(new Expectation.Chip("green", OptionalDouble.empty()))),
-                    some("The drawing *says* so."),
-                    AT)),
-            Set.of(),
-            AT));
-    return new VehicleRecord(
-        "our-x1",
-        "tarrowby-type-x",
-        Optional.of("3"),
-        text.apply("The owner's dropside"),
-        Optional.of("X1"),
-        some("Restored over *six* winters."),
-        Map.of("chassis", text.apply("X-4388")),
-        Map.of(),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.of("home"),
-        Map.of(),
-        Optional.of(new VehicleRecord.Judged(some("the owner"), Optional.of(date("2026-10-03")))),
-        seen,
-        Map.of(
-            "photo-1",
-            new Evidence(
+                new VehicleRecord.Judged(some("the owner"), Optional.of(date("2026-10-03")))))
+        .with(VehicleRecord.OBSERVATIONS, seen)
+        .with(
+            VehicleRecord.EVIDENCE,
+            Map.of(
                 "photo-1",
-                Evidence.Kind.PHOTO,
-                text.apply("photos/horn-button.png"),
-                some("Horn button, before cleaning"),
-                Optional.of(date("2025-11-02")),
-                some("the owner"),
-                List.of(),
-                false,
-                AT)),
-        List.of(
-            new Trace(
-                "bed-color",
-                Grade.B,
-                Manner.SAYS,
-                Map.of(
-                    Aspect.COLOR, List.of(new Expectation.Chip("green", OptionalDouble.empty()))),
-                some("Under the left hinge strap"),
-                List.of("photo-1"),
-                AT)),
-        Set.of(),
-        List.of(),
-        List.of(),
-        List.of(new Fingerprint(text.apply("record.yaml"), "a1".repeat(32), 1_024)),
-        AT);
+                new Evidence(
+                    "photo-1",
+                    Evidence.Kind.PHOTO,
+                    text.apply("photos/horn-button.png"),
+                    some("Horn button, before cleaning"),
+                    Optional.of(date("2025-11-02")),
+                    some("the owner"),
+                    List.of(),
+                    false,
+                    AT)))
+        .with(
+            VehicleRecord.TRACES,
+            List.of(
+                new Trace(
+                    "bed-color",
+                    Grade.B,
+                    Manner.SAYS,
+                    Map.of(Aspect.COLOR, List.of(new Colors.Chip("green", OptionalDouble.empty()))),
+                    some("Under the left hinge strap"),
+                    List.of("photo-1"),
+                    AT)))
+        .with(
+            VehicleRecord.FILES,
+            List.of(new Fingerprint(text.apply("record.yaml"), "a1".repeat(32), 1_024)));
   }
 
   private List<AreaJudgment> areas(RuleSet rules) {

@@ -2,10 +2,11 @@ package assize.share;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import assize.aspect.Aspect;
 import assize.judge.Judge;
 import assize.judge.NumberDating;
 import assize.judgment.Judgment;
+import assize.record.Named;
+import assize.record.RecordReader;
 import assize.record.VehicleRecord;
 import assize.report.html.HtmlReport;
 import assize.report.html.Picture;
@@ -15,8 +16,7 @@ import assize.report.view.SharedViews;
 import assize.ruleset.NumberTable;
 import assize.ruleset.NumberTable.Series;
 import assize.ruleset.RuleSet;
-import assize.yaml.RecordReader;
-import assize.yaml.RuleSetReader;
+import assize.ruleset.RuleSetReader;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -24,7 +24,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -119,28 +118,13 @@ class LookalikesTest {
     }
 
     static VehicleRecord bare(VehicleRecord one) {
-      return new VehicleRecord(
-          one.id(),
-          one.rules(),
-          one.edition(),
-          one.name(),
-          one.model(),
-          one.notes(),
-          one.numbers(),
-          Map.of(),
-          Optional.empty(),
-          Optional.empty(),
-          one.market(),
-          Map.of(),
-          Optional.empty(),
-          Map.of(),
-          Map.of(),
-          List.of(),
-          Set.of(),
-          List.of(),
-          List.of(),
-          one.files(),
-          one.at());
+      return VehicleRecord.of(one.id(), one.rules(), one.name())
+          .with(VehicleRecord.EDITION, one.edition())
+          .with(Named.MODEL, one.model())
+          .with(Named.NOTES, one.notes())
+          .with(VehicleRecord.NUMBERS, one.numbers())
+          .with(VehicleRecord.MARKET, one.market())
+          .with(VehicleRecord.FILES, one.files());
     }
 
     Masking masking(String number) {
@@ -185,7 +169,7 @@ class LookalikesTest {
             }
 
             @Override
-            public Optional<String> stamped(String item, Aspect aspect, String text) {
+            public Optional<String> stamped(String item, String aspect, String text) {
               return Optional.of(change.apply(text));
             }
           });

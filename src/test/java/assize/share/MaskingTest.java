@@ -5,12 +5,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 import assize.aspect.Expectation;
 import assize.aspect.Finding;
 import assize.judge.Judge;
+import assize.record.RecordReader;
 import assize.record.VehicleRecord;
 import assize.ruleset.RuleSet;
+import assize.ruleset.RuleSetReader;
+import assize.schema.Facts;
+import assize.schema.Field;
+import assize.schema.Table;
 import assize.text.Fingerprint;
 import assize.text.SourceFile;
-import assize.yaml.RecordReader;
-import assize.yaml.RuleSetReader;
 import java.io.IOException;
 import java.lang.reflect.RecordComponent;
 import java.nio.file.Files;
@@ -32,18 +35,20 @@ class MaskingTest {
   /** Words of the standard, digests, private words, and what a person can write no words into. */
   private static final Set<String> STAYS =
       Set.of(
-          "VehicleRecord.model",
+          "Named.model",
           "VehicleRecord.plant",
           "VehicleRecord.market",
-          "VehicleRecord.unsharedWords",
+          "VehicleRecord.private_words",
           "Accepted.about",
           "Accepted.because",
           "Observation.item",
           "Trace.item",
-          "Word.id",
-          "Color.chip",
-          "Chip.chip",
-          "SameColor.item",
+          "Worded$Found.id",
+          "Worded$Right.id",
+          "Graded$Found.word",
+          "Colors$Found.chip",
+          "Colors$Chip.chip",
+          "Colors$Same.item",
           "Fingerprint.sha256");
 
   private final Set<String> planted = new TreeSet<>();
@@ -53,11 +58,11 @@ class MaskingTest {
     RuleSet rules =
         RuleSetReader.parse(List.of(file("rules.yaml"), file("items.yaml"))).value().orElseThrow();
     VehicleRecord read = RecordReader.parse(file("record.yaml"), rules).value().orElseThrow();
-    VehicleRecord vehicle = (VehicleRecord) record(read);
+    VehicleRecord vehicle = VehicleRecord.class.cast(facts(read));
     assertThat(planted)
-        .contains("VehicleRecord.notes", "Evidence.caption", "Trace.where", "Departure.why")
-        .contains(
-            "Observation.note", "Stamped.text", "Opinion.because", "Color.light", "Built.basis");
+        .contains("Named.notes", "Evidence.caption", "Trace.where", "Departure.why")
+        .contains("Observation.note", "Observation.because", "PartNumbers$Found.text")
+        .contains("Colors$Found.light", "VehicleRecord$Built.basis");
     Masking masking = Masking.of(Judge.by(rules), rules, vehicle);
     assertThat(left(masking.record())).isEmpty();
     assertThat(masking.numbers()).allMatch(it -> it.masked().equals("PLANT-48xxx"));
@@ -68,10 +73,10 @@ class MaskingTest {
         name, Files.readString(Path.of("src/test/resources/assize/shape").resolve(name)));
   }
 
-  private Object value(Object value, Record owner, String component)
+  private Object value(Object value, Object owner, String component)
       throws ReflectiveOperationException {
     if (value instanceof String text) {
-      String name = owner.getClass().getSimpleName() + "." + component;
+      String name = owner.getClass().getName().replaceAll(".*\\.", "") + "." + component;
       if (STAYS.contains(name)) {
         return text;
       }
@@ -95,6 +100,9 @@ class MaskingTest {
       }
       return changed;
     }
+    if (value instanceof Facts facts) {
+      return facts(facts);
+    }
     return isOurs(value) ? record((Record) value) : value;
   }
 
@@ -104,6 +112,17 @@ class MaskingTest {
             || value instanceof Finding
             || value instanceof Expectation
             || value instanceof Fingerprint);
+  }
+
+  @SuppressWarnings({"unchecked", "rawtypes"})
+  private Facts facts(Facts one) throws ReflectiveOperationException {
+    Table table = (Table) one.getClass().getField("TABLE").get(null);
+    Facts changed = one;
+    for (Object each : table.fields()) {
+      Field field = (Field) each;
+      changed = table.with(changed, field, value(one.get(field), one, field.name()));
+    }
+    return changed;
   }
 
   private Object record(Record one) throws ReflectiveOperationException {

@@ -11,7 +11,7 @@ import assize.judgment.AspectJudgment;
 import assize.ruleset.AspectRule;
 import assize.ruleset.Item;
 import assize.ruleset.RuleSet;
-import assize.yaml.RuleSetReader;
+import assize.ruleset.RuleSetReader;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;

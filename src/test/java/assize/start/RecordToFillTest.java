@@ -2,10 +2,11 @@ package assize.start;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import assize.aspect.Verdict;
 import assize.diagnostic.Result;
 import assize.judge.Judge;
 import assize.judgment.Judgment;
-import assize.judgment.Verdict;
+import assize.record.RecordReader;
 import assize.record.VehicleRecord;
 import assize.report.SampleJudgments;
 import assize.report.view.WalkView;
@@ -14,9 +15,8 @@ import assize.report.view.WalkView.WalkItem;
 import assize.report.view.WalkViews;
 import assize.ruleset.Caution;
 import assize.ruleset.RuleSet;
+import assize.ruleset.RuleSetReader;
 import assize.text.SourceFile;
-import assize.yaml.RecordReader;
-import assize.yaml.RuleSetReader;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;

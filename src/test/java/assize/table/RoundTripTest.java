@@ -3,7 +3,12 @@ package assize.table;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import assize.aspect.Aspect;
+import assize.aspect.Colors;
+import assize.aspect.Counts;
 import assize.aspect.Finding;
+import assize.aspect.PartNumbers;
+import assize.aspect.Worded;
+import assize.aspect.YesNo;
 import assize.measure.Lab;
 import assize.record.Observation;
 import assize.record.VehicleRecord;
@@ -159,23 +164,20 @@ class RoundTripTest {
   }
 
   private static Observation observation(Item item, Vehicle vehicle, Random random) {
-    Map<Aspect, Finding> findings = new LinkedHashMap<>();
+    Observation seen = Observation.of(item.id());
     for (AspectRule rule : item.aspects()) {
-      finding(rule.aspect(), item, vehicle, random)
-          .ifPresent(it -> findings.put(rule.aspect(), it));
+      Optional<Finding> found = finding(rule.aspect(), item, vehicle, random);
+      if (found.isPresent()) {
+        seen = seen.found(rule.aspect(), found.get());
+      }
     }
     List<String> shown = List.copyOf(vehicle.record().evidence().keySet());
-    return new Observation(
-        item.id(),
-        findings,
-        random.nextBoolean() ? List.of() : shown.subList(0, random.nextInt(shown.size())),
-        Optional.of(text(random)).map(String::strip).filter(it -> !it.isEmpty()),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        Set.of(),
-        item.at());
+    List<String> cited =
+        random.nextBoolean() ? List.of() : shown.subList(0, random.nextInt(shown.size()));
+    return seen.with(Observation.EVIDENCE, cited)
+        .with(
+            Observation.NOTE,
+            Optional.of(text(random)).map(String::strip).filter(it -> !it.isEmpty()));
   }
 
   /** Finds something; sizes and gloss have their own way of writing and are the demonstration's. */
@@ -186,9 +188,9 @@ class RoundTripTest {
       case MATERIAL -> word(vehicle.rules().materials().keySet(), random);
       case CHOICE -> word(item.choices().keySet(), random);
       case CONDITION -> word(vehicle.rules().conditions().keySet(), random);
-      case PART_NUMBER, DATE_CODE -> Optional.of(new Finding.Stamped(text(random)));
-      case COUNT -> Optional.of(new Finding.Pieces(random.nextInt(1_000_000)));
-      case PRESENT, WORKS -> Optional.of(new Finding.YesNo(random.nextBoolean()));
+      case PART_NUMBER, DATE_CODE -> Optional.of(new PartNumbers.Found(text(random)));
+      case COUNT -> Optional.of(new Counts.Found(random.nextInt(1_000_000)));
+      case PRESENT, WORKS -> Optional.of(new YesNo.Found(random.nextBoolean()));
       case COLOR -> Optional.of(color(vehicle, random));
       case GLOSS, SIZE, ORIGIN ->
           Optional.ofNullable(vehicle.record().observations().get(item.id()))
@@ -200,16 +202,16 @@ class RoundTripTest {
     List<String> all = new ArrayList<>(words);
     return all.isEmpty()
         ? Optional.empty()
-        : Optional.of(new Finding.Word(all.get(random.nextInt(all.size()))));
+        : Optional.of(new Worded.Found(all.get(random.nextInt(all.size()))));
   }
 
   private static Finding color(Vehicle vehicle, Random random) {
     List<String> chips = List.copyOf(vehicle.rules().colors().keySet());
     Optional<String> chip = Optional.of(chips.get(random.nextInt(chips.size())));
     if (random.nextBoolean()) {
-      return new Finding.Color(chip, Optional.empty(), 0, Optional.empty(), Optional.empty());
+      return new Colors.Found(chip, Optional.empty(), 0, Optional.empty(), Optional.empty());
     }
-    return new Finding.Color(
+    return new Colors.Found(
         chip,
         Optional.of(new Lab(random.nextInt(100) / 2.0, -17.5, random.nextInt(50) / 4.0)),
         random.nextInt(8) / 8.0,

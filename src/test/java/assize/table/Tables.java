@@ -4,14 +4,14 @@ import assize.diagnostic.Result;
 import assize.judge.Judge;
 import assize.judgment.Judgment;
 import assize.record.Observation;
+import assize.record.RecordReader;
 import assize.record.VehicleRecord;
 import assize.report.text.DiagnosticPrinter;
 import assize.report.view.WalkView;
 import assize.report.view.WalkViews;
 import assize.ruleset.RuleSet;
+import assize.ruleset.RuleSetReader;
 import assize.text.SourceFile;
-import assize.yaml.RecordReader;
-import assize.yaml.RuleSetReader;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -75,30 +75,7 @@ final class Tables {
     }
 
     Vehicle with(Map<String, Observation> observations) {
-      return new Vehicle(
-          rules,
-          new VehicleRecord(
-              record.id(),
-              record.rules(),
-              record.edition(),
-              record.name(),
-              record.model(),
-              record.notes(),
-              record.numbers(),
-              record.oneOf(),
-              record.built(),
-              record.plant(),
-              record.market(),
-              record.equipment(),
-              record.judged(),
-              observations,
-              record.evidence(),
-              record.traces(),
-              record.unshared(),
-              record.unsharedWords(),
-              record.accepted(),
-              record.files(),
-              record.at()));
+      return new Vehicle(rules, record.with(VehicleRecord.OBSERVATIONS, observations));
     }
 
     /** Makes a record that says what a table says, and nothing else. */

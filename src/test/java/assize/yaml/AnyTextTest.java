@@ -4,8 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import assize.diagnostic.Diagnostic;
 import assize.diagnostic.Result;
+import assize.record.RecordReader;
 import assize.report.text.DiagnosticPrinter;
 import assize.ruleset.RuleSet;
+import assize.ruleset.RuleSetReader;
 import assize.text.SourceFile;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import assize.diagnostic.Code;
 import assize.diagnostic.Diagnostic;
+import assize.ruleset.RuleSetReader;
 import assize.text.SourceFile;
 import java.io.IOException;
 import java.nio.file.Files;

@@ -3,8 +3,10 @@ package assize.yaml;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import assize.diagnostic.Result;
+import assize.record.RecordReader;
 import assize.report.text.DiagnosticPrinter;
 import assize.ruleset.RuleSet;
+import assize.ruleset.RuleSetReader;
 import assize.text.SourceFile;
 import java.io.IOException;
 import java.nio.file.Files;

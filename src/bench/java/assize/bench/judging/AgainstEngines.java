@@ -1,9 +1,9 @@
 package assize.bench.judging;
 
+import assize.aspect.Verdict;
 import assize.bench.Against;
 import assize.bench.judging.Engines.Found;
 import assize.judge.Judge;
-import assize.judgment.Verdict;
 import assize.ruleset.RuleSet;
 import java.util.List;
 import org.openjdk.jmh.annotations.Benchmark;

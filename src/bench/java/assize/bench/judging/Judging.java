@@ -1,12 +1,12 @@
 package assize.bench.judging;
 
+import assize.aspect.Verdict;
 import assize.bench.Against;
 import assize.bench.judging.ByHand.Sum;
 import assize.judge.Judge;
 import assize.judgment.Judgment;
 import assize.judgment.ScoreRange;
 import assize.judgment.Totals;
-import assize.judgment.Verdict;
 import assize.ruleset.RuleSet;
 import java.util.List;
 import java.util.Optional;

@@ -1,8 +1,8 @@
 package assize.bench.judging;
 
 import assize.ruleset.RuleSet;
+import assize.ruleset.RuleSetReader;
 import assize.text.SourceFile;
-import assize.yaml.RuleSetReader;
 import java.util.List;
 import java.util.Random;
 

@@ -1,5 +1,6 @@
 package assize.report.html;
 
+import assize.aspect.Control;
 import assize.report.view.SheetView;
 import assize.report.view.WalkView;
 import assize.text.Outline;
@@ -16,7 +17,7 @@ import java.util.stream.Collectors;
  */
 final class SheetData {
   private final SheetView sheet;
-  private final Map<List<WalkView.Choice>, Integer> lists = new LinkedHashMap<>();
+  private final Map<List<Control.Choice>, Integer> lists = new LinkedHashMap<>();
 
   SheetData(SheetView sheet) {
     this.sheet = sheet;
@@ -60,12 +61,12 @@ final class SheetData {
   }
 
   private String aspect(WalkView.WalkItem item, WalkView.WalkAspect aspect) {
-    List<WalkView.Choice> choices = aspect.control().choices();
+    List<Control.Choice> choices = aspect.control().choices();
     String words =
         choices.isEmpty() ? "" : ",\"list\":" + lists.computeIfAbsent(choices, it -> lists.size());
     List<String> named =
         choices.stream()
-            .map(WalkView.Choice::id)
+            .map(Control.Choice::id)
             .filter(sheet.spokenOf(item, aspect)::contains)
             .toList();
     return "{\"kind\":"
@@ -75,7 +76,7 @@ final class SheetData {
         + "}";
   }
 
-  private static String choices(List<WalkView.Choice> choices) {
+  private static String choices(List<Control.Choice> choices) {
     return list(choices, it -> list(List.of(it.id(), it.name(), it.swatch()), SheetData::text));
   }
 

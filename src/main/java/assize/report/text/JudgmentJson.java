@@ -1,6 +1,7 @@
 package assize.report.text;
 
 import assize.aspect.Expectation;
+import assize.aspect.Verdict;
 import assize.evidence.DisputeState;
 import assize.judgment.AspectJudgment;
 import assize.judgment.ItemInStretch;
@@ -9,7 +10,6 @@ import assize.judgment.Judgment;
 import assize.judgment.PositionJudgment;
 import assize.judgment.Remark;
 import assize.judgment.ScoreRange;
-import assize.judgment.Verdict;
 import assize.ruleset.AspectRule;
 import assize.ruleset.Award;
 import java.util.ArrayList;

@@ -1,11 +1,13 @@
 package assize.report.view;
 
 import assize.aspect.Aspect;
+import assize.aspect.Finding;
+import assize.aspect.Place;
+import assize.aspect.Verdict;
 import assize.evidence.DisputeState;
 import assize.judgment.AspectJudgment;
 import assize.judgment.PositionJudgment;
 import assize.judgment.ScoreRange;
-import assize.judgment.Verdict;
 import assize.measure.Swatch;
 import assize.ruleset.Item;
 import java.math.BigDecimal;
@@ -39,7 +41,7 @@ final class AspectViews {
         expected(item, aspect, stretch),
         Numbers.range(aspect.earned()),
         Numbers.points(aspect.possible()),
-        why(item, aspect, found(item, aspect.rule().aspect())),
+        why(item, aspect),
         sums(aspect));
   }
 
@@ -69,7 +71,7 @@ final class AspectViews {
   String found(Item item, Aspect aspect) {
     return Optional.ofNullable(reading.judgment().vehicle().observations().get(item.id()))
         .map(seen -> seen.findings().get(aspect))
-        .map(finding -> finding.match(new FindingWords(reading.words(), item, aspect)))
+        .map(finding -> finding.words(reading.at(item, aspect)))
         .orElse("");
   }
 
@@ -78,7 +80,7 @@ final class AspectViews {
         ? List.of()
         : Optional.ofNullable(reading.judgment().vehicle().observations().get(item.id()))
             .map(seen -> seen.findings().get(Aspect.COLOR))
-            .flatMap(color -> color.match(new FoundColor()))
+            .flatMap(Finding::lab)
             .map(lab -> List.of(Swatch.of(lab).hex()))
             .orElse(List.of());
   }
@@ -96,7 +98,7 @@ final class AspectViews {
   }
 
   /** Returns the values compared, once each; of several positions, by which of them. */
-  private List<String> why(Item item, AspectJudgment aspect, String found) {
+  private List<String> why(Item item, AspectJudgment aspect) {
     if (aspect.verdict() == Verdict.NOT_SHOWN) {
       return List.of();
     }
@@ -104,27 +106,13 @@ final class AspectViews {
         aspect.positions().stream().filter(PositionJudgment::judged).toList();
     Set<String> lines = new LinkedHashSet<>();
     for (PositionJudgment position : judged) {
-      String why = besides(found, position.comparison().why().words());
+      String why = position.comparison().reason().besides(reading.at(item, aspect.rule().aspect()));
       if (!why.isBlank()) {
         String by = reading.words().any(item, aspect.rule().aspect(), position.accepts());
         lines.add(judged.size() == 1 ? why : "by “" + by + "”: " + why);
       }
     }
     return List.copyOf(lines);
-  }
-
-  /** Leaves out what stands beside it already. */
-  static String besides(String found, String why) {
-    String already = "found: " + found;
-    if (why.startsWith(already)) {
-      return why.substring(already.length()).replaceFirst("^[,;: ]+", "");
-    }
-    // What is stamped may have any sign in it.
-    if (why.matches("(found:|counted|measured|stamped) [^,;]*")
-        || ("“" + why + "”").equals(found.replaceFirst("“", "“stamped "))) {
-      return "";
-    }
-    return why;
   }
 
   /**
@@ -135,11 +123,12 @@ final class AspectViews {
     if (aspect.verdict() == Verdict.NOT_SHOWN) {
       return List.of();
     }
+    Place at = reading.at(item, aspect.rule().aspect());
     Map<String, Set<String>> expected = new LinkedHashMap<>();
     for (PositionJudgment position : aspect.positions()) {
       if (position.judged() && position.comparison().credit().compareTo(BigFraction.ONE) < 0) {
         expected
-            .computeIfAbsent(position.comparison().why().words(), why -> new LinkedHashSet<>())
+            .computeIfAbsent(position.comparison().reason().words(at), why -> new LinkedHashSet<>())
             .add(right(item, aspect.rule().aspect(), position));
       }
     }
@@ -151,7 +140,7 @@ final class AspectViews {
                 aspect.rule().aspect().spoken()
                     + ", "
                     + why
-                    + (isGraded(aspect.rule().aspect()) ? "; " : "; expected: ")
+                    + (aspect.rule().aspect().kind().isGraded() ? "; " : "; expected: ")
                     + String.join(", or ", right)
                     + disputed));
     return lines;
@@ -159,13 +148,9 @@ final class AspectViews {
 
   /** Returns what is right by a position or, where it only grades, what the grade earns. */
   private String right(Item item, Aspect aspect, PositionJudgment position) {
-    return isGraded(aspect)
+    return aspect.kind().isGraded()
         ? "it earns " + Numbers.number(position.comparison().credit())
         : reading.words().any(item, aspect, position.accepts());
-  }
-
-  private static boolean isGraded(Aspect aspect) {
-    return aspect == Aspect.ORIGIN || aspect == Aspect.CONDITION;
   }
 
   private static List<String> sums(AspectJudgment aspect) {

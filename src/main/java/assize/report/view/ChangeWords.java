@@ -1,7 +1,9 @@
 package assize.report.view;
 
 import assize.aspect.Aspect;
+import assize.aspect.DateCodes;
 import assize.aspect.Expectation;
+import assize.aspect.MadeWords;
 import assize.date.DayWords;
 import assize.editions.Change;
 import assize.editions.Editions;
@@ -201,7 +203,7 @@ final class ChangeWords {
   }
 
   private static String code(Expectation value) {
-    return value instanceof Expectation.MadeCode made
+    return value instanceof DateCodes.Right made
         ? " (as " + made.code().text() + MadeWords.letters(made.code().tables()) + ")"
         : "";
   }

@@ -1,12 +1,12 @@
 package assize.report.view;
 
+import assize.aspect.Verdict;
 import assize.editions.VehicleDifference;
 import assize.editions.VehicleDifference.ItemDifference;
 import assize.judgment.AwardResult;
 import assize.judgment.ItemJudgment;
 import assize.judgment.Judgment;
 import assize.judgment.ScoreRange;
-import assize.judgment.Verdict;
 import assize.report.view.ChangesView.ItemRow;
 import assize.report.view.ChangesView.Line;
 import assize.report.view.ChangesView.VehicleView;

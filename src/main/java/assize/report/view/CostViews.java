@@ -1,10 +1,11 @@
 package assize.report.view;
 
+import assize.aspect.Verdict;
 import assize.evidence.Kleene;
 import assize.judgment.AspectJudgment;
 import assize.judgment.ItemInStretch;
 import assize.judgment.ItemJudgment;
-import assize.judgment.Verdict;
+import assize.ruleset.Area;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
@@ -64,7 +65,7 @@ final class CostViews {
     return reading.judgment().rules().areas().stream()
         .filter(area -> area.id().equals(one.item().area()))
         .findFirst()
-        .map(assize.ruleset.Area::name)
+        .map(Area::name)
         .orElse(one.item().area());
   }
 

@@ -1,10 +1,10 @@
 package assize.report.view;
 
 import assize.aspect.Aspect;
+import assize.aspect.Verdict;
 import assize.evidence.DisputeState;
 import assize.judgment.AspectJudgment;
 import assize.judgment.ItemJudgment;
-import assize.judgment.Verdict;
 import assize.ruleset.AspectRule;
 import assize.ruleset.Item;
 import java.util.ArrayList;
@@ -59,7 +59,8 @@ final class DisputeViews {
     Item item = found.one().item();
     Aspect aspect = item.aspects().get(found.aspect()).aspect();
     return new ReportView.LinkView(
-        Anchors.dispute(item.id(), aspect.word()), item.title() + ": " + question(aspect));
+        Anchors.dispute(item.id(), aspect.word()),
+        item.title() + ": " + aspect.kind().question(aspect));
   }
 
   /**
@@ -141,7 +142,7 @@ final class DisputeViews {
         Anchors.item(item.id()),
         item.title(),
         rule.aspect().spoken(),
-        item.title() + ": " + question(rule.aspect()),
+        item.title() + ": " + rule.aspect().kind().question(rule.aspect()),
         rides(found),
         outcome(found),
         aspects.found(item, rule.aspect()),
@@ -179,17 +180,5 @@ final class DisputeViews {
             .flatMap(Optional::stream)
             .anyMatch(it -> it.verdict() != Verdict.NOT_SHOWN);
     return shown ? "" : "This aspect has not been shown, so the vehicle stands nowhere yet.";
-  }
-
-  private static String question(Aspect aspect) {
-    return switch (aspect) {
-      case GLOSS -> "how glossy should it be?";
-      case COUNT -> "how many are right?";
-      case PRESENT -> "should it be there?";
-      case WORKS -> "should it work?";
-      case CHOICE -> "which is right?";
-      case FINISH, COLOR, MATERIAL, PART_NUMBER, DATE_CODE, SIZE, ORIGIN, CONDITION ->
-          "which " + aspect.spoken() + " is right?";
-    };
   }
 }

@@ -1,9 +1,9 @@
 package assize.report.view;
 
+import assize.aspect.Verdict;
 import assize.evidence.DisputeState;
 import assize.judgment.ItemJudgment;
 import assize.judgment.Judgment;
-import assize.judgment.Verdict;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;

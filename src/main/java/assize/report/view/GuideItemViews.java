@@ -2,7 +2,8 @@ package assize.report.view;
 
 import assize.aspect.Aspect;
 import assize.aspect.DateCodePattern;
-import assize.aspect.Expectation;
+import assize.aspect.DateCodes;
+import assize.aspect.MadeWords;
 import assize.evidence.Claim;
 import assize.evidence.DisputeState;
 import assize.judge.WithoutVehicle;
@@ -139,7 +140,7 @@ final class GuideItemViews {
         .flatMap(claim -> claim.values().stream())
         .forEach(
             value -> {
-              if (value instanceof Expectation.MadeCode made) {
+              if (value instanceof DateCodes.Right made) {
                 codes.put(made.code().text(), made.code());
               }
             });

@@ -1,7 +1,9 @@
 package assize.report.view;
 
+import assize.aspect.DateCodes;
 import assize.aspect.Expectation;
 import assize.aspect.NumberPattern;
+import assize.aspect.PartNumbers;
 import assize.report.view.GuideView.Fact;
 import assize.report.view.GuideView.IndexEntry;
 import assize.report.view.GuideView.Stamp;
@@ -167,13 +169,10 @@ public final class GuideViews {
     for (Expectation value :
         GuideReading.claims(item).stream().flatMap(it -> it.values().stream()).toList()) {
       Optional<Stamp> stamp =
-          value instanceof Expectation.PartNumber part
+          value instanceof PartNumbers.Right part
               ? Optional.of(
-                  stamp(
-                      part.number().text(),
-                      RuleWords.isPlain(part.number()) ? "number" : "pattern",
-                      item))
-              : value instanceof Expectation.MadeCode made
+                  stamp(part.number().text(), part.number().isPlain() ? "number" : "pattern", item))
+              : value instanceof DateCodes.Right made
                   ? Optional.of(stamp(made.code().text(), "date code", item))
                   : Optional.empty();
       stamp.ifPresent(it -> stamps.putIfAbsent(List.of(it.text(), it.what(), item.id()), it));

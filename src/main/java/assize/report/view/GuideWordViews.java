@@ -1,7 +1,9 @@
 package assize.report.view;
 
 import assize.aspect.Aspect;
-import assize.aspect.Expectation;
+import assize.aspect.ColorChip;
+import assize.aspect.Colors;
+import assize.aspect.Finish;
 import assize.date.DayWords;
 import assize.evidence.Scope;
 import assize.measure.Lab;
@@ -9,8 +11,6 @@ import assize.measure.Swatch;
 import assize.report.view.GuideView.ColorEntry;
 import assize.report.view.GuideView.Fact;
 import assize.report.view.GuideView.WordEntry;
-import assize.ruleset.ColorChip;
-import assize.ruleset.Finish;
 import assize.ruleset.Item;
 import assize.ruleset.RuleSet;
 import assize.standing.Asking;
@@ -107,7 +107,7 @@ final class GuideWordViews {
         color.lab().map(GuideWordViews::lab).orElse(""),
         color.lab().isPresent() ? Numbers.measure(color.tolerance()) : "",
         reading.expecting(
-            value -> value instanceof Expectation.Chip chip && chip.chip().equals(color.id())));
+            value -> value instanceof Colors.Chip chip && chip.chip().equals(color.id())));
   }
 
   private static String lab(Lab lab) {

@@ -1,11 +1,11 @@
 package assize.report.view;
 
+import assize.aspect.Verdict;
 import assize.evidence.Kleene;
 import assize.judgment.AspectJudgment;
 import assize.judgment.ItemInStretch;
 import assize.judgment.ItemJudgment;
 import assize.judgment.ScoreRange;
-import assize.judgment.Verdict;
 import assize.record.Observation;
 import assize.ruleset.AspectRule;
 import assize.ruleset.Caution;

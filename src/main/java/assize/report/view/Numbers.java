@@ -1,22 +1,20 @@
 package assize.report.view;
 
 import assize.judgment.ScoreRange;
+import assize.measure.Figures;
 import java.math.BigDecimal;
-import java.math.BigInteger;
 import java.math.RoundingMode;
-import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /** Numbers as the report prints them. */
 final class Numbers {
   private static final int MOST_PLACES = 6;
-  private static final BigInteger PLAIN = BigInteger.valueOf(1000);
 
   private Numbers() {}
 
   /** Returns thousandths of a point as points, exact, without trailing zeros. */
   static String points(long thousandths) {
-    return plain(BigDecimal.valueOf(thousandths, 3));
+    return Figures.plain(BigDecimal.valueOf(thousandths, 3));
   }
 
   /** Returns thousandths of a point as points, exact where six places suffice. */
@@ -33,19 +31,12 @@ final class Numbers {
 
   /** Returns a credit or share: a short decimal, else a fraction, else rounded and marked so. */
   static String number(BigFraction value) {
-    Optional<BigDecimal> exact = terminating(value);
-    if (exact.isPresent()) {
-      return plain(exact.get());
-    }
-    if (value.getDenominator().compareTo(PLAIN) < 0 && value.getNumerator().compareTo(PLAIN) < 0) {
-      return value.getNumerator() + "/" + value.getDenominator();
-    }
-    return "≈ " + plain(value.bigDecimalValue(4, RoundingMode.HALF_EVEN));
+    return Figures.number(value);
   }
 
   /** Returns a mass: exact where six places suffice, else rounded to six. */
   static String exact(BigFraction mass) {
-    return plain(mass.bigDecimalValue(MOST_PLACES, RoundingMode.HALF_EVEN));
+    return Figures.plain(mass.bigDecimalValue(MOST_PLACES, RoundingMode.HALF_EVEN));
   }
 
   /** Returns a belief, plausibility or share to three places. */
@@ -55,12 +46,12 @@ final class Numbers {
 
   /** Returns a measured value, to four places, without trailing zeros. */
   static String measure(double value) {
-    return plain(BigDecimal.valueOf(value).setScale(4, RoundingMode.HALF_EVEN)).replace('-', '−');
+    return Figures.measure(value);
   }
 
   /** Returns {@code "1 source"} or {@code "2 sources"}. */
   static String count(long count, String one, String several) {
-    return count + " " + (count == 1 ? one : several);
+    return Figures.count(count, one, several);
   }
 
   /** Returns a file's length: bytes, kilobytes of 1000 bytes, or megabytes to one place. */
@@ -70,19 +61,6 @@ final class Numbers {
     }
     return bytes < 1_000_000
         ? Math.round(bytes / 1000.0) + " KB"
-        : plain(BigDecimal.valueOf(bytes, 6).setScale(1, RoundingMode.HALF_EVEN)) + " MB";
-  }
-
-  private static Optional<BigDecimal> terminating(BigFraction value) {
-    BigInteger power = BigInteger.TEN.pow(MOST_PLACES);
-    BigInteger[] parts =
-        value.getNumerator().multiply(power).divideAndRemainder(value.getDenominator());
-    return parts[1].signum() == 0
-        ? Optional.of(new BigDecimal(parts[0], MOST_PLACES))
-        : Optional.empty();
-  }
-
-  private static String plain(BigDecimal value) {
-    return value.signum() == 0 ? "0" : value.stripTrailingZeros().toPlainString();
+        : Figures.plain(BigDecimal.valueOf(bytes, 6).setScale(1, RoundingMode.HALF_EVEN)) + " MB";
   }
 }

@@ -1,5 +1,7 @@
 package assize.report.view;
 
+import assize.aspect.Aspect;
+import assize.aspect.Place;
 import assize.date.DaySpan;
 import assize.date.DayWords;
 import assize.judge.VehicleFacts;
@@ -43,6 +45,11 @@ final class Reading {
 
   Judgment judgment() {
     return judgment;
+  }
+
+  /** Returns what words for one aspect of an item need. */
+  Place at(Item item, Aspect aspect) {
+    return new Place(judgment.rules(), item.id(), aspect);
   }
 
   RuleWords words() {

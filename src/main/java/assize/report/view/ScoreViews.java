@@ -1,10 +1,10 @@
 package assize.report.view;
 
+import assize.aspect.Verdict;
 import assize.judgment.AwardResult;
 import assize.judgment.ItemJudgment;
 import assize.judgment.Judgment;
 import assize.judgment.ScoreRange;
-import assize.judgment.Verdict;
 import assize.report.drawing.ScoreScale;
 import assize.ruleset.Award;
 import java.util.ArrayList;

@@ -1,7 +1,6 @@
 package assize.report.view;
 
 import assize.record.Evidence;
-import assize.record.Unshared;
 import assize.ruleset.Item;
 import assize.share.Copy;
 import assize.share.Hidden;
@@ -164,7 +163,7 @@ public final class SharedViews {
   private List<String> omissions() {
     List<String> lines = new ArrayList<>();
     for (Omission one : copy.omissions()) {
-      String what = one.what().stream().map(SharedViews::word).collect(Collectors.joining(", "));
+      String what = String.join(", ", one.what());
       lines.add((one.item().isEmpty() ? "Of the record" : "At “" + one.item() + "”") + ": " + what);
     }
     Map<String, String> titles =
@@ -180,20 +179,5 @@ public final class SharedViews {
           "Of the evidence: " + Numbers.count(copy.evidence(), "whole piece", "whole pieces"));
     }
     return lines;
-  }
-
-  private static String word(Unshared what) {
-    return switch (what) {
-      case NOTES -> "the notes on the vehicle";
-      case JUDGED -> "who judged, and when";
-      case PLANT -> "the plant";
-      case MARKET -> "the market";
-      case NOTE -> "the note";
-      case BY -> "who looked";
-      case ON -> "when";
-      case EVIDENCE -> "its evidence";
-      case WHY -> "why it departs on purpose";
-      case BECAUSE -> "why the owner holds something else to be right";
-    };
   }
 }

@@ -1,5 +1,6 @@
 package assize.report.view;
 
+import assize.aspect.Control;
 import assize.text.Outline;
 import java.util.List;
 import java.util.Map;
@@ -44,8 +45,8 @@ public record SheetView(
   }
 
   /** Returns the choices that have a box on paper: all of a few, else those that are named. */
-  public List<WalkView.Choice> boxes(WalkView.WalkItem item, WalkView.WalkAspect aspect) {
-    List<WalkView.Choice> all = aspect.control().choices();
+  public List<Control.Choice> boxes(WalkView.WalkItem item, WalkView.WalkAspect aspect) {
+    List<Control.Choice> all = aspect.control().choices();
     return all.size() <= FEW
         ? all
         : all.stream().filter(it -> spokenOf(item, aspect).contains(it.id())).toList();
@@ -67,7 +68,7 @@ public record SheetView(
   }
 
   /** Returns the words that an aspect may have on any item; none for one that has none. */
-  public List<WalkView.Choice> words(String aspect) {
+  public List<Control.Choice> words(String aspect) {
     return walk.areas().stream()
         .flatMap(area -> area.items().stream())
         .flatMap(item -> item.aspects().stream())

@@ -6,6 +6,7 @@ import assize.evidence.Source;
 import assize.evidence.SourceKind;
 import assize.judgment.ItemJudgment;
 import assize.record.Trace;
+import assize.ruleset.Item;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -84,7 +85,7 @@ final class SourceViews {
             .items()
             .filter(it -> it.id().equals(trace.item()))
             .findFirst()
-            .map(assize.ruleset.Item::title)
+            .map(Item::title)
             .orElse(trace.item());
     return new SourceView(
         Anchors.source(name),

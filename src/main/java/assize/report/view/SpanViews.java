@@ -1,12 +1,12 @@
 package assize.report.view;
 
+import assize.aspect.Verdict;
 import assize.evidence.Claim;
 import assize.evidence.Manner;
 import assize.evidence.SourceKind;
 import assize.judgment.AspectJudgment;
 import assize.judgment.PositionJudgment;
 import assize.judgment.SourceJudgment;
-import assize.judgment.Verdict;
 import assize.record.Trace;
 import assize.report.drawing.Bars;
 import assize.report.drawing.Drawing;
@@ -123,8 +123,7 @@ final class SpanViews {
         VerdictView.of(position.comparison().verdict()),
         shown ? Numbers.number(position.comparison().credit()) : "",
         shown
-            ? AspectViews.besides(
-                aspects.found(item, aspect.rule().aspect()), position.comparison().why().words())
+            ? position.comparison().reason().besides(reading.at(item, aspect.rule().aspect()))
             : "",
         shown ? earns(aspect, position) : "",
         settling(position),

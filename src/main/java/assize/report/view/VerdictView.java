@@ -1,6 +1,6 @@
 package assize.report.view;
 
-import assize.judgment.Verdict;
+import assize.aspect.Verdict;
 
 /**
  * A verdict by word and by shape.

@@ -1,7 +1,6 @@
 package assize.report.view;
 
 import assize.report.view.WalkView.WalkArea;
-import assize.report.view.WalkView.WalkAspect;
 import assize.report.view.WalkView.WalkItem;
 import java.util.List;
 
@@ -23,15 +22,7 @@ final class WalkTime {
   }
 
   private static int seconds(WalkItem item) {
-    return ITEM + item.aspects().stream().mapToInt(WalkTime::seconds).sum();
-  }
-
-  private static int seconds(WalkAspect aspect) {
-    return switch (aspect.control().kind()) {
-      case WORDS, YES_NO, PIECES -> 15;
-      case COLOR, GLOSS, STAMPED -> 30;
-      case SIZE -> 60;
-    };
+    return ITEM + item.aspects().stream().mapToInt(one -> one.control().kind().seconds()).sum();
   }
 
   /** Returns whole minutes, rounded up: to 5 up to an hour and a half, then to half hours. */

@@ -1,5 +1,6 @@
 package assize.report.view;
 
+import assize.aspect.Control;
 import java.util.List;
 
 /**
@@ -84,11 +85,7 @@ public record WalkView(
    * @param found what the record says already
    */
   public record WalkAspect(
-      String word,
-      String spoken,
-      WalkControl control,
-      List<WalkExpected> expected,
-      WalkFound found) {
+      String word, String spoken, Control control, List<WalkExpected> expected, WalkFound found) {
     public WalkAspect {
       expected = List.copyOf(expected);
     }
@@ -132,37 +129,4 @@ public record WalkView(
     /** Nothing was found yet. */
     public static final WalkFound NOTHING = new WalkFound("", "", "");
   }
-
-  /**
-   * How what is found is written down.
-   *
-   * @param choices of words and colors, those of the rule set in its order; else none
-   * @param hint what to type, as in "a length, as in 5/64 in or 2.4 mm, to 0.1 mm"; empty for
-   *     choices
-   */
-  public record WalkControl(Kind kind, List<Choice> choices, String hint) {
-    public WalkControl {
-      choices = List.copyOf(choices);
-    }
-
-    /** What kind of thing is written. */
-    public enum Kind {
-      WORDS,
-      COLOR,
-      GLOSS,
-      SIZE,
-      STAMPED,
-      PIECES,
-      YES_NO
-    }
-  }
-
-  /**
-   * One word that may be chosen.
-   *
-   * @param id as a record has it
-   * @param name what it means
-   * @param swatch of a color, as a screen can show it; empty of anything else
-   */
-  public record Choice(String id, String name, String swatch) {}
 }

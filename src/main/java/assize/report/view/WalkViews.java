@@ -1,5 +1,7 @@
 package assize.report.view;
 
+import assize.aspect.Control;
+import assize.aspect.Expectation;
 import assize.aspect.Finding;
 import assize.date.DayWords;
 import assize.evidence.Kleene;
@@ -31,13 +33,11 @@ public final class WalkViews {
   private final Reading reading;
   private final ScopeWords scopes;
   private final ExpectedViews expected;
-  private final WalkControls controls;
 
   private WalkViews(Judgment judgment) {
     this.reading = new Reading(judgment);
     this.scopes = new ScopeWords(judgment.rules());
     this.expected = new ExpectedViews(reading, scopes);
-    this.controls = new WalkControls(judgment.rules());
   }
 
   /**
@@ -135,17 +135,21 @@ public final class WalkViews {
             new WalkAspect(
                 rule.aspect().word(),
                 rule.aspect().spoken(),
-                controls.of(one.item(), rule),
+                control(one.item(), rule),
                 right,
                 found));
   }
 
+  private Control control(Item item, AspectRule rule) {
+    List<Expectation> right =
+        rule.claims().stream().flatMap(claim -> claim.values().stream()).toList();
+    return rule.aspect().kind().control(reading.at(item, rule.aspect()), right);
+  }
+
   private WalkFound found(Item item, AspectRule rule, Finding finding) {
-    FoundTexts.Written written = finding.match(new FoundTexts());
+    Finding.Written written = finding.written();
     return new WalkFound(
-        written.typed(),
-        written.yaml(),
-        finding.match(new FindingWords(reading.words(), item, rule.aspect())));
+        written.typed(), written.yaml(), finding.words(reading.at(item, rule.aspect())));
   }
 
   /** Build days on which an item plainly applies, or depends on facts that are not known. */

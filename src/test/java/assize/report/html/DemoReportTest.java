@@ -3,13 +3,13 @@ package assize.report.html;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import assize.aspect.Verdict;
 import assize.judge.Judge;
 import assize.judgment.Judgment;
-import assize.judgment.Verdict;
+import assize.record.RecordReader;
 import assize.report.view.ReportViews;
 import assize.ruleset.RuleSet;
-import assize.yaml.RecordReader;
-import assize.yaml.RuleSetReader;
+import assize.ruleset.RuleSetReader;
 import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.util.Optional;

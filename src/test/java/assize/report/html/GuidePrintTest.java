@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import assize.report.view.GuideViews;
 import assize.ruleset.RuleSet;
-import assize.yaml.RuleSetReader;
+import assize.ruleset.RuleSetReader;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

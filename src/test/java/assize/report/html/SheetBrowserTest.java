@@ -3,12 +3,13 @@ package assize.report.html;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import assize.aspect.Aspect;
+import assize.aspect.Colors;
 import assize.aspect.Finding;
 import assize.record.Observation;
+import assize.record.RecordReader;
 import assize.record.VehicleRecord;
 import assize.ruleset.RuleSet;
-import assize.yaml.RecordReader;
-import assize.yaml.RuleSetReader;
+import assize.ruleset.RuleSetReader;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -123,8 +124,8 @@ class SheetBrowserTest {
     found.computeIfPresent(
         Aspect.COLOR,
         (aspect, it) ->
-            it instanceof Finding.Color color
-                ? new Finding.Color(
+            it instanceof Colors.Found color
+                ? new Colors.Found(
                     color.chip(),
                     color.lab(),
                     color.uncertainty(),

@@ -6,14 +6,15 @@ import assize.aspect.Aspect;
 import assize.aspect.Finding;
 import assize.diagnostic.Code;
 import assize.diagnostic.Result;
+import assize.record.Departure;
 import assize.record.Observation;
+import assize.record.RecordReader;
 import assize.record.VehicleRecord;
 import assize.ruleset.RuleSet;
+import assize.ruleset.RuleSetReader;
 import assize.text.Outline;
 import assize.text.SourceFile;
-import assize.yaml.RecordReader;
 import assize.yaml.RecordText;
-import assize.yaml.RuleSetReader;
 import assize.yaml.YamlTree;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -728,19 +729,15 @@ class SheetWritingTest {
       case "departure" -> {
         String reason = String.valueOf(((Map<?, ?>) value).get("reason"));
         String why = String.valueOf(((Map<?, ?>) value).get("why"));
-        Optional<Observation.Departure> departure = one.flatMap(Observation::departure);
-        assertThat(departure.map(Observation.Departure::reason).orElse(""))
-            .as(after)
-            .isEqualTo(reason);
-        assertThat(departure.flatMap(Observation.Departure::why).orElse("")).isEqualTo(why);
+        Optional<Departure> departure = one.flatMap(Observation::departure);
+        assertThat(departure.map(Departure::reason).orElse("")).as(after).isEqualTo(reason);
+        assertThat(departure.flatMap(Departure::why).orElse("")).isEqualTo(why);
       }
       case "color" -> color(one, (Map<?, ?>) value, after);
       default -> {
         Aspect aspect = Aspect.of(field).orElseThrow();
         String found =
-            one.map(it -> it.findings().get(aspect))
-                .map(it -> String.valueOf(it.match(new Sheets.Typed())))
-                .orElse("");
+            one.map(it -> it.findings().get(aspect)).map(it -> it.written().typed()).orElse("");
         assertThat(found).as(after).isEqualTo(typed);
       }
     }
@@ -748,7 +745,7 @@ class SheetWritingTest {
 
   private static void color(Optional<Observation> one, Map<?, ?> value, String after) {
     Finding found = one.map(it -> it.findings().get(Aspect.COLOR)).orElseThrow();
-    Map<?, ?> typed = (Map<?, ?>) found.match(new Sheets.Typed());
+    Map<?, ?> typed = (Map<?, ?>) Sheets.typed(found);
     assertThat(String.valueOf(typed.get("chip"))).as(after).isEqualTo(value.get("chip"));
     assertThat(typed.containsKey("l")).as(after).isEqualTo(!"".equals(value.get("l")));
     if (typed.containsKey("l")) {

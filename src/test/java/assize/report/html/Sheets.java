@@ -2,6 +2,7 @@ package assize.report.html;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import assize.aspect.Colors;
 import assize.aspect.Finding;
 import assize.cli.Main;
 import assize.cli.Terminal;
@@ -125,7 +126,7 @@ record Sheets(Path folder, Path home) {
   /** Returns what a person would choose and type to say what an observation says. */
   static Map<String, Object> answers(Observation one) {
     Map<String, Object> answers = new LinkedHashMap<>();
-    one.findings().forEach((aspect, it) -> answers.put(aspect.word(), it.match(new Typed())));
+    one.findings().forEach((aspect, it) -> answers.put(aspect.word(), typed(it)));
     one.note().ifPresent(it -> answers.put("note", it));
     one.departure()
         .ifPresent(
@@ -135,56 +136,21 @@ record Sheets(Path folder, Path home) {
     return answers;
   }
 
-  /** Words a finding as it is typed. */
-  static final class Typed implements Finding.Cases<Object> {
-    @Override
-    public Object word(Finding.Word found) {
-      return found.id();
+  /** Returns a finding as it is typed, a color field by field. */
+  static Object typed(Finding found) {
+    if (!(found instanceof Colors.Found color)) {
+      return found.written().typed();
     }
+    Map<String, String> typed = new LinkedHashMap<>();
+    typed.put("chip", color.chip().orElse(""));
+    color.lab().ifPresent(lab -> put(typed, lab, color.uncertainty()));
+    return typed;
+  }
 
-    @Override
-    public Object color(Finding.Color found) {
-      Map<String, String> typed = new LinkedHashMap<>();
-      typed.put("chip", found.chip().orElse(""));
-      found.lab().ifPresent(lab -> put(typed, lab, found.uncertainty()));
-      return typed;
-    }
-
-    private static void put(Map<String, String> typed, Lab lab, double uncertainty) {
-      typed.put("l", Double.toString(lab.l()));
-      typed.put("a", Double.toString(lab.a()));
-      typed.put("b", Double.toString(lab.b()));
-      typed.put("u", uncertainty == 0 ? "" : Double.toString(uncertainty));
-    }
-
-    @Override
-    public Object gloss(Finding.Gloss found) {
-      return found.reading().text();
-    }
-
-    @Override
-    public Object size(Finding.Size found) {
-      return found.measured().text();
-    }
-
-    @Override
-    public Object screwThread(Finding.ScrewThread found) {
-      return found.thread().text();
-    }
-
-    @Override
-    public Object stamped(Finding.Stamped found) {
-      return found.text();
-    }
-
-    @Override
-    public Object pieces(Finding.Pieces found) {
-      return Integer.toString(found.count());
-    }
-
-    @Override
-    public Object yesNo(Finding.YesNo found) {
-      return found.yes() ? "yes" : "no";
-    }
+  private static void put(Map<String, String> typed, Lab lab, double uncertainty) {
+    typed.put("l", Double.toString(lab.l()));
+    typed.put("a", Double.toString(lab.a()));
+    typed.put("b", Double.toString(lab.b()));
+    typed.put("u", uncertainty == 0 ? "" : Double.toString(uncertainty));
   }
 }

@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import assize.lint.Coverage;
 import assize.ruleset.RuleSet;
+import assize.ruleset.RuleSetReader;
 import assize.text.SourceFile;
-import assize.yaml.RuleSetReader;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;

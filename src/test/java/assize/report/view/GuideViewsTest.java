@@ -5,13 +5,13 @@ import static org.assertj.core.api.Assertions.tuple;
 
 import assize.editions.Yard;
 import assize.judge.Judge;
+import assize.record.RecordReader;
 import assize.report.view.GuideItemView.AspectView;
 import assize.report.view.GuideItemView.CourseView;
 import assize.report.view.GuideItemView.StandView;
 import assize.ruleset.RuleSet;
+import assize.ruleset.RuleSetReader;
 import assize.text.SourceFile;
-import assize.yaml.RecordReader;
-import assize.yaml.RuleSetReader;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;

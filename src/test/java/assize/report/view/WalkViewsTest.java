@@ -2,20 +2,20 @@ package assize.report.view;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import assize.aspect.Control;
 import assize.diagnostic.Result;
 import assize.judge.Judge;
 import assize.measure.Measured;
+import assize.record.RecordReader;
 import assize.record.VehicleRecord;
 import assize.report.view.WalkView.WalkArea;
 import assize.report.view.WalkView.WalkAspect;
-import assize.report.view.WalkView.WalkControl;
 import assize.report.view.WalkView.WalkExpected;
 import assize.report.view.WalkView.WalkItem;
 import assize.ruleset.Caution;
 import assize.ruleset.RuleSet;
+import assize.ruleset.RuleSetReader;
 import assize.text.SourceFile;
-import assize.yaml.RecordReader;
-import assize.yaml.RuleSetReader;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -246,21 +246,21 @@ class WalkViewsTest {
   @Test
   void wordsAreThoseOfTheRuleSet() {
     WalkView view = view("");
-    WalkControl finish = aspect(view, "button").control();
-    assertThat(finish.kind()).isEqualTo(WalkControl.Kind.WORDS);
+    Control finish = aspect(view, "button").control();
+    assertThat(finish.kind()).isEqualTo(Control.Kind.WORDS);
     assertThat(finish.choices())
-        .extracting(WalkView.Choice::id)
+        .extracting(Control.Choice::id)
         .containsExactly("nickel", "chrome", "other");
     assertThat(item(view, "button").aspects().get(1).control().choices())
-        .extracting(WalkView.Choice::id)
+        .extracting(Control.Choice::id)
         .containsExactly("sound", "worn");
     assertThat(aspect(view, "wheel").control().choices())
         .containsExactly(
-            new WalkView.Choice("left", "on the left", ""),
-            new WalkView.Choice("right", "on the right", ""),
-            new WalkView.Choice("other", "none that the rule set names", ""));
-    WalkControl color = aspect(view, "bed-color").control();
-    assertThat(color.kind()).isEqualTo(WalkControl.Kind.COLOR);
+            new Control.Choice("left", "on the left", ""),
+            new Control.Choice("right", "on the right", ""),
+            new Control.Choice("other", "none that the rule set names", ""));
+    Control color = aspect(view, "bed-color").control();
+    assertThat(color.kind()).isEqualTo(Control.Kind.COLOR);
     assertThat(color.choices().get(0).swatch()).matches("#[0-9a-f]{6}");
     assertThat(aspect(view, "lever").control().hint())
         .isEqualTo(

@@ -1,0 +1,146 @@
+package assize.record;
+
+import assize.diagnostic.Code;
+import assize.schema.Fields;
+import assize.schema.Values;
+import assize.yaml.Node;
+import assize.yaml.Words;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Pattern;
+
+/** Reads what a record keeps out of the copy for others. */
+public final class PrivateReader {
+  private static final int LEAST_LETTERS = 3;
+  private static final Pattern PERCENT = Pattern.compile("[0-9]{1,3}(?:\\.[0-9]{1,2})?\\s*%?");
+
+  private final Values values;
+
+  public PrivateReader(Values values) {
+    this.values = values;
+  }
+
+  /** Reads texts that are masked wherever they stand. */
+  public List<String> words(Optional<Node.Entry> entry) {
+    List<String> words = new ArrayList<>();
+    for (Node.Entry one : values.oneOrMore(entry)) {
+      Optional<Node.Scalar> text = values.scalar(one, "a single text");
+      if (text.isPresent() && isLongEnough(text.get().text())) {
+        words.add(text.get().text().strip());
+      } else if (text.isPresent()) {
+        values
+            .problems()
+            .add(
+                Code.PRIVATE_WORD_TOO_SHORT,
+                text.get().at(),
+                "a private word has at least "
+                    + LEAST_LETTERS
+                    + " letters or digits; this is "
+                    + Words.quoted(text.get().text()),
+                "write more of it, or mark the text that it stands in `private`");
+      }
+    }
+    return words;
+  }
+
+  private static boolean isLongEnough(String word) {
+    return word.codePoints().filter(Character::isLetterOrDigit).count() >= LEAST_LETTERS;
+  }
+
+  /** Reads the parts of a photo that are painted over. */
+  public List<Cover> covers(Optional<Node.Entry> entry, Optional<Evidence.Kind> kind) {
+    if (entry.isEmpty()) {
+      return List.of();
+    }
+    if (kind.isPresent() && kind.get() != Evidence.Kind.PHOTO) {
+      bad(entry.get(), "only a photo can be covered, not a " + kind.get().word());
+      return List.of();
+    }
+    List<Node.Entry> each = values.oneOrMore(entry);
+    if (each.size() > RecordShapes.MOST_COVERS) {
+      bad(
+          each.get(RecordShapes.MOST_COVERS),
+          "at most " + RecordShapes.MOST_COVERS + " parts of a photo can be covered",
+          "cover larger parts, or mark the photo `private: yes`");
+      return List.of();
+    }
+    return each.stream().flatMap(one -> cover(one).stream()).toList();
+  }
+
+  private Optional<Cover> cover(Node.Entry entry) {
+    Optional<Node.Mapping> mapping =
+        values.mapping(entry, "a part of the photo, as {left: 12 %, top: 40 %, ...}");
+    if (mapping.isEmpty()) {
+      return Optional.empty();
+    }
+    Fields fields = values.fields(mapping.get(), RecordShapes.COVER, mapping.get().at().part(0, 1));
+    Optional<Integer> left = percent(fields.get("left"), 0);
+    Optional<Integer> top = percent(fields.get("top"), 0);
+    Optional<Integer> width = percent(fields.get("width"), 1);
+    Optional<Integer> height = percent(fields.get("height"), 1);
+    fields.done();
+    if (left.isEmpty() || top.isEmpty() || width.isEmpty() || height.isEmpty()) {
+      return Optional.empty();
+    }
+    boolean wide = reaches(fields, "width", "right", left.get(), width.get());
+    boolean high = reaches(fields, "height", "lower", top.get(), height.get());
+    return wide || high
+        ? Optional.empty()
+        : Optional.of(new Cover(left.get(), top.get(), width.get(), height.get()));
+  }
+
+  private boolean reaches(Fields fields, String name, String edge, int from, int length) {
+    boolean reaches = from + length > Cover.WHOLE;
+    if (reaches) {
+      bad(
+          fields.get(name).orElseThrow(),
+          "this reaches "
+              + shown(from + length - Cover.WHOLE)
+              + " % past the "
+              + edge
+              + " edge of the photo",
+          "write at most " + shown(Cover.WHOLE - from) + " %");
+    }
+    return reaches;
+  }
+
+  /** Reads a share of a photo, in hundredths of a percent. */
+  private Optional<Integer> percent(Optional<Node.Entry> entry, int least) {
+    Optional<Node.Scalar> text = entry.flatMap(it -> values.scalar(it, "a share of the photo"));
+    if (text.isEmpty()) {
+      return Optional.empty();
+    }
+    String written = text.get().text().strip();
+    Optional<Integer> share =
+        PERCENT.matcher(written).matches()
+            ? Optional.of(hundredths(written)).filter(it -> it >= least && it <= Cover.WHOLE)
+            : Optional.empty();
+    if (share.isEmpty()) {
+      bad(
+          entry.orElseThrow(),
+          "a share of the photo is from "
+              + (least == 0 ? "0" : "0.01")
+              + " to 100 %, to two decimals, not "
+              + Words.quoted(written));
+    }
+    return share;
+  }
+
+  private static int hundredths(String written) {
+    return new BigDecimal(written.replace("%", "").strip()).movePointRight(2).intValueExact();
+  }
+
+  private static String shown(int hundredths) {
+    return BigDecimal.valueOf(hundredths, 2).stripTrailingZeros().toPlainString();
+  }
+
+  private void bad(Node.Entry entry, String message) {
+    values.problems().add(Code.BAD_COVER, entry.at(), message);
+  }
+
+  private void bad(Node.Entry entry, String message, String hint) {
+    values.problems().add(Code.BAD_COVER, entry.at(), message, hint);
+  }
+}

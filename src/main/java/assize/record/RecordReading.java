@@ -1,0 +1,113 @@
+package assize.record;
+
+import assize.aspect.Aspect;
+import assize.aspect.Expectation;
+import assize.aspect.Reader;
+import assize.aspect.Vocabulary;
+import assize.diagnostic.Code;
+import assize.ruleset.AspectRule;
+import assize.ruleset.ClaimReader;
+import assize.ruleset.Item;
+import assize.ruleset.RuleSet;
+import assize.schema.Form;
+import assize.schema.Names;
+import assize.schema.Reading;
+import assize.schema.Type;
+import assize.schema.Values;
+import assize.yaml.NamedFiles;
+import assize.yaml.Node;
+import assize.yaml.Words;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+
+/**
+ * What reading a record needs.
+ *
+ * @param rules the rule set whose words it uses
+ * @param evidence the names of its evidence
+ * @param files those that it names
+ * @param items every item of the rule set
+ */
+record RecordReading(
+    RuleSet rules,
+    Vocabulary names,
+    Names evidence,
+    NamedFiles files,
+    Map<String, Item> items,
+    Values values)
+    implements Reading {
+
+  /** A word of the rule set. */
+  static Type<RecordReading, String> word(Function<RecordReading, Names> known) {
+    return Type.of(
+        Form.name(), (entry, in) -> entry.flatMap(it -> known.apply(in).find(it, in.values())));
+  }
+
+  static Map<String, Item> items(RuleSet rules) {
+    Map<String, Item> items = new LinkedHashMap<>();
+    rules.items().forEach(it -> items.put(it.id(), it));
+    return items;
+  }
+
+  /** Returns the words that an item lets one choose from. */
+  static Names choices(Item item) {
+    Names choices = new Names("choice", "item \"" + item.id() + "\"", Code.UNKNOWN_CHOICE, true);
+    choices.define(item.choices().keySet());
+    return choices;
+  }
+
+  /** Finds an item, and reports a name that is none. */
+  Optional<Item> item(Node.Scalar name) {
+    return names
+        .items
+        .find(name, values.problems())
+        .flatMap(it -> Optional.ofNullable(items.get(it)));
+  }
+
+  /** Reads the names of evidence. */
+  List<String> cited(Optional<Node.Entry> entry) {
+    List<String> cited = new ArrayList<>();
+    for (Node.Entry one : values.oneOrMore(entry)) {
+      evidence.find(one, values).ifPresent(cited::add);
+    }
+    return List.copyOf(cited);
+  }
+
+  /** Says whether an item asks for an aspect, and reports one that it does not ask for. */
+  boolean isAsked(Item item, Aspect aspect, Node.Entry entry) {
+    List<String> asked = item.aspects().stream().map(AspectRule::aspect).map(Aspect::word).toList();
+    boolean isAsked = asked.contains(aspect.word());
+    if (!isAsked) {
+      values
+          .problems()
+          .add(
+              Code.ASPECT_NOT_JUDGED,
+              entry.key().at(),
+              "item \"" + item.id() + "\" is not judged by its " + aspect.spoken(),
+              "it is judged by: " + Words.list(asked));
+    }
+    return isAsked;
+  }
+
+  /** Reads what is held of the aspects of an item; reports those that it does not ask for. */
+  Map<Aspect, List<Expectation>> held(Item item, Node.Entry entry) {
+    Map<Aspect, List<Expectation>> held = new LinkedHashMap<>();
+    new ClaimReader(names, values)
+        .aspects(entry, choices(item))
+        .forEach(
+            (aspect, valued) -> {
+              if (isAsked(item, aspect, valued.entry()) && !valued.values().isEmpty()) {
+                held.put(aspect, valued.values());
+              }
+            });
+    return held;
+  }
+
+  Reader aspects(Item item) {
+    return new Reader(names, choices(item), values);
+  }
+}

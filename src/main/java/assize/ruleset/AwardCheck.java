@@ -1,0 +1,26 @@
+package assize.ruleset;
+
+import assize.diagnostic.Code;
+import assize.yaml.Problems;
+import java.math.BigDecimal;
+
+/** Finds awards that ask for more than the full score. */
+final class AwardCheck implements RuleSetCheck {
+  @Override
+  public void check(RuleSet rules, Places places, Problems problems) {
+    long outOf = rules.scale().outOf();
+    for (Award award : rules.awards()) {
+      if (award.at() > outOf) {
+        problems.add(
+            Code.AWARD_OUT_OF_REACH,
+            places.of("awards", award.id()),
+            "award \"" + award.id() + "\" asks for more than the full score",
+            "the full score is " + points(outOf));
+      }
+    }
+  }
+
+  private static String points(long thousandths) {
+    return BigDecimal.valueOf(thousandths, 3).stripTrailingZeros().toPlainString();
+  }
+}

@@ -1,0 +1,35 @@
+package assize.ruleset;
+
+import assize.diagnostic.Code;
+import assize.diagnostic.Diagnostic;
+import assize.yaml.Problems;
+import assize.yaml.Words;
+import java.util.HashMap;
+import java.util.Map;
+
+/** Finds causes that items of different areas share: a cause stays in one area. */
+final class CauseAreaCheck implements RuleSetCheck {
+  @Override
+  public void check(RuleSet rules, Places places, Problems problems) {
+    Map<String, Item> first = new HashMap<>();
+    for (Item item : rules.items().filter(it -> it.cause().isPresent()).toList()) {
+      String cause = item.cause().orElseThrow();
+      Item other = first.putIfAbsent(cause, item);
+      if (other != null && !other.area().equals(item.area())) {
+        problems.add(
+            Diagnostic.of(
+                    Code.CAUSE_IN_TWO_AREAS,
+                    item.at(),
+                    "item \""
+                        + item.id()
+                        + "\" names the cause "
+                        + Words.quoted(cause)
+                        + ", which belongs to area \""
+                        + other.area()
+                        + "\"",
+                    "use another word here")
+                .with(other.at(), "named first by this item"));
+      }
+    }
+  }
+}

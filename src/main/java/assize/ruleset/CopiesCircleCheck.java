@@ -1,0 +1,29 @@
+package assize.ruleset;
+
+import assize.diagnostic.Code;
+import assize.evidence.Source;
+import assize.yaml.Problems;
+import assize.yaml.Words;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** Finds sources that copy each other: nobody would be the first to say it. */
+final class CopiesCircleCheck implements RuleSetCheck {
+  @Override
+  public void check(RuleSet rules, Places places, Problems problems) {
+    Map<String, Set<String>> copies = new LinkedHashMap<>();
+    rules.sources().values().forEach(it -> copies.put(it.id(), it.copies()));
+    for (List<String> circle : Circles.in(copies)) {
+      Source first = rules.sources().get(circle.get(0));
+      if (first != null) {
+        problems.add(
+            Code.COPIES_IN_A_CIRCLE,
+            first.at(),
+            "sources copy each other in a circle: " + Words.circle(circle),
+            "leave out the `copies` of the oldest");
+      }
+    }
+  }
+}

@@ -1,0 +1,24 @@
+package assize.ruleset;
+
+import assize.diagnostic.Code;
+import assize.yaml.Problems;
+import assize.yaml.Words;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Finds finishes that are kinds of each other. */
+final class KindOfCircleCheck implements RuleSetCheck {
+  @Override
+  public void check(RuleSet rules, Places places, Problems problems) {
+    Map<String, List<String>> kinds = new LinkedHashMap<>();
+    rules.finishes().values().forEach(it -> kinds.put(it.id(), it.kindOf().stream().toList()));
+    for (List<String> circle : Circles.in(kinds)) {
+      problems.add(
+          Code.KIND_OF_IN_A_CIRCLE,
+          places.of("finishes", circle.get(0)),
+          "finishes are kinds of each other in a circle: " + Words.circle(circle),
+          "leave out the `kind_of` of the most general");
+    }
+  }
+}

@@ -1,0 +1,23 @@
+package assize.ruleset;
+
+import assize.diagnostic.Code;
+import assize.yaml.Problems;
+
+/** Finds models whose production does not begin or does not end. */
+final class ModelDatesCheck implements RuleSetCheck {
+  @Override
+  public void check(RuleSet rules, Places places, Problems problems) {
+    for (Model model : rules.models().values()) {
+      if (model.built().openStart() || model.built().openEnd()) {
+        problems.add(
+            Code.MODEL_WITHOUT_END,
+            places.of("models", model.id()),
+            "the production of model \""
+                + model.id()
+                + "\" has no "
+                + (model.built().openStart() ? "beginning" : "end"),
+            "write both, as in 1932-03/1936-08");
+      }
+    }
+  }
+}

@@ -1,0 +1,36 @@
+package assize.ruleset;
+
+import assize.diagnostic.Code;
+import assize.yaml.Problems;
+
+/** Finds reserved numbers that lie outside of their series. */
+final class ReservedBlockCheck implements RuleSetCheck {
+  @Override
+  public void check(RuleSet rules, Places places, Problems problems) {
+    for (NumberTable table : rules.numbers().values()) {
+      for (int i = 0; i < table.series().size(); i++) {
+        NumberTable.Series series = table.series().get(i);
+        for (NumberTable.Reserved block : series.reserved()) {
+          if (isOutside(block, series)) {
+            problems.add(
+                Code.RESERVED_OUTSIDE,
+                places.of(
+                    "numbers",
+                    table.id(),
+                    Integer.toString(i),
+                    "reserved",
+                    Long.toString(block.from())),
+                "the numbers " + block.from() + " to " + block.to() + " lie outside of this series",
+                "a reserved block lies between the first number and the last");
+          }
+        }
+      }
+    }
+  }
+
+  private static boolean isOutside(NumberTable.Reserved block, NumberTable.Series series) {
+    boolean before = !series.first().isEmpty() && block.from() < series.first().get(0).number();
+    boolean after = series.last().filter(it -> block.to() > it.number()).isPresent();
+    return before || after;
+  }
+}

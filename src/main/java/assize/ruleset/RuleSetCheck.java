@@ -1,0 +1,8 @@
+package assize.ruleset;
+
+import assize.yaml.Problems;
+
+/** Looks for one thing that does not fit together in a rule set whose parts could be read. */
+interface RuleSetCheck {
+  void check(RuleSet rules, Places places, Problems problems);
+}

@@ -1,0 +1,69 @@
+package assize.ruleset;
+
+import assize.aspect.Aspect;
+import assize.aspect.Colors;
+import assize.aspect.Expectation;
+import assize.diagnostic.Code;
+import assize.evidence.Claim;
+import assize.text.Span;
+import assize.yaml.Problems;
+import assize.yaml.Words;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Finds items that take their color from one without a color, or from each other. */
+final class SameColorCheck implements RuleSetCheck {
+  @Override
+  public void check(RuleSet rules, Places places, Problems problems) {
+    Map<String, Item> items = new LinkedHashMap<>();
+    rules.items().forEach(it -> items.put(it.id(), it));
+    Map<String, List<String>> same = new LinkedHashMap<>();
+    Map<String, Span> firstClaim = new HashMap<>();
+    for (Item item : items.values()) {
+      List<String> others = new ArrayList<>();
+      for (Claim claim : colorClaims(item)) {
+        for (Expectation value : claim.values()) {
+          if (value instanceof Colors.Same color) {
+            others.add(color.item());
+            firstClaim.putIfAbsent(item.id(), claim.at());
+            checkColor(items, color.item(), claim.at(), problems);
+          }
+        }
+      }
+      if (!others.isEmpty()) {
+        same.put(item.id(), others);
+      }
+    }
+    for (List<String> circle : Circles.in(same)) {
+      problems.add(
+          Code.SAME_AS_IN_A_CIRCLE,
+          firstClaim.getOrDefault(circle.get(0), places.of()),
+          "items take their color from each other in a circle: " + Words.circle(circle),
+          "give one of them a color of its own");
+    }
+  }
+
+  private static void checkColor(
+      Map<String, Item> items, String other, Span at, Problems problems) {
+    Item target = items.get(other);
+    if (target != null && colorClaims(target).isEmpty()) {
+      problems.add(
+          Code.SAME_AS_WITHOUT_COLOR,
+          at,
+          "item \"" + other + "\" is not judged by its color, so none can be taken from it",
+          "name an item that has a color");
+    }
+  }
+
+  private static List<Claim> colorClaims(Item item) {
+    for (AspectRule rule : item.aspects()) {
+      if (rule.aspect() == Aspect.COLOR) {
+        return rule.claims();
+      }
+    }
+    return List.of();
+  }
+}

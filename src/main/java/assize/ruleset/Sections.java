@@ -1,0 +1,127 @@
+package assize.ruleset;
+
+import assize.diagnostic.Code;
+import assize.diagnostic.Diagnostic;
+import assize.schema.Fields;
+import assize.schema.Values;
+import assize.text.Span;
+import assize.yaml.Node;
+import assize.yaml.Words;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** The files of one rule set, joined: what is listed under one name in several of them is one. */
+final class Sections {
+  private final Map<String, Node.Entry> single = new LinkedHashMap<>();
+  private final Map<String, Node.Entry> firstOf = new LinkedHashMap<>();
+  private final Map<String, Map<String, Node.Entry>> joined = new LinkedHashMap<>();
+  private final List<ItemsOfArea> items = new ArrayList<>();
+  private final List<Node.Entry> accepted = new ArrayList<>();
+  private final Values values;
+
+  Sections(Values values) {
+    this.values = values;
+  }
+
+  /** Takes in one more file. */
+  void add(Node root, Span start) {
+    Optional<Node.Mapping> mapping =
+        root.match(Optional::of, it -> Optional.empty(), it -> Optional.empty());
+    if (mapping.isEmpty()) {
+      values
+          .problems()
+          .add(
+              Code.WRONG_SHAPE,
+              start,
+              root.kind()
+                  + " is all that this file holds; it begins with names, as in `rule_set:`");
+      return;
+    }
+    Fields fields = values.fields(mapping.get(), RuleSetShapes.FILE, start);
+    for (String name : RuleSetShapes.HEAD.names()) {
+      fields.get(name).ifPresent(it -> once(single, it, "\"" + name + "\" is said twice"));
+    }
+    for (String name : RuleSetShapes.JOINED.names()) {
+      fields.get(name).ifPresent(it -> join(name, it));
+    }
+    Optional<Node.Entry> area = fields.get("area");
+    Optional<Node.Entry> itemsOfArea = fields.get("items");
+    fields.get("accepted").ifPresent(accepted::add);
+    if (itemsOfArea.isPresent() && area.isEmpty()) {
+      values
+          .problems()
+          .add(
+              Code.MISSING_KEY,
+              itemsOfArea.get().key().at(),
+              "these items do not say in which area they are",
+              "add `area:` above them");
+    } else if (area.isPresent() && itemsOfArea.isEmpty()) {
+      values
+          .problems()
+          .add(
+              Code.MISSING_KEY,
+              area.get().key().at(),
+              "an area is named here, but no items follow",
+              "add `items:`");
+    } else if (area.isPresent()) {
+      items.add(new ItemsOfArea(area.get(), itemsOfArea.get()));
+    }
+    fields.done();
+  }
+
+  private void join(String name, Node.Entry section) {
+    firstOf.putIfAbsent(name, section);
+    Map<String, Node.Entry> sofar = joined.computeIfAbsent(name, it -> new LinkedHashMap<>());
+    for (Node.Entry one : values.entries(Optional.of(section), "a group of names")) {
+      once(sofar, one, "\"" + Words.brief(one.name()) + "\" stands twice under `" + name + "`");
+    }
+  }
+
+  private void once(Map<String, Node.Entry> sofar, Node.Entry entry, String message) {
+    Node.Entry first = sofar.putIfAbsent(entry.name(), entry);
+    if (first != null) {
+      values.problems().add(repeated(message, entry.key().at(), first.key().at()));
+    }
+  }
+
+  static Diagnostic repeated(String message, Span second, Span first) {
+    return Diagnostic.of(
+            Code.REPEATED_NAME,
+            second,
+            message,
+            "first at " + first.file().path() + ":" + first.line())
+        .with(first, "first written here");
+  }
+
+  /** Returns what stands under a name of the head. */
+  Optional<Node.Entry> one(String name) {
+    return Optional.ofNullable(single.get(name));
+  }
+
+  /** Returns everything that is listed under a name, in the order of the files. */
+  List<Node.Entry> all(String name) {
+    return List.copyOf(joined.getOrDefault(name, Map.of()).values());
+  }
+
+  /** Returns what stands under a name as one group, if it is there. */
+  Optional<Node.Entry> group(String name) {
+    return Optional.ofNullable(firstOf.get(name))
+        .map(it -> it.with(new Node.Mapping(all(name), it.value().at())));
+  }
+
+  /** Returns the items that stand in files of their own. */
+  List<ItemsOfArea> items() {
+    return items;
+  }
+
+  /** Returns the lists of accepted doubts, one of each file that has one. */
+  List<Node.Entry> accepted() {
+    return accepted;
+  }
+
+  /** Items in a file of their own, and the area that it names. */
+  record ItemsOfArea(Node.Entry area, Node.Entry items) {}
+}

@@ -1,0 +1,6 @@
+package assize.schema;
+
+/** What reading facts needs; each kind of file adds its own. */
+public interface Reading {
+  Values values();
+}

@@ -1,8 +1,0 @@
-package assize.yaml;
-
-import assize.ruleset.RuleSet;
-
-/** Looks for one thing that does not fit together in a rule set whose parts could be read. */
-interface RuleSetCheck {
-  void check(RuleSet rules, Places places, Problems problems);
-}

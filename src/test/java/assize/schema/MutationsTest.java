@@ -1,0 +1,235 @@
+package assize.schema;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import assize.diagnostic.Code;
+import assize.record.VehicleRecord;
+import assize.ruleset.RuleSet;
+import assize.ruleset.RuleSetReader;
+import assize.ruleset.RuleSetShapes;
+import assize.text.SourceFile;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.function.Predicate;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Files that have every name of the model in them are changed in every place, one at a time: what
+ * the reader then reads, the schema does not refuse; what is wrong in shape, both refuse.
+ */
+class MutationsTest {
+  private static final Path FOLDER = Path.of("src/test/resources/assize/shape");
+
+  private static String text(String name) throws IOException {
+    return Files.readString(FOLDER.resolve(name));
+  }
+
+  private static RuleSet rules() throws IOException {
+    return RuleSetReader.parse(
+            List.of(
+                new SourceFile("rules.yaml", text("rules.yaml")),
+                new SourceFile("items.yaml", text("items.yaml"))))
+        .value()
+        .orElseThrow();
+  }
+
+  @Test
+  void agreesOnRuleSets() throws IOException {
+    String rest = text("items.yaml");
+    hold(
+        text("rules.yaml"),
+        it -> ReaderMessages.ofRules(it, rest),
+        EditorYaml.RULE_SET,
+        OF_ONE_FILE);
+  }
+
+  @Test
+  void agreesOnItemsInAFileOfTheirOwn() throws IOException {
+    String head = text("rules.yaml");
+    hold(
+        text("items.yaml"),
+        it -> ReaderMessages.ofRules(head, it),
+        EditorYaml.RULE_SET,
+        it -> false);
+  }
+
+  @Test
+  void agreesOnRecords() throws IOException {
+    RuleSet rules = rules();
+    hold(text("record.yaml"), it -> ReaderMessages.ofRecord(it, rules), EditorYaml.RECORD, BLANK);
+  }
+
+  /** A name of the head may stand in any file of a rule set, so that one file can't lack it. */
+  private static final Predicate<String> OF_ONE_FILE =
+      it -> it.matches("/(rule_set|name|edition) left out");
+
+  /** An aspect may be left blank; editors can't tell a blank from a word that means the same. */
+  private static final Predicate<String> BLANK =
+      it -> it.matches("/observations/[^/]+/[a-z_]+ = ~");
+
+  private static void hold(
+      String yaml,
+      Function<String, Set<Code>> reader,
+      com.networknt.schema.Schema schema,
+      Predicate<String> beyond) {
+    Object tree = EditorYaml.asTyped(yaml);
+    assertThat(reader.apply(Mutations.yaml(tree))).isEmpty();
+    assertThat(EditorYaml.refused(schema, Mutations.yaml(tree))).isEmpty();
+    List<String> wrong = new ArrayList<>();
+    int shapes = 0;
+    for (Mutations.Mutation one : Mutations.of(tree)) {
+      Set<Code> codes = reader.apply(one.yaml());
+      boolean isShape = codes.stream().anyMatch(ReaderMessages.STRUCTURAL::contains);
+      shapes += isShape ? 1 : 0;
+      if (!isShape && !codes.isEmpty()) {
+        continue;
+      }
+      List<String> refused = EditorYaml.refused(schema, one.yaml());
+      if (codes.isEmpty() && !refused.isEmpty()) {
+        wrong.add(one.what() + ": is read, but refused: " + refused);
+      } else if (isShape && refused.isEmpty() && !beyond.test(one.what())) {
+        wrong.add(one.what() + ": " + codes + ", but not refused");
+      }
+    }
+    assertThat(wrong).isEmpty();
+    assertThat(shapes).isGreaterThan(40);
+  }
+
+  @Test
+  void theFilesHaveEveryNameInThem() throws IOException {
+    Set<String> seen = new LinkedHashSet<>();
+    Visitor rules = new Visitor(RuleSetShapes.SHAPE, seen);
+    rules.visit(new Value.Group(RuleSetShapes.FILE), EditorYaml.asTyped(text("rules.yaml")));
+    rules.visit(new Value.Group(RuleSetShapes.FILE), EditorYaml.asTyped(text("items.yaml")));
+    new Visitor(VehicleRecord.SHAPE, seen)
+        .visit(
+            new Value.Group(VehicleRecord.TABLE.block()), EditorYaml.asTyped(text("record.yaml")));
+    Set<String> all = new LinkedHashSet<>();
+    for (Shape shape : List.of(RuleSetShapes.SHAPE, VehicleRecord.SHAPE)) {
+      new Names(all).group(new Value.Group(shape.root()));
+      shape.shared().values().forEach(it -> new Names(all).group(new Value.Group(it)));
+    }
+    all.removeAll(seen);
+    assertThat(all).isEmpty();
+  }
+
+  private static String key(Block block, Key key) {
+    return block.owner() + " " + key.name() + ": " + key.about();
+  }
+
+  /** Notes which names of the model a file has. */
+  private record Visitor(Shape shape, Set<String> seen) {
+    void visit(Value value, Object node) {
+      value.match(
+          new Names(new LinkedHashSet<>()) {
+            @Override
+            public Void group(Value.Group group) {
+              if (node instanceof Map<?, ?> map) {
+                for (Key key : group.block().keys()) {
+                  Object below = map.get(key.name());
+                  if (below != null) {
+                    seen.add(key(group.block(), key));
+                    visit(key.value(), below);
+                  }
+                }
+              }
+              return null;
+            }
+
+            @Override
+            public Void named(Value.Named named) {
+              if (node instanceof Map<?, ?> map) {
+                map.values().forEach(it -> visit(named.each(), it));
+              }
+              return null;
+            }
+
+            @Override
+            public Void many(Value.Many many) {
+              if (node instanceof List<?> list) {
+                list.forEach(it -> visit(many.each(), it));
+              }
+              return null;
+            }
+
+            @Override
+            public Void either(Value.Either either) {
+              either.ways().forEach(it -> visit(it, node));
+              return null;
+            }
+
+            @Override
+            public Void shared(Value.Shared shared) {
+              visit(new Value.Group(shape.block(shared)), node);
+              return null;
+            }
+          });
+    }
+  }
+
+  /** Gathers every name of the model; what is shared is asked for by itself. */
+  private static class Names implements Value.Cases<Void> {
+    private final Set<String> all;
+
+    Names(Set<String> all) {
+      this.all = all;
+    }
+
+    @Override
+    public Void blank(Value.Blank blank) {
+      return null;
+    }
+
+    @Override
+    public Void scalar(Value.Scalar scalar) {
+      return null;
+    }
+
+    @Override
+    public Void word(Value.Word word) {
+      return null;
+    }
+
+    @Override
+    public Void group(Value.Group group) {
+      for (Key key : group.block().keys()) {
+        all.add(key(group.block(), key));
+        key.value().match(this);
+      }
+      return null;
+    }
+
+    @Override
+    public Void named(Value.Named named) {
+      return named.each().match(this);
+    }
+
+    @Override
+    public Void many(Value.Many many) {
+      return many.each().match(this);
+    }
+
+    @Override
+    public Void row(Value.Row row) {
+      return null;
+    }
+
+    @Override
+    public Void either(Value.Either either) {
+      either.ways().forEach(it -> it.match(this));
+      return null;
+    }
+
+    @Override
+    public Void shared(Value.Shared shared) {
+      return null;
+    }
+  }
+}

@@ -1,0 +1,54 @@
+package assize.schema;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import assize.record.VehicleRecord;
+import assize.ruleset.RuleSetShapes;
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.SchemaLocation;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** The schemas in {@code docs/schema} are those that the model gives, and are draft-07. */
+class SchemaTest {
+  private static final Path FOLDER = Path.of("docs/schema");
+
+  static Stream<Map.Entry<String, Shape>> schemas() {
+    return Stream.of(
+        Map.entry("rule-set.json", RuleSetShapes.SHAPE),
+        Map.entry("record.json", VehicleRecord.SHAPE));
+  }
+
+  @ParameterizedTest
+  @MethodSource("schemas")
+  void isWhatTheModelGives(Map.Entry<String, Shape> one) throws IOException {
+    Path file = FOLDER.resolve(one.getKey());
+    String written = Schema.of(one.getValue());
+    if (Boolean.getBoolean("assize.rewrite")) {
+      String before = Files.exists(file) ? Files.readString(file) : "nothing yet";
+      Files.createDirectories(FOLDER);
+      Files.writeString(file, written);
+      assertThat(written).as("rewritten, look at it and run again without").isEqualTo(before);
+      assertThat(Boolean.getBoolean("assize.rewrite")).as("a run that rewrites fails").isFalse();
+    }
+    assertThat(written).isEqualTo(Files.readString(file));
+  }
+
+  /** The metaschema is that of json-schema.org, which the validator has with it. */
+  @ParameterizedTest
+  @MethodSource("schemas")
+  void isDraft7(Map.Entry<String, Shape> one) {
+    var metaschema =
+        SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_7)
+            .getSchema(SchemaLocation.of("http://json-schema.org/draft-07/schema#"));
+    assertThat(metaschema.validate(Schema.of(one.getValue()), InputFormat.JSON)).isEmpty();
+    assertThat(metaschema.validate("{\"type\": \"wrong\"}", InputFormat.JSON)).isNotEmpty();
+  }
+}

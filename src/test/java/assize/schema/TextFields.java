@@ -1,0 +1,201 @@
+package assize.schema;
+
+import assize.record.VehicleRecord;
+import assize.ruleset.RuleSetShapes;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+
+/**
+ * Every text that people word freely in a rule set or record, found by what {@link Shape} says of
+ * each name, so that a new field is among them by itself.
+ */
+public final class TextFields {
+  /** A field that takes this takes any text as far as its letters tell. */
+  private static final String ANY = "<\"'&\u00e9 ";
+
+  /** No field but one for names takes this. */
+  private static final String NAME = "Any-name-1";
+
+  /** What is put in the place of a text. */
+  public interface Change {
+    /**
+     * Returns the text to stand there.
+     *
+     * @param under the name that it is written under
+     */
+    String of(String under, String text);
+
+    /**
+     * Returns the short name to stand there.
+     *
+     * @param under the name that it is written under
+     */
+    default String name(String under, String name) {
+      return name;
+    }
+  }
+
+  private final Shape shape;
+  private final Change change;
+
+  private TextFields(Shape shape, Change change) {
+    this.shape = shape;
+    this.change = change;
+  }
+
+  /** Returns a rule set's file with other texts, as YAML. */
+  public static String ofRules(String yaml, Change change) {
+    return of(RuleSetShapes.SHAPE, yaml, change);
+  }
+
+  /** Returns a record with other texts, as YAML. */
+  public static String ofRecord(String yaml, Change change) {
+    return of(VehicleRecord.SHAPE, yaml, change);
+  }
+
+  private static String of(Shape shape, String yaml, Change change) {
+    Object tree = EditorYaml.asTyped(yaml);
+    Map<?, ?> changed =
+        (Map<?, ?>) new TextFields(shape, change).changed(new Value.Group(shape.root()), "", tree);
+    return changed.entrySet().stream()
+        .map(it -> it.getKey() + ": " + Mutations.yaml(it.getValue()) + "\n")
+        .collect(Collectors.joining());
+  }
+
+  private Object changed(Value value, String under, Object node) {
+    return value.match(
+        new Value.Cases<>() {
+          @Override
+          public Object blank(Value.Blank blank) {
+            return node;
+          }
+
+          @Override
+          public Object word(Value.Word word) {
+            return node;
+          }
+
+          @Override
+          public Object scalar(Value.Scalar scalar) {
+            String text = node.toString();
+            return isFree(scalar.form())
+                ? change.of(under, text)
+                : isName(scalar.form()) ? change.name(under, text) : text;
+          }
+
+          @Override
+          public Object group(Value.Group group) {
+            Map<String, Object> all = new LinkedHashMap<>();
+            ((Map<?, ?>) node)
+                .forEach(
+                    (name, below) -> {
+                      Key key = group.block().key(name.toString()).orElseThrow();
+                      all.put(key.name(), changed(key.value(), key.name(), below));
+                    });
+            return all;
+          }
+
+          @Override
+          public Object named(Value.Named named) {
+            Map<String, Object> all = new LinkedHashMap<>();
+            ((Map<?, ?>) node)
+                .forEach(
+                    (name, below) ->
+                        all.put(
+                            changed(named.name(), under, name.toString()).toString(),
+                            changed(named.each(), under, below)));
+            return all;
+          }
+
+          @Override
+          public Object many(Value.Many many) {
+            List<Object> all = new ArrayList<>();
+            ((List<?>) node).forEach(it -> all.add(changed(many.each(), under, it)));
+            return all;
+          }
+
+          @Override
+          public Object row(Value.Row row) {
+            return node;
+          }
+
+          @Override
+          public Object either(Value.Either either) {
+            return either.ways().stream()
+                .filter(way -> fits(way, node))
+                .findFirst()
+                .map(way -> changed(way, under, node))
+                .orElse(node);
+          }
+
+          @Override
+          public Object shared(Value.Shared shared) {
+            return changed(new Value.Group(shape.block(shared)), under, node);
+          }
+        });
+  }
+
+  private static boolean isFree(Form form) {
+    return form.types().contains(Form.Type.TEXT)
+        && form.pattern().map(it -> Pattern.compile(it).matcher(ANY).find()).orElse(true);
+  }
+
+  private static boolean isName(Form form) {
+    return form.pattern().map(it -> Pattern.compile(it).matcher(NAME).find()).orElse(false);
+  }
+
+  /** Says whether a value can be written as a file has it. */
+  private boolean fits(Value value, Object node) {
+    return value.match(
+        new Value.Cases<>() {
+          @Override
+          public Boolean blank(Value.Blank blank) {
+            return node.toString().isEmpty();
+          }
+
+          @Override
+          public Boolean scalar(Value.Scalar scalar) {
+            return node instanceof String;
+          }
+
+          @Override
+          public Boolean word(Value.Word word) {
+            return node instanceof String text && word.words().contains(text);
+          }
+
+          @Override
+          public Boolean group(Value.Group group) {
+            return node instanceof Map<?, ?> map && group.block().names().containsAll(map.keySet());
+          }
+
+          @Override
+          public Boolean named(Value.Named named) {
+            return node instanceof Map<?, ?>;
+          }
+
+          @Override
+          public Boolean many(Value.Many many) {
+            return node instanceof List<?>;
+          }
+
+          @Override
+          public Boolean row(Value.Row row) {
+            return node instanceof List<?> list && list.size() == row.each().size();
+          }
+
+          @Override
+          public Boolean either(Value.Either either) {
+            return either.ways().stream().anyMatch(way -> fits(way, node));
+          }
+
+          @Override
+          public Boolean shared(Value.Shared shared) {
+            return group(new Value.Group(shape.block(shared)));
+          }
+        });
+  }
+}
