@@ -40,24 +40,10 @@ public class Disputed {
     RuleSet differingRules = differing.rules();
     disputed = Judge.by(differingRules);
     ofThreeYears = new Fleet(differing, differingRules, vehicles, true).records;
-    int cut = disputed.totals(ofThreeYears.get(0)).stretches().size();
-    if (plain.totals(ofOneDay.get(0)).stretches().size() != 1 || cut != 3) {
+    int cut = disputed.judge(ofThreeYears.get(0), Optional.empty()).stretches().size();
+    if (plain.judge(ofOneDay.get(0), Optional.empty()).stretches().size() != 1 || cut != 3) {
       throw new IllegalStateException("cut into " + cut);
     }
-  }
-
-  @Benchmark
-  public long agreedFigures() {
-    return ofOneDay.stream().mapToLong(it -> plain.totals(it).score().likely()).sum();
-  }
-
-  @Benchmark
-  @Against(
-      value = "agreedFigures",
-      says = "figures, a third disputed, three stretches : none, one",
-      goal = 0.25)
-  public long disputedFigures() {
-    return ofThreeYears.stream().mapToLong(it -> disputed.totals(it).score().likely()).sum();
   }
 
   @Benchmark

@@ -1,11 +1,16 @@
 package assize.bench.judging;
 
 import assize.aspect.Aspect;
+import assize.aspect.Colors;
 import assize.aspect.Finding;
+import assize.aspect.PartNumbers;
+import assize.aspect.Sizes;
+import assize.aspect.Worded;
 import assize.bench.judging.Standard.Item;
 import assize.date.Edtf;
 import assize.measure.Lab;
 import assize.measure.Measured;
+import assize.record.Named;
 import assize.record.Observation;
 import assize.record.VehicleRecord;
 import assize.record.VehicleRecord.Built;
@@ -19,7 +24,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
-import java.util.Set;
 
 /**
  * Vehicles to judge, as records and as plain figures. Of twenty findings one is missing and three
@@ -118,13 +122,13 @@ final class Fleet {
       case FINISH -> {
         int word = right ? item.right() : random.nextInt(Standard.FINISHES.length);
         words[at] = (byte) word;
-        return new Finding.Word(own(Standard.FINISHES[word]));
+        return new Worded.Found(own(Standard.FINISHES[word]));
       }
       case PART_NUMBER -> {
         int number = (right ? item.series() : 100 + random.nextInt(900)) * 1000;
         String text = (random.nextBoolean() ? "A-" : "b ") + (number + random.nextInt(1000));
         add(text);
-        return new Finding.Stamped(text);
+        return new PartNumbers.Found(text);
       }
       case SIZE -> {
         int off = right ? random.nextInt(31) - 15 : 20 + random.nextInt(40);
@@ -132,14 +136,14 @@ final class Fleet {
         String text = (item.millimeters() + off) / 100.0 + " mm";
         figures[3 * at] = item.millimeters() + off;
         uncertain[at] = 100 * u;
-        return new Finding.Size(
+        return new Sizes.Found(
             Measured.parse(u == 0 ? text : text + " ± 0.1 mm").toOptional().orElseThrow());
       }
       case COLOR -> {
         int chip = right ? item.right() : random.nextInt(Standard.COLORS.length);
         if (random.nextBoolean()) {
           words[at] = (byte) chip;
-          return new Finding.Color(
+          return new Colors.Found(
               Optional.of(own(Standard.color(chip))),
               Optional.empty(),
               0,
@@ -153,7 +157,7 @@ final class Fleet {
           lab[i] = Math.round(Standard.COLORS[chip][i] * 10 + random.nextInt(31) - 15) / 10.0;
           figures[3 * at + i] = lab[i];
         }
-        return new Finding.Color(
+        return new Colors.Found(
             Optional.empty(),
             Optional.of(new Lab(lab[0], lab[1], lab[2])),
             u,
@@ -186,41 +190,15 @@ final class Fleet {
           case SIZE -> Aspect.SIZE;
           case COLOR -> Aspect.COLOR;
         };
-    return new Observation(
-        own(Standard.id(i)),
-        Map.of(aspect, finding),
-        List.of(),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        Set.of(),
-        NOWHERE);
+    return Observation.of(own(Standard.id(i))).found(aspect, finding);
   }
 
   private VehicleRecord record(int v, String built, Map<String, Observation> observations) {
-    return new VehicleRecord(
-        "vehicle-" + v,
-        "rules.yaml",
-        Optional.empty(),
-        "Vehicle",
-        Optional.of(Standard.model(models[v])),
-        Optional.empty(),
-        Map.of(),
-        Map.of(),
-        Optional.of(new Built(Edtf.parse(built).toOptional().orElseThrow(), Optional.empty())),
-        Optional.empty(),
-        Optional.empty(),
-        Map.of(),
-        Optional.empty(),
-        observations,
-        Map.of(),
-        List.of(),
-        Set.of(),
-        List.of(),
-        List.of(),
-        List.of(),
-        NOWHERE);
+    return VehicleRecord.of("vehicle-" + v, "rules.yaml", "Vehicle")
+        .with(Named.MODEL, Optional.of(Standard.model(models[v])))
+        .with(
+            VehicleRecord.BUILT,
+            Optional.of(new Built(Edtf.parse(built).toOptional().orElseThrow(), Optional.empty())))
+        .with(VehicleRecord.OBSERVATIONS, observations);
   }
 }

@@ -6,11 +6,15 @@ import assize.bench.judging.ByHand.Sum;
 import assize.judge.Judge;
 import assize.judgment.Judgment;
 import assize.judgment.ScoreRange;
-import assize.judgment.Totals;
+import assize.record.Observation;
+import assize.record.VehicleRecord;
 import assize.ruleset.RuleSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ForkJoinPool;
+import java.util.function.Function;
 import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 import org.openjdk.jmh.annotations.Benchmark;
@@ -26,15 +30,15 @@ import org.openjdk.jmh.annotations.TearDown;
 @Fork(value = 1, jvmArgsAppend = "-Xmx8g")
 @SuppressWarnings("NullAway.Init") // JMH calls prepare() first.
 public class Judging {
-  private static final int CHUNK = 50;
-  private static final int FEW = 100;
+  private static final int CHUNK = 10;
 
-  @Param({"10000"})
-  public int vehicles = 10_000;
+  @Param({"200"})
+  public int vehicles = 200;
 
   private Fleet fleet;
   private ByHand hand;
   private Judge judge;
+  private List<VehicleRecord> changed;
   private ForkJoinPool two;
 
   /** Makes the fleet, and compares what both sides find. */
@@ -45,10 +49,24 @@ public class Judging {
     fleet = new Fleet(standard, rules, vehicles, false);
     hand = new ByHand(standard, fleet);
     judge = Judge.by(rules);
+    changed = changed(fleet.records.get(0));
     two = new ForkJoinPool(2);
-    if (!figures().equals(byHand())) {
-      throw new IllegalStateException(figures() + ", by hand " + byHand());
+    if (!judgments().equals(byHand())) {
+      throw new IllegalStateException(judgments() + ", by hand " + byHand());
     }
+  }
+
+  /** Returns the same vehicle without each of its first observations in turn. */
+  private List<VehicleRecord> changed(VehicleRecord own) {
+    return own.observations().keySet().stream()
+        .limit(vehicles)
+        .map(
+            item -> {
+              Map<String, Observation> left = new LinkedHashMap<>(own.observations());
+              left.remove(item);
+              return own.with(VehicleRecord.OBSERVATIONS, left);
+            })
+        .toList();
   }
 
   @TearDown
@@ -62,41 +80,29 @@ public class Judging {
   }
 
   @Benchmark
-  @Against(value = "byHand", says = "figures of a vehicle : a loop over arrays", goal = 0.5)
-  public Sum figures() {
-    return figures(0, vehicles);
-  }
-
-  @Benchmark
-  @Against(value = "byHand", says = "the same loop in two threads : in one", goal = 1.8)
-  public Sum byHandInTwo() {
-    return inTwo(first -> hand.judge(first, Math.min(vehicles, first + CHUNK)));
-  }
-
-  @Benchmark
-  @Against(value = "figures", says = "figures in two threads : in one", goal = 1.8)
-  public Sum figuresInTwo() {
-    return inTwo(first -> figures(first, Math.min(vehicles, first + CHUNK)));
-  }
-
-  @Benchmark
-  public Sum fewByHand() {
-    return hand.judge(0, FEW);
-  }
-
-  @Benchmark
-  @Against(
-      value = "fewByHand",
-      says = "whole judgments, with reasons : a loop over arrays",
-      goal = 0)
+  @Against(value = "byHand", says = "whole judgments, with reasons : a loop over arrays", goal = 0)
   public Sum judgments() {
-    Sum sum = new Sum(0, 0, 0, 0);
-    for (int v = 0; v < FEW; v++) {
-      Judgment judgment = judge.judge(fleet.records.get(v), Optional.empty());
-      long met = judgment.items().stream().filter(item -> item.verdict() == Verdict.MEETS).count();
-      sum = sum.plus(sum(met, judgment.score()));
-    }
-    return sum;
+    return judgments(0, vehicles);
+  }
+
+  @Benchmark
+  @Against(value = "judgments", says = "whole judgments in two threads : in one", goal = 1.6)
+  public Sum judgmentsInTwo() {
+    return inTwo(first -> judgments(first, Math.min(vehicles, first + CHUNK)));
+  }
+
+  @Benchmark
+  public long changesAnew() {
+    return changed.stream()
+        .mapToLong(it -> judge.judge(it, Optional.empty()).score().likely())
+        .sum();
+  }
+
+  @Benchmark
+  @Against(value = "changesAnew", says = "one change judged with what is recalled : anew", goal = 4)
+  public long changesRecalled() {
+    Function<VehicleRecord, Judgment> suppose = judge.suppose();
+    return changed.stream().mapToLong(it -> suppose.apply(it).score().likely()).sum();
   }
 
   private Sum inTwo(IntFunction<Sum> part) {
@@ -107,11 +113,12 @@ public class Judging {
         .join();
   }
 
-  private Sum figures(int first, int last) {
+  private Sum judgments(int first, int last) {
     Sum sum = new Sum(0, 0, 0, 0);
     for (int v = first; v < last; v++) {
-      Totals totals = judge.totals(fleet.records.get(v));
-      sum = sum.plus(sum(totals.verdicts().getOrDefault(Verdict.MEETS, 0), totals.score()));
+      Judgment judgment = judge.judge(fleet.records.get(v), Optional.empty());
+      long met = judgment.items().stream().filter(item -> item.verdict() == Verdict.MEETS).count();
+      sum = sum.plus(sum(met, judgment.score()));
     }
     return sum;
   }
