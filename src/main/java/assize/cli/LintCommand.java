@@ -8,6 +8,7 @@ import assize.lint.Accepting;
 import assize.lint.Coverage;
 import assize.lint.Doubt;
 import assize.lint.RecordDoubt;
+import assize.record.Judged;
 import assize.record.VehicleRecord;
 import assize.report.text.CoverageJson;
 import assize.report.text.CoverageTable;
@@ -148,7 +149,7 @@ final class LintCommand implements Callable<Integer> {
             () ->
                 vehicle
                     .judged()
-                    .flatMap(VehicleRecord.Judged::on)
+                    .flatMap(Judged::on)
                     .map(on -> on.span().last())
                     .filter(day -> !day.equals(LocalDate.MAX)))
         .orElseGet(LocalDate::now);

@@ -2,6 +2,7 @@ package assize.cli;
 
 import assize.date.Edtf;
 import assize.diagnostic.NearNames;
+import assize.record.Built;
 import assize.record.Named;
 import assize.record.VehicleRecord;
 import assize.report.text.Visible;
@@ -76,7 +77,7 @@ final class VehicleOptions {
    */
   VehicleRecord vehicle(RuleSet rules, String id, String named) {
     Checked checked = new Checked(rules);
-    Optional<VehicleRecord.Built> date = built.flatMap(checked::date);
+    Optional<Built> date = built.flatMap(checked::date);
     model.ifPresent(it -> checked.isKnown("--model", "model", it, rules.models().keySet()));
     plant.ifPresent(it -> checked.isKnown("--plant", "plant", it, rules.plants().keySet()));
     market.ifPresent(it -> checked.isKnown("--market", "market", it, rules.markets().keySet()));
@@ -131,10 +132,10 @@ final class VehicleOptions {
       return false;
     }
 
-    Optional<VehicleRecord.Built> date(String text) {
+    Optional<Built> date(String text) {
       Parsed<Edtf> date = Edtf.parse(text);
       return date.match(
-          it -> Optional.of(new VehicleRecord.Built(it, Optional.empty())),
+          it -> Optional.of(Built.on(it)),
           bad -> {
             wrong.add("--built: " + bad.reason());
             return Optional.empty();

@@ -12,6 +12,7 @@ import assize.judgment.Judgment;
 import assize.judgment.Remark;
 import assize.judgment.ScoreRange;
 import assize.judgment.Stretch;
+import assize.record.Judged;
 import assize.record.VehicleRecord;
 import assize.ruleset.RuleSet;
 import java.time.LocalDate;
@@ -142,7 +143,7 @@ final class Explained {
             () ->
                 vehicle
                     .judged()
-                    .flatMap(VehicleRecord.Judged::on)
+                    .flatMap(Judged::on)
                     .map(on -> on.span())
                     .filter(span -> !span.openEnd())
                     .map(DaySpan::last));

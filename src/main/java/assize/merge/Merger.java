@@ -163,7 +163,7 @@ public final class Merger {
     for (WrittenRecord one : telling) {
       Optional<Evidence> told = Optional.ofNullable(one.record().evidence().get(id));
       first = first.or(() -> told);
-      boolean isSame = Sameness.ofEvidence(first.orElseThrow(), told.orElseThrow());
+      boolean isSame = Evidence.TABLE.alike(first.orElseThrow(), told.orElseThrow());
       clash |= !isSame && own.isEmpty();
       side(one, path).ifPresent(from::add);
       if (isSame) {

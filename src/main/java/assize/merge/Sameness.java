@@ -1,7 +1,5 @@
 package assize.merge;
 
-import assize.date.Edtf;
-import assize.record.Evidence;
 import assize.record.Trace;
 import assize.schema.Type;
 import java.util.List;
@@ -16,20 +14,6 @@ final class Sameness {
 
   static boolean ofTexts(Optional<String> one, Optional<String> other) {
     return one.map(Type::spaced).equals(other.map(Type::spaced));
-  }
-
-  private static boolean ofDates(Optional<Edtf> one, Optional<Edtf> other) {
-    return one.map(Edtf::text).map(String::strip).equals(other.map(Edtf::text).map(String::strip));
-  }
-
-  static boolean ofEvidence(Evidence one, Evidence other) {
-    return one.kind() == other.kind()
-        && Type.spaced(one.what()).equals(Type.spaced(other.what()))
-        && ofTexts(one.caption(), other.caption())
-        && ofTexts(one.by(), other.by())
-        && ofDates(one.taken(), other.taken())
-        && one.covers().equals(other.covers())
-        && one.isUnshared() == other.isUnshared();
   }
 
   /** Returns what is equal for two traces that say the same. */

@@ -68,6 +68,13 @@ record RecordReading(
         .flatMap(it -> Optional.ofNullable(items.get(it)));
   }
 
+  /** Returns the item that a name is of, if it is one; says nothing where it is not. */
+  Optional<Item> known(Node.Entry name) {
+    return name.value() instanceof Node.Scalar text
+        ? Optional.ofNullable(items.get(text.text().strip()))
+        : Optional.empty();
+  }
+
   /** Reads the names of evidence. */
   List<String> cited(Optional<Node.Entry> entry) {
     List<String> cited = new ArrayList<>();

@@ -1,15 +1,10 @@
 package assize.record;
 
-import assize.aspect.Aspect;
-import assize.aspect.Expectation;
 import assize.diagnostic.Code;
-import assize.evidence.Grade;
-import assize.ruleset.Item;
-import assize.ruleset.Manners;
-import assize.ruleset.ScaleReader;
 import assize.ruleset.TangledClaimsCheck;
 import assize.schema.Fields;
 import assize.schema.Values;
+import assize.text.Span;
 import assize.yaml.Node;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -69,32 +64,8 @@ public final class TraceReader {
   }
 
   private Optional<Trace> trace(Node.Mapping mapping) {
-    Fields fields = values.fields(mapping, RecordShapes.TRACE, mapping.at().part(0, 1));
-    Optional<Node.Entry> itemEntry = fields.get("item");
-    Optional<Item> item =
-        itemEntry
-            .flatMap(it -> in.names().items.find(it, values))
-            .flatMap(it -> Optional.ofNullable(in.items().get(it)));
-    Optional<Grade> grade = ScaleReader.GRADES.read(fields.get("grade"), values);
-    Optional<Manners.Said> said = Manners.read(fields, values);
-    Optional<String> where = values.text(fields.get("where"));
-    List<String> cited = in.cited(fields.get("evidence"));
-    fields.done();
-    if (item.isEmpty() || said.isEmpty()) {
-      return Optional.empty();
-    }
-    Map<Aspect, List<Expectation>> told = in.held(item.get(), said.get().entry());
-    if (told.isEmpty() || grade.isEmpty()) {
-      return Optional.empty();
-    }
-    return Optional.of(
-        new Trace(
-            item.get().id(),
-            grade.get(),
-            said.get().manner(),
-            told,
-            where,
-            cited,
-            itemEntry.orElseThrow().at()));
+    Fields fields = values.fields(mapping, Trace.TABLE.block(), mapping.at().part(0, 1));
+    Span at = fields.peek(Trace.ITEM.name()).map(Node.Entry::at).orElse(mapping.at());
+    return Trace.TABLE.read(fields, in, at);
   }
 }

@@ -1,31 +1,29 @@
 package assize.record;
 
-import static assize.schema.Value.either;
 import static assize.schema.Value.list;
 import static assize.schema.Value.oneOrMore;
 
-import assize.date.Edtf;
 import assize.diagnostic.Accepted;
 import assize.diagnostic.Code;
 import assize.ruleset.AcceptedReader;
 import assize.ruleset.AcceptedShape;
 import assize.ruleset.AspectShapes;
 import assize.ruleset.Item;
-import assize.schema.Block;
 import assize.schema.Facts;
 import assize.schema.Field;
 import assize.schema.Fields;
 import assize.schema.Form;
-import assize.schema.Key;
 import assize.schema.Reading;
 import assize.schema.Rewording;
 import assize.schema.Shape;
 import assize.schema.Table;
 import assize.schema.Type;
 import assize.schema.Value;
+import assize.schema.Values;
 import assize.text.Fingerprint;
 import assize.yaml.Node;
 import assize.yaml.Words;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -34,17 +32,7 @@ import java.util.Set;
 
 /** One vehicle, and what was found on it. */
 public final class VehicleRecord extends Facts {
-  private static final Block BUILT_AT =
-      Block.of(
-          "a build date",
-          Key.need("date", Form.date("1934-05"), "When it was built."),
-          Key.may("basis", Form.text(), "What says so: a build plate, a build sheet."));
-
-  private static final Block JUDGED_BY =
-      Block.of(
-          "a judging",
-          Key.may("by", Form.text(), "Who looked."),
-          Key.may("on", Form.date("2026-10-03"), "On which day."));
+  private static final int LEAST_LETTERS = 3;
 
   public static final Field<Reading, String> ID =
       Field.need(
@@ -84,11 +72,7 @@ public final class VehicleRecord extends Facts {
   public static final Field<Reading, Optional<Built>> BUILT =
       Field.may(
           "built",
-          Type.<Reading, Built>of(
-                  either(Form.date("1934-05"), new Value.Group(BUILT_AT)), VehicleRecord::built)
-              .reworded(
-                  (built, rewording) ->
-                      new Built(built.date(), built.basis().map(rewording::text))),
+          Built.TYPE,
           "When it was built, if something says so; with its basis: {date: 1934-05, basis:"
               + " build plate}.");
   public static final Field<RecordReading, Optional<String>> PLANT =
@@ -108,21 +92,14 @@ public final class VehicleRecord extends Facts {
           Type.of(new Value.Named(Form.name(), Form.yesNo()), VehicleRecord::equipment),
           "Equipment by its short name, each yes or no; leave out what is not known.");
   public static final Field<Reading, Optional<Judged>> JUDGED =
-      Field.may(
-          "judged",
-          Type.<Reading, Judged>of(new Value.Group(JUDGED_BY), VehicleRecord::judged)
-              .reworded(
-                  (judged, rewording) -> new Judged(judged.by().map(rewording::text), judged.on())),
-          "Who looked at the vehicle, and when.");
+      Field.may("judged", Type.group(Judged.TABLE), "Who looked at the vehicle, and when.");
   public static final Field<RecordReading, Map<String, Evidence>> EVIDENCE =
       Field.orNone(
           "evidence",
           Map.of(),
           Type.<RecordReading, Map<String, Evidence>>of(
-                  new Value.Named(Form.name(), new Value.Group(RecordShapes.EVIDENCE)),
-                  (entry, in) ->
-                      Optional.of(
-                          InOrder.copyOf(new EvidenceReader(in.files(), in.values()).read(entry))))
+                  new Value.Named(Form.name(), new Value.Group(Evidence.TABLE.block())),
+                  VehicleRecord::evidence)
               .reworded(VehicleRecord::reworded),
           "Photos, documents and measurements, by short names of your own.");
   public static final Field<RecordReading, List<Trace>> TRACES =
@@ -130,11 +107,13 @@ public final class VehicleRecord extends Facts {
           "traces",
           List.of(),
           Type.<RecordReading, List<Trace>>of(
-                  list(new Value.Group(RecordShapes.TRACE)),
+                  list(new Value.Group(Trace.TABLE.block())),
                   (entry, in) -> Optional.of(List.copyOf(new TraceReader(in).read(entry))))
               .reworded(
                   (traces, rewording) ->
-                      traces.stream().map(it -> it.reworded(rewording.at(it.item()))).toList()),
+                      traces.stream()
+                          .map(it -> Trace.TABLE.reworded(it, rewording.at(it.item())))
+                          .toList()),
           "What the vehicle itself shows of what is right.");
   public static final Field<RecordReading, Map<String, Observation>> OBSERVATIONS =
       Field.orNone(
@@ -178,8 +157,7 @@ public final class VehicleRecord extends Facts {
           "private_words",
           List.of(),
           Type.of(
-              oneOrMore(Form.text()),
-              (entry, in) -> Optional.of(new PrivateReader(in.values()).words(entry))),
+              oneOrMore(Form.text()), (entry, in) -> Optional.of(privateWords(entry, in.values()))),
           "Words that become xxx in the copy for others, wherever they stand.");
 
   public static final Field<RecordReading, List<Accepted>> ACCEPTED =
@@ -246,17 +224,11 @@ public final class VehicleRecord extends Facts {
       Map<String, Evidence> evidence, Rewording rewording) {
     Map<String, Evidence> changed = new LinkedHashMap<>();
     for (Evidence one : evidence.values()) {
-      Evidence other = one.reworded(rewording);
+      Evidence other = Evidence.TABLE.reworded(one, rewording);
       changed.put(other.id(), other);
     }
     return InOrder.copyOf(changed);
   }
-
-  /** When it was built, and what says so. */
-  public record Built(Edtf date, Optional<String> basis) {}
-
-  /** Who filled in the record, and when. */
-  public record Judged(Optional<String> by, Optional<Edtf> on) {}
 
   private static Optional<String> edition(Optional<Node.Entry> entry, RecordReading in) {
     Optional<String> edition = in.values().name(entry);
@@ -297,31 +269,14 @@ public final class VehicleRecord extends Facts {
     return Optional.of(InOrder.copyOf(equipment));
   }
 
-  private static Optional<Built> built(Optional<Node.Entry> entry, Reading in) {
-    if (entry.isEmpty() || !(entry.get().value() instanceof Node.Mapping mapping)) {
-      return date(entry, in).map(it -> new Built(it, Optional.empty()));
+  private static Optional<Map<String, Evidence>> evidence(
+      Optional<Node.Entry> section, RecordReading in) {
+    Map<String, Evidence> evidence = new LinkedHashMap<>();
+    for (Node.Entry entry : in.values().entries(section, "names with what each shows")) {
+      in.values().checkId(entry.key());
+      Evidence.read(entry, in).ifPresent(it -> evidence.put(it.id(), it));
     }
-    Fields fields = in.values().fields(mapping, BUILT_AT, entry.get().key().at());
-    Optional<Edtf> date = date(fields.get("date"), in);
-    Optional<String> basis = in.values().text(fields.get("basis"));
-    fields.done();
-    return date.map(it -> new Built(it, basis));
-  }
-
-  private static Optional<Judged> judged(Optional<Node.Entry> entry, Reading in) {
-    return entry
-        .flatMap(it -> in.values().fields(it, JUDGED_BY))
-        .map(
-            fields -> {
-              Optional<String> by = in.values().text(fields.get("by"));
-              Judged judged = new Judged(by, date(fields.get("on"), in));
-              fields.done();
-              return judged;
-            });
-  }
-
-  private static Optional<Edtf> date(Optional<Node.Entry> entry, Reading in) {
-    return in.values().parsed(entry, Code.BAD_DATE, "a date", Edtf::parse);
+    return Optional.of(InOrder.copyOf(evidence));
   }
 
   private static Optional<Map<String, Observation>> observations(
@@ -337,6 +292,32 @@ public final class VehicleRecord extends Facts {
       }
     }
     return Optional.of(InOrder.copyOf(observations));
+  }
+
+  private static List<String> privateWords(Optional<Node.Entry> entry, Values values) {
+    List<String> words = new ArrayList<>();
+    for (Node.Entry one : values.oneOrMore(entry)) {
+      Optional<Node.Scalar> text = values.scalar(one, "a single text");
+      if (text.isPresent() && isLongEnough(text.get().text())) {
+        words.add(text.get().text().strip());
+      } else if (text.isPresent()) {
+        values
+            .problems()
+            .add(
+                Code.PRIVATE_WORD_TOO_SHORT,
+                text.get().at(),
+                "a private word has at least "
+                    + LEAST_LETTERS
+                    + " letters or digits; this is "
+                    + Words.quoted(text.get().text()),
+                "write more of it, or mark the text that it stands in `private`");
+      }
+    }
+    return words;
+  }
+
+  private static boolean isLongEnough(String word) {
+    return word.codePoints().filter(Character::isLetterOrDigit).count() >= LEAST_LETTERS;
   }
 
   private static List<Accepted> accepted(Fields fields, RecordReading in) {

@@ -91,6 +91,13 @@ public final class Field<C extends Reading, T> {
         type.reworded());
   }
 
+  /** One without which there are no facts, read in a way of its own. */
+  public static <C extends Reading, T> Field<C, T> need(
+      T none, BiFunction<Fields, C, Optional<T>> reader, Key... keys) {
+    return new Field<>(
+        keys[0].name(), List.of(keys), none, reader, Object::equals, (one, rewording) -> one);
+  }
+
   /** One that is read in a way of its own. */
   public static <C extends Reading, T> Field<C, T> of(
       T none, BiFunction<Fields, C, T> reader, Key... keys) {

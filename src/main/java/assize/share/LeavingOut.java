@@ -110,14 +110,7 @@ final class LeavingOut {
   }
 
   private Trace trace(Trace one) {
-    return new Trace(
-        one.item(),
-        one.grade(),
-        one.manner(),
-        one.values(),
-        one.where(),
-        cited(one.evidence()),
-        one.at());
+    return one.with(Trace.EVIDENCE, cited(one.evidence()));
   }
 
   private List<String> cited(List<String> evidence) {

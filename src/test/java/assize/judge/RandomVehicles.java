@@ -16,11 +16,11 @@ import assize.measure.GlossReading;
 import assize.measure.Lab;
 import assize.measure.Measured;
 import assize.measure.Thread;
+import assize.record.Built;
 import assize.record.Departure;
 import assize.record.Named;
 import assize.record.Observation;
 import assize.record.VehicleRecord;
-import assize.record.VehicleRecord.Built;
 import assize.ruleset.AspectRule;
 import assize.ruleset.Item;
 import assize.ruleset.RuleSet;
@@ -71,8 +71,7 @@ final class RandomVehicles {
   /** Returns the same vehicle, built on one day. */
   static VehicleRecord builtOn(VehicleRecord one, LocalDate day) {
     return one.with(
-        VehicleRecord.BUILT,
-        Edtf.parse(day.toString()).toOptional().map(edtf -> new Built(edtf, Optional.empty())));
+        VehicleRecord.BUILT, Edtf.parse(day.toString()).toOptional().map(edtf -> Built.on(edtf)));
   }
 
   private Optional<Built> built() {
@@ -86,7 +85,7 @@ final class RandomVehicles {
         };
     return date.isEmpty()
         ? Optional.empty()
-        : Edtf.parse(date).toOptional().map(edtf -> new Built(edtf, Optional.empty()));
+        : Edtf.parse(date).toOptional().map(edtf -> Built.on(edtf));
   }
 
   private void add(Map<String, Observation> observations, Item item) {

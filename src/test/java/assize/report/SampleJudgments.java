@@ -36,6 +36,7 @@ import assize.judgment.Stretch;
 import assize.judgment.Tally;
 import assize.record.Departure;
 import assize.record.Evidence;
+import assize.record.Judged;
 import assize.record.Named;
 import assize.record.Observation;
 import assize.record.Trace;
@@ -585,34 +586,38 @@ public final class SampleJudgments {
         .with(VehicleRecord.MARKET, Optional.of("home"))
         .with(
             VehicleRecord.JUDGED,
-            Optional.of(
-                new VehicleRecord.Judged(some("the owner"), Optional.of(date("2026-10-03")))))
+            Optional.of(Judged.of(some("the owner"), Optional.of(date("2026-10-03")))))
         .with(VehicleRecord.OBSERVATIONS, seen)
         .with(
             VehicleRecord.EVIDENCE,
             Map.of(
                 "photo-1",
-                new Evidence(
-                    "photo-1",
-                    Evidence.Kind.PHOTO,
-                    text.apply("photos/horn-button.png"),
-                    some("Horn button, before cleaning"),
-                    Optional.of(date("2025-11-02")),
-                    some("the owner"),
-                    List.of(),
-                    false,
-                    AT)))
+                Evidence.TABLE
+                    .blank()
+                    .with(Evidence.ID, "photo-1")
+                    .with(
+                        Evidence.SHOWN,
+                        new Evidence.Shown(
+                            Evidence.Kind.PHOTO, text.apply("photos/horn-button.png")))
+                    .with(Evidence.CAPTION, some("Horn button, before cleaning"))
+                    .with(Evidence.TAKEN, Optional.of(date("2025-11-02")))
+                    .with(Evidence.BY, some("the owner"))))
         .with(
             VehicleRecord.TRACES,
             List.of(
-                new Trace(
-                    "bed-color",
-                    Grade.B,
-                    Manner.SAYS,
-                    Map.of(Aspect.COLOR, List.of(new Colors.Chip("green", OptionalDouble.empty()))),
-                    some("Under the left hinge strap"),
-                    List.of("photo-1"),
-                    AT)))
+                Trace.TABLE
+                    .blank()
+                    .with(Trace.ITEM, "bed-color")
+                    .with(Trace.GRADE, Grade.B)
+                    .with(
+                        Trace.SAID,
+                        new Trace.Said(
+                            Manner.SAYS,
+                            Map.of(
+                                Aspect.COLOR,
+                                List.of(new Colors.Chip("green", OptionalDouble.empty())))))
+                    .with(Trace.WHERE, some("Under the left hinge strap"))
+                    .with(Trace.EVIDENCE, List.of("photo-1"))))
         .with(
             VehicleRecord.FILES,
             List.of(new Fingerprint(text.apply("record.yaml"), "a1".repeat(32), 1_024)));

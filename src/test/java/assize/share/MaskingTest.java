@@ -62,7 +62,7 @@ class MaskingTest {
     assertThat(planted)
         .contains("Named.notes", "Evidence.caption", "Trace.where", "Departure.why")
         .contains("Observation.note", "Observation.because", "PartNumbers$Found.text")
-        .contains("Colors$Found.light", "VehicleRecord$Built.basis");
+        .contains("Colors$Found.light", "Built.basis");
     Masking masking = Masking.of(Judge.by(rules), rules, vehicle);
     assertThat(left(masking.record())).isEmpty();
     assertThat(masking.numbers()).allMatch(it -> it.masked().equals("PLANT-48xxx"));

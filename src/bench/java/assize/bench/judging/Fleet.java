@@ -10,10 +10,10 @@ import assize.bench.judging.Standard.Item;
 import assize.date.Edtf;
 import assize.measure.Lab;
 import assize.measure.Measured;
+import assize.record.Built;
 import assize.record.Named;
 import assize.record.Observation;
 import assize.record.VehicleRecord;
-import assize.record.VehicleRecord.Built;
 import assize.ruleset.RuleSet;
 import assize.text.SourceFile;
 import assize.text.Span;
@@ -198,7 +198,7 @@ final class Fleet {
         .with(Named.MODEL, Optional.of(Standard.model(models[v])))
         .with(
             VehicleRecord.BUILT,
-            Optional.of(new Built(Edtf.parse(built).toOptional().orElseThrow(), Optional.empty())))
+            Optional.of(Built.on(Edtf.parse(built).toOptional().orElseThrow())))
         .with(VehicleRecord.OBSERVATIONS, observations);
   }
 }

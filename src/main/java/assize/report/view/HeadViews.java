@@ -4,6 +4,7 @@ import assize.date.DaySpan;
 import assize.date.DayWords;
 import assize.judgment.Build;
 import assize.judgment.Judgment;
+import assize.record.Judged;
 import assize.record.VehicleRecord;
 import assize.ruleset.Model;
 import assize.ruleset.NumberTable;
@@ -54,14 +55,9 @@ final class HeadViews {
   }
 
   private static String judged(VehicleRecord vehicle) {
-    String by =
-        vehicle.judged().flatMap(VehicleRecord.Judged::by).map(name -> "by " + name).orElse("");
+    String by = vehicle.judged().flatMap(Judged::by).map(name -> "by " + name).orElse("");
     String on =
-        vehicle
-            .judged()
-            .flatMap(VehicleRecord.Judged::on)
-            .map(date -> "on " + DayTexts.date(date))
-            .orElse("");
+        vehicle.judged().flatMap(Judged::on).map(date -> "on " + DayTexts.date(date)).orElse("");
     return (by + " " + on).strip();
   }
 

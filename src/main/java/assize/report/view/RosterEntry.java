@@ -5,6 +5,7 @@ import assize.date.Edtf;
 import assize.judgment.AwardResult;
 import assize.judgment.Judgment;
 import assize.judgment.ScoreRange;
+import assize.record.Judged;
 import assize.record.VehicleRecord;
 import assize.report.drawing.Bars;
 import assize.ruleset.Award;
@@ -101,7 +102,7 @@ public record RosterEntry(
     Reading reading = new Reading(judgment, facts);
     DisputeViews.Open open = new DisputeViews(reading).open();
     long notShown = new CostViews(reading).notShownPoints();
-    Optional<Edtf> on = vehicle.judged().flatMap(VehicleRecord.Judged::on);
+    Optional<Edtf> on = vehicle.judged().flatMap(Judged::on);
     return new RosterRowView(
         vehicle.name(),
         vehicle.id(),

@@ -4,6 +4,7 @@ import assize.aspect.Expectation;
 import assize.date.Edtf;
 import assize.judgment.Judgment;
 import assize.measure.GlossBand;
+import assize.record.Judged;
 import assize.record.VehicleRecord;
 import assize.ruleset.AspectRule;
 import assize.ruleset.Item;
@@ -40,8 +41,8 @@ public final class SheetViews {
         text,
         marked,
         outline,
-        vehicle.judged().flatMap(VehicleRecord.Judged::by).orElse(""),
-        vehicle.judged().flatMap(VehicleRecord.Judged::on).map(Edtf::text).orElse(""),
+        vehicle.judged().flatMap(Judged::by).orElse(""),
+        vehicle.judged().flatMap(Judged::on).map(Edtf::text).orElse(""),
         judgment.rules().scale().allow().keySet().stream().sorted().toList(),
         Arrays.stream(GlossBand.values()).map(GlossBand::spoken).toList(),
         judgment.rules().items().map(Item::id).toList(),

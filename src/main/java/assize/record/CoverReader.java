@@ -1,56 +1,41 @@
 package assize.record;
 
 import assize.diagnostic.Code;
+import assize.schema.Block;
 import assize.schema.Fields;
+import assize.schema.Form;
+import assize.schema.Key;
 import assize.schema.Values;
 import assize.yaml.Node;
 import assize.yaml.Words;
 import java.math.BigDecimal;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
 
-/** Reads what a record keeps out of the copy for others. */
-public final class PrivateReader {
-  private static final int LEAST_LETTERS = 3;
+/** Reads the parts of a photo that are painted over in the copy for others. */
+final class CoverReader {
+  /** How many parts of one photo can be covered. */
+  static final int MOST = 50;
+
+  static final Block COVER =
+      Block.of(
+          "a part of a photo",
+          Key.need("left", Form.percent(), "Where it begins, from the left edge, in percent."),
+          Key.need("top", Form.percent(), "Where it begins, from the upper edge, in percent."),
+          Key.need("width", Form.percent(), "How wide it is, in percent of the photo."),
+          Key.need("height", Form.percent(), "How high it is, in percent of the photo."));
+
   private static final Pattern PERCENT = Pattern.compile("[0-9]{1,3}(?:\\.[0-9]{1,2})?\\s*%?");
 
   private final Values values;
 
-  public PrivateReader(Values values) {
+  CoverReader(Values values) {
     this.values = values;
   }
 
-  /** Reads texts that are masked wherever they stand. */
-  public List<String> words(Optional<Node.Entry> entry) {
-    List<String> words = new ArrayList<>();
-    for (Node.Entry one : values.oneOrMore(entry)) {
-      Optional<Node.Scalar> text = values.scalar(one, "a single text");
-      if (text.isPresent() && isLongEnough(text.get().text())) {
-        words.add(text.get().text().strip());
-      } else if (text.isPresent()) {
-        values
-            .problems()
-            .add(
-                Code.PRIVATE_WORD_TOO_SHORT,
-                text.get().at(),
-                "a private word has at least "
-                    + LEAST_LETTERS
-                    + " letters or digits; this is "
-                    + Words.quoted(text.get().text()),
-                "write more of it, or mark the text that it stands in `private`");
-      }
-    }
-    return words;
-  }
-
-  private static boolean isLongEnough(String word) {
-    return word.codePoints().filter(Character::isLetterOrDigit).count() >= LEAST_LETTERS;
-  }
-
-  /** Reads the parts of a photo that are painted over. */
-  public List<Cover> covers(Optional<Node.Entry> entry, Optional<Evidence.Kind> kind) {
+  /** Reads the parts of one piece of evidence; only a photo can have some. */
+  List<Cover> read(Optional<Node.Entry> entry, Optional<Evidence.Kind> kind) {
     if (entry.isEmpty()) {
       return List.of();
     }
@@ -59,10 +44,10 @@ public final class PrivateReader {
       return List.of();
     }
     List<Node.Entry> each = values.oneOrMore(entry);
-    if (each.size() > RecordShapes.MOST_COVERS) {
+    if (each.size() > MOST) {
       bad(
-          each.get(RecordShapes.MOST_COVERS),
-          "at most " + RecordShapes.MOST_COVERS + " parts of a photo can be covered",
+          each.get(MOST),
+          "at most " + MOST + " parts of a photo can be covered",
           "cover larger parts, or mark the photo `private: yes`");
       return List.of();
     }
@@ -75,7 +60,7 @@ public final class PrivateReader {
     if (mapping.isEmpty()) {
       return Optional.empty();
     }
-    Fields fields = values.fields(mapping.get(), RecordShapes.COVER, mapping.get().at().part(0, 1));
+    Fields fields = values.fields(mapping.get(), COVER, mapping.get().at().part(0, 1));
     Optional<Integer> left = percent(fields.get("left"), 0);
     Optional<Integer> top = percent(fields.get("top"), 0);
     Optional<Integer> width = percent(fields.get("width"), 1);

@@ -1,0 +1,13 @@
+package assize.record;
+
+import assize.schema.Reading;
+import assize.schema.Values;
+import assize.yaml.Node;
+
+/** What reading a piece of evidence needs: its name too. */
+record AtEvidence(RecordReading record, Node.Entry entry) implements Reading {
+  @Override
+  public Values values() {
+    return record.values();
+  }
+}
