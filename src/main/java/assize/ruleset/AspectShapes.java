@@ -1,7 +1,6 @@
 package assize.ruleset;
 
 import static assize.schema.Key.may;
-import static assize.schema.Value.either;
 
 import assize.aspect.Aspect;
 import assize.evidence.Manner;
@@ -12,7 +11,7 @@ import assize.schema.Value;
 import java.util.Arrays;
 import java.util.List;
 
-/** What is written under each aspect: what is right in rule sets, what was found in records. */
+/** What is written under each aspect where something is held to be right. */
 public final class AspectShapes {
   /** Aspects of an item, each with what is right. */
   public static final Block EXPECTED =
@@ -27,11 +26,6 @@ public final class AspectShapes {
 
   private static Key expected(Aspect aspect) {
     return may(aspect.word(), aspect.kind().right(), aspect.aboutRight());
-  }
-
-  /** Returns what is written of an aspect that was looked at. */
-  public static Key found(Aspect aspect) {
-    return may(aspect.word(), either(aspect.kind().seen(), new Value.Blank()), aspect.aboutSeen());
   }
 
   /** Returns the three ways in which a claim or a trace speaks, of which it has one. */
