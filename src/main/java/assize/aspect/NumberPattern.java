@@ -14,27 +14,22 @@ public final class NumberPattern {
   private final String text;
   private final Optional<Pattern> pattern;
   private final String folded;
-  private final Optional<PlainShape> shape;
 
-  private NumberPattern(
-      String text, Optional<Pattern> pattern, String folded, Optional<PlainShape> shape) {
+  private NumberPattern(String text, Optional<Pattern> pattern, String folded) {
     this.text = text;
     this.pattern = pattern;
     this.folded = folded;
-    this.shape = shape;
   }
 
   /** Returns the number that fits itself alone. */
   public static NumberPattern exactly(String number) {
-    String folded = fold(number);
-    return new NumberPattern(number, Optional.empty(), folded, PlainShape.exactly(folded));
+    return new NumberPattern(number, Optional.empty(), fold(number));
   }
 
   /** Reads a pattern in RE2 syntax; look-around and back references are refused. */
   public static Parsed<NumberPattern> compile(String text) {
-    String counting = withoutDashes(text);
-    return RePatterns.compile(counting)
-        .map(pattern -> new NumberPattern(text, Optional.of(pattern), "", PlainShape.of(counting)));
+    return RePatterns.compile(withoutDashes(text))
+        .map(pattern -> new NumberPattern(text, Optional.of(pattern), ""));
   }
 
   /** Returns the number or pattern as it was written. */
@@ -54,12 +49,6 @@ public final class NumberPattern {
 
   /** Says whether a stamped number fits. */
   public boolean fits(String stamped) {
-    if (shape.isPresent()) {
-      PlainShape.Answer answer = shape.get().fits(stamped);
-      if (answer != PlainShape.Answer.OPEN) {
-        return answer == PlainShape.Answer.FITS;
-      }
-    }
     return fitsFolded(fold(stamped));
   }
 

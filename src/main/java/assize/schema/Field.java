@@ -20,8 +20,10 @@ public final class Field<C extends Reading, T> {
   private final BiFunction<Fields, C, Optional<T>> reader;
   private final BiPredicate<T, T> alike;
   private final BiFunction<T, Rewording, T> reworded;
-  private boolean counts = true;
-  private Merging merging = Merging.NOT;
+  private final boolean counts;
+  private final Merging merging;
+
+  /** Where it stands in its table; set once, when the table is made. */
   private int place = -1;
 
   /** What becomes of it where a friend's record says it too. */
@@ -43,12 +45,26 @@ public final class Field<C extends Reading, T> {
       BiFunction<Fields, C, Optional<T>> reader,
       BiPredicate<T, T> alike,
       BiFunction<T, Rewording, T> reworded) {
+    this(name, keys, none, reader, alike, reworded, true, Merging.NOT);
+  }
+
+  private Field(
+      String name,
+      List<Key> keys,
+      T none,
+      BiFunction<Fields, C, Optional<T>> reader,
+      BiPredicate<T, T> alike,
+      BiFunction<T, Rewording, T> reworded,
+      boolean counts,
+      Merging merging) {
     this.name = name;
     this.keys = keys;
     this.none = none;
     this.reader = reader;
     this.alike = alike;
     this.reworded = reworded;
+    this.counts = counts;
+    this.merging = merging;
   }
 
   /** One without which there are no facts. */
@@ -122,30 +138,22 @@ public final class Field<C extends Reading, T> {
 
   /** Returns the same with another way of telling what says the same. */
   public Field<C, T> alike(BiPredicate<T, T> other) {
-    return copy(other, reworded);
+    return new Field<>(name, keys, none, reader, other, reworded, counts, merging);
   }
 
   /** Returns the same with what becomes of its texts where they are changed. */
   public Field<C, T> reworded(BiFunction<T, Rewording, T> other) {
-    return copy(alike, other);
+    return new Field<>(name, keys, none, reader, alike, other, counts, merging);
   }
 
-  private Field<C, T> copy(BiPredicate<T, T> same, BiFunction<T, Rewording, T> words) {
-    Field<C, T> copy = new Field<>(name, keys, none, reader, same, words);
-    copy.counts = counts;
-    copy.merging = merging;
-    return copy;
-  }
-
-  /** It makes no difference to what is said. */
+  /** Returns the same, but it makes no difference to what is said. */
   public Field<C, T> apart() {
-    counts = false;
-    return this;
+    return new Field<>(name, keys, none, reader, alike, reworded, false, merging);
   }
 
+  /** Returns the same with what becomes of it where a friend's record says it too. */
   public Field<C, T> merging(Merging how) {
-    merging = how;
-    return this;
+    return new Field<>(name, keys, none, reader, alike, reworded, counts, how);
   }
 
   public Merging merging() {
