@@ -32,7 +32,8 @@ final class RecordHead {
     List<String> lines = new ArrayList<>();
     lines.add("record: " + record.id());
     lines.add("rules: " + Flow.text(record.rules(), false));
-    record.edition().ifPresent(it -> lines.add("edition: " + quoted(it)));
+    // An edition is often a bare number, which other readers of YAML would not take for a text.
+    record.edition().ifPresent(it -> lines.add("edition: " + Flow.doubleQuoted(it)));
     lines.add("vehicle:");
     lines.add("  name: " + Flow.text(record.name(), false));
     record.model().ifPresent(it -> lines.add("  model: " + it));
@@ -49,12 +50,6 @@ final class RecordHead {
       lines.add("equipment: {" + equipment(record.equipment()) + "}");
     }
     return String.join("\n", lines) + "\n";
-  }
-
-  /** An edition is often a bare number, which other readers of YAML would not take for a text. */
-  private static String quoted(String text) {
-    String written = Flow.text(text, false);
-    return written.startsWith("\"") ? written : "\"" + written + "\"";
   }
 
   private static String equipment(Map<String, Boolean> fitted) {

@@ -5,6 +5,7 @@ import assize.diagnostic.Code;
 import assize.diagnostic.Diagnostic;
 import assize.diagnostic.Result;
 import assize.record.CellFindings;
+import assize.record.Observation;
 import assize.record.VehicleRecord;
 import assize.ruleset.Item;
 import assize.ruleset.RuleSet;
@@ -22,8 +23,8 @@ import java.util.stream.Stream;
 
 /** Reads the rows below the headings. */
 final class RowsReader {
-  private static final String NOTE = "note";
-  private static final String EVIDENCE = "evidence";
+  private static final String NOTE = Observation.NOTE.name();
+  private static final String EVIDENCE = Observation.EVIDENCE.name();
 
   private final Grid grid;
   private final Headings.Row headings;

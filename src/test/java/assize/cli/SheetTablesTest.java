@@ -51,7 +51,7 @@ class SheetTablesTest {
         .extracting(it -> it.item() + " " + it.key() + ": " + it.yaml())
         .containsExactly(
             "horn-button finish: nickel",
-            "horn-button note: \"=1+1\"",
+            "horn-button note: '=1+1'",
             "horn-button evidence: [photo-12]",
             "data-plate part_number: 0123-7");
   }
