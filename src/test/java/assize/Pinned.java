@@ -6,36 +6,54 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 
 /**
- * Texts that are kept in the project and compared with what the program writes today.
+ * Compares what the program writes today with expected texts that are kept in the project.
  *
- * <p>With {@code -Dassize.rewrite=true} a text that differs is written to its place. The test still
- * fails, so that a person looks at the difference before it is committed.
+ * <p>A test that calls this class has the tag {@code pinned}. {@code mvn -Pupdate-expected test}
+ * runs these tests alone and writes each text that differs to its file. A test whose text differed
+ * still fails, so that somebody looks at the difference before committing it.
  */
 public final class Pinned {
-  private static final String REWRITE = "assize.rewrite";
+  private static final String UPDATE = "assize.updateExpected";
 
   private Pinned() {}
 
   /**
-   * Compares a text with the file that keeps it. A file that isn't there counts as an empty text,
-   * and an empty text is kept as no file.
+   * Compares a text with the file that keeps it. A missing file counts as an empty text, and an
+   * empty text is kept as no file.
    *
    * @param file where the text is kept, relative to the project's folder
    * @param text what the program writes today
    */
   public static void equal(Path file, String text) {
+    equal(Map.of(file, text));
+  }
+
+  /** Compares several texts, and updates all that differ before the test fails. */
+  public static void equal(Map<Path, String> texts) {
+    List<Path> updated = new ArrayList<>();
     try {
-      String before = Files.exists(file) ? Files.readString(file) : "";
-      if (Boolean.getBoolean(REWRITE) && !text.equals(before)) {
-        write(file, text);
-        throw new AssertionError(file + " was written again: look at the difference (git diff)");
+      for (Map.Entry<Path, String> one : new TreeMap<>(texts).entrySet()) {
+        Path file = one.getKey();
+        String expected = Files.exists(file) ? Files.readString(file) : "";
+        if (Boolean.getBoolean(UPDATE) && !one.getValue().equals(expected)) {
+          write(file, one.getValue());
+          updated.add(file);
+        } else {
+          assertThat(one.getValue())
+              .as(file + " (mvn -Pupdate-expected test updates it)")
+              .isEqualTo(expected);
+        }
       }
-      assertThat(text).as(file.toString()).isEqualTo(before);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
+    assertThat(updated).as("updated: look at the difference (git diff)").isEmpty();
   }
 
   private static void write(Path file, String text) throws IOException {

@@ -19,6 +19,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
@@ -71,6 +72,7 @@ class PinsTest {
     }
   }
 
+  @Tag("pinned")
   @ParameterizedTest
   @EnumSource
   void isAsKept(Group group) throws IOException {

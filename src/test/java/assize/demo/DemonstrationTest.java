@@ -2,6 +2,7 @@ package assize.demo;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import assize.Pinned;
 import assize.cli.Main;
 import assize.cli.Terminal;
 import java.io.ByteArrayOutputStream;
@@ -12,6 +13,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -23,22 +25,12 @@ class DemonstrationTest {
 
   @TempDir private Path folder = Path.of("");
 
+  @Tag("pinned")
   @ParameterizedTest
   @ValueSource(strings = {"l45-4388", "l41-half-recorded", "q-1187"})
   void isJudgedAsTheReportsShow(String name) throws IOException {
     byte[] page = judge(RULES, name);
-    Path pinned = REPORTS.resolve(name + ".html");
-    if (Boolean.getBoolean("assize.rewrite")) {
-      Files.createDirectories(REPORTS);
-      Files.write(pinned, page);
-      throw new AssertionError(pinned + " was written anew: look at the difference (git diff)");
-    }
-    assertThat(pinned)
-        .as("missing? mvn test -Dtest=DemonstrationTest -Dassize.rewrite=true writes it")
-        .exists();
-    assertThat(Files.readString(pinned))
-        .as(pinned + " is not what the record is judged to be")
-        .isEqualTo(new String(page, StandardCharsets.UTF_8));
+    Pinned.equal(REPORTS.resolve(name + ".html"), new String(page, StandardCharsets.UTF_8));
   }
 
   /** Whoever checks the project out elsewhere gets the same bytes, and no path of that machine. */

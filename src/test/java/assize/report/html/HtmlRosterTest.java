@@ -3,12 +3,14 @@ package assize.report.html;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import assize.Pinned;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -19,16 +21,13 @@ class HtmlRosterTest {
 
   @TempDir private Path folder = Path.of("");
 
+  @Tag("pinned")
   @Test
   void isTheDemonstrationsAsPinned() throws IOException {
     Document page = Jsoup.parse(Files.readString(RosterPages.of(Path.of("rules"), folder)));
     page.outputSettings().prettyPrint(false);
     String main = page.select(".page").outerHtml() + "\n";
-    if (Boolean.getBoolean("assize.rewrite")) {
-      Files.writeString(PINNED, main);
-      throw new AssertionError(PINNED + " was written anew: look at the difference (git diff)");
-    }
-    assertThat(main).isEqualTo(Files.readString(PINNED));
+    Pinned.equal(PINNED, main);
   }
 
   @Test
