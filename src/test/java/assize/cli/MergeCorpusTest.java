@@ -84,8 +84,7 @@ class MergeCorpusTest {
     merge(one, friends, "--write");
     String after = Files.readString(record);
     String written = after.equals(before) ? "" : after;
-    Pinned.equal(
-        Map.of(one.resolve("expected.txt"), said, one.resolve("after.yaml"), written));
+    Pinned.equal(Map.of(one.resolve("expected.txt"), said, one.resolve("after.yaml"), written));
     Ran again = merge(one, friends, "--write");
     assertThat(Files.readString(record)).as("nothing is added twice").isEqualTo(after);
     if (again.exit() == Exit.DONE) {
