@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -74,6 +75,7 @@ class CompletionCommandTest {
         script("bash"));
   }
 
+  @Tag("slow")
   @Test
   void bashCompletesVerbsOptionsWordsAndFiles() throws Exception {
     assertThat(bash("assize", "ju")).containsExactly("judge");
@@ -105,6 +107,7 @@ class CompletionCommandTest {
         .toList();
   }
 
+  @Tag("slow")
   @Test
   void fishCompletesVerbsOptionsWordsAndFiles() throws Exception {
     assertThat(fish("assize ju")).containsExactly("judge");
@@ -116,6 +119,7 @@ class CompletionCommandTest {
   }
 
   /** Zsh completes on a terminal only: here it has to take the script in and know the command. */
+  @Tag("slow")
   @Test
   void zshTakesItIn() throws Exception {
     String file = script("zsh");
@@ -182,6 +186,7 @@ class CompletionCommandTest {
   /**
    * The page is that of man(7): groff, which most systems show pages with, has nothing to warn of.
    */
+  @Tag("slow")
   @Test
   void theManualIsTakenWithoutAWarning() throws Exception {
     Ran ran = Ran.of("manual");

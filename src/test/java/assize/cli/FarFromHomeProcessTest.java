@@ -9,10 +9,12 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The program as a process of its own: exit codes, letters, pipes, and machines set otherwise. */
+@Tag("slow")
 class FarFromHomeProcessTest {
   private static final List<String> TURKISH =
       List.of(

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -103,6 +104,7 @@ class OutputsTest {
     }
   }
 
+  @Tag("slow")
   @Test
   void clearsOnlyPartsOfProcessesThatAreNoMore() throws Exception {
     Process gone = program("1").redirectInput(ProcessBuilder.Redirect.PIPE).start();
@@ -149,6 +151,7 @@ class OutputsTest {
   }
 
   /** Killed at any point, a run leaves each page whole, and the next run clears its parts. */
+  @Tag("slow")
   @ParameterizedTest
   @ValueSource(ints = {1, 17, 40, 41, 42, 43, 60, 82, 83, 84, 85, 100, 125, 126, 127, 140})
   void leavesEachPageOldOrNewWhenKilled(int after) throws Exception {
@@ -175,6 +178,7 @@ class OutputsTest {
     }
   }
 
+  @Tag("slow")
   @Test
   void takesPartsAwayWhenItIsAskedToStop() throws Exception {
     Map<String, String> before = content();

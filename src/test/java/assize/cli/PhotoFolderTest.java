@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -181,6 +182,7 @@ class PhotoFolderTest {
   }
 
   /** Nobody typed the usual folder: in a folder from somebody else, a link there is theirs. */
+  @Tag("slow")
   @Test
   void theUsualFolderIsNoLink() throws Exception {
     Files.createDirectory(bench.at("elsewhere"));

@@ -31,6 +31,7 @@ import org.junit.jupiter.params.provider.EnumSource;
  * <p>A run leaves what it wrote in {@code target/pins}, so that two runs can be compared page by
  * page.
  */
+@Tag("slow")
 class PinsTest {
   private static final Path WORK = Path.of("target/pins");
   private static final Path EXPECTED = Path.of("src/test/pins");

@@ -14,6 +14,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tools.jackson.databind.JsonNode;
@@ -273,6 +274,7 @@ class RosterCommandTest {
     assertThat(Bench.content(out)).isEqualTo(before);
   }
 
+  @Tag("slow")
   @Test
   void clearsWhatAKilledRunLeft() throws Exception {
     Process gone =

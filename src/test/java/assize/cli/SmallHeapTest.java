@@ -18,10 +18,12 @@ import java.util.List;
 import java.util.function.IntFunction;
 import java.util.zip.CRC32;
 import javax.imageio.ImageIO;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Photos as long as photos may be, and made to fill the memory, judged with 512 MB of it. */
+@Tag("slow")
 class SmallHeapTest {
   private static final int LENGTH = 99_000_000;
 

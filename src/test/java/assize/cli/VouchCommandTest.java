@@ -15,6 +15,7 @@ import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -186,6 +187,7 @@ class VouchCommandTest {
   }
 
   /** It would fill this heap several times over if it were held. */
+  @Tag("slow")
   @Test
   void readsAPageInLittleMemory() throws Exception {
     share();

@@ -12,6 +12,7 @@ import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -60,6 +61,7 @@ class CommandsTest {
   }
 
   /** Runs them page by page, beside the demonstration and the two files of the README. */
+  @Tag("slow")
   @Test
   void everyCommandRuns() throws Exception {
     Program program = new Program(folder);

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -52,6 +53,7 @@ class SharingPageTest {
       secret: P8VBB-SADQA-D8YH3-5ADJ7-2BPT4-BC6B6-1BN29-N8B97-R9R8K-YKZA5-WT6S1-02YJ9-3XS0J
       """;
 
+  @Tag("slow")
   @Test
   void theCommandsSayWhatThePageSays(@TempDir Path folder) throws Exception {
     Program program = new Program(folder);

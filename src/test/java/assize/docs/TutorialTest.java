@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -19,6 +20,7 @@ import org.junit.jupiter.api.io.TempDir;
  * yaml add FILE} goes to its end, {@code yaml fill FILE} puts values behind the names of items,
  * {@code diff FILE} changes lines, {@code console} is a command and what it says.
  */
+@Tag("slow")
 class TutorialTest {
   private static final Path PAGE = Path.of("docs/tutorial.md");
   private static final Pattern BLOCK = Pattern.compile("(?ms)^```(\\w+)([^\\n]*)\\n(.*?)^```$");

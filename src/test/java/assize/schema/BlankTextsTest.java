@@ -19,12 +19,14 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** A text that shows nothing is an error where something is called by it, and none where not. */
+@Tag("slow")
 class BlankTextsTest {
   private static final Path FOLDER = Path.of("src/test/resources/assize/shape");
 

@@ -18,12 +18,14 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
  * Files that have every name of the model in them are changed in every place, one at a time: what
  * the reader then reads, the schema does not refuse; what is wrong in shape, both refuse.
  */
+@Tag("slow")
 class MutationsTest {
   private static final Path FOLDER = Path.of("src/test/resources/assize/shape");
 

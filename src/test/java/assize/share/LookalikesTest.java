@@ -26,6 +26,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -34,6 +35,7 @@ import org.junit.jupiter.params.provider.CsvSource;
  * record says, and tries every number of the series. At least as many numbers as the copy says give
  * the very same copy.
  */
+@Tag("slow")
 class LookalikesTest {
   /** The demonstration's own records, with all that they say; of engines every tenth is tried. */
   @ParameterizedTest

@@ -17,11 +17,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Whatever text is given, there is a value or an error, and never an exception. */
+@Tag("slow")
 class AnyTextTest {
   private static final String LETTERS =
       "\t\n\r :,-#[]{}&*!|>'\"%@`?~\\0/.%a\u0000\u202e\ud83d\ude80é";

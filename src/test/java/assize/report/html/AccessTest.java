@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -23,6 +24,7 @@ import org.openqa.selenium.Keys;
  * best practices and the triple-A ones included.
  */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
+@Tag("browser")
 class AccessTest {
   private static final Path AXE = Path.of("src/test/resources/axe/axe.min.js");
 

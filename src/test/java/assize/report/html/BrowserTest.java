@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
@@ -18,6 +19,7 @@ import org.openqa.selenium.Keys;
 
 /** Every report of the demonstration, opened from its file as a reader would. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
+@Tag("browser")
 class BrowserTest {
   /** WCAG 2.2, success criterion 1.4.6, contrast (enhanced), for text of any size. */
   private static final double CONTRAST = 7;

@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -20,6 +21,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** Dossiers of the demonstration, opened from their files and printed. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
+@Tag("browser")
 class DossierBrowserTest {
   /** WCAG 2.2, success criterion 1.4.6, contrast (enhanced), for text of any size. */
   private static final double CONTRAST = 7;

@@ -17,6 +17,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
@@ -28,6 +29,7 @@ import org.openqa.selenium.Keys;
  * A photo fills the window when it is clicked, and goes back to its place, with no script at all.
  */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
+@Tag("browser")
 class EnlargedPhotoTest {
   /** WCAG 2.2, success criterion 2.5.8, target size (minimum), in CSS pixels. */
   private static final double TARGET = 24;

@@ -12,6 +12,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
@@ -21,6 +22,7 @@ import org.openqa.selenium.Keys;
 
 /** What is ticked is what is shown, with a script and without. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
+@Tag("browser")
 class FilterTest {
   /** Combinations that are tried on each page, from a fixed seed. */
   private static final int TRIES = 40;

@@ -11,12 +11,14 @@ import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The motorcycle's book, printed and read back by another program. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
+@Tag("browser")
 class GuidePrintTest {
   /** A4 (ISO 216: 210 by 297 mm), from memory, in inches. */
   private static final double WIDE = 210 / 25.4;

@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
@@ -19,6 +20,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** Every report of the demonstration, printed and read back by another program. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
+@Tag("browser")
 class PrintTest {
   /** A4 (ISO 216: 210 by 297 mm) and US letter (ANSI/ASME Y14.1: 8.5 by 11 in), from memory. */
   private static final List<Sheet> SHEETS =

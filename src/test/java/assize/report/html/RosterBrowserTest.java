@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
@@ -18,6 +19,7 @@ import org.openqa.selenium.Keys;
 
 /** Rosters, opened from their files as a reader would: the demonstration's, and a longer one. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
+@Tag("browser")
 class RosterBrowserTest {
   private static final double CONTRAST = 7;
   private static final double LETTERING = 10.5;

@@ -12,6 +12,7 @@ import java.util.stream.IntStream;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -22,6 +23,7 @@ import org.junit.jupiter.params.provider.MethodSource;
  * {@code target/screenshots}.
  */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
+@Tag("browser")
 class ScreenshotTest {
   private static final Path PICTURES = Path.of("target", "screenshots");
 

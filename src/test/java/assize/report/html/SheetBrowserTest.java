@@ -23,6 +23,7 @@ import java.util.TreeMap;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
@@ -32,6 +33,7 @@ import org.openqa.selenium.Keys;
 
 /** Walk-round sheets of the demonstration, filled in from a file, without a network. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
+@Tag("browser")
 class SheetBrowserTest {
   private static final String LEFT = "return document.querySelector('.tally-left').textContent;";
   private static final String TOLD = "return document.querySelector('.told').textContent;";

@@ -30,6 +30,7 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
@@ -38,6 +39,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** The sheet's own reader and writer of records, in a browser, held to the program's reader. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
+@Tag("browser")
 class SheetWritingTest {
   /** Texts that a careless writer of YAML gets wrong. */
   private static final List<String> HOSTILE =

@@ -11,6 +11,7 @@ import java.util.function.IntFunction;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
@@ -19,6 +20,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** Pages of a stranger's files in a browser that runs scripts: nothing runs, nothing is loaded. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
+@Tag("browser")
 class StrangerBrowserTest {
   private Browser browser;
 
