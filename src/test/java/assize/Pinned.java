@@ -53,7 +53,9 @@ public final class Pinned {
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
-    assertThat(updated).as("updated: look at the difference (git diff)").isEmpty();
+    if (!updated.isEmpty()) {
+      throw new AssertionError("updated " + updated + ": look at the difference (git diff)");
+    }
   }
 
   private static void write(Path file, String text) throws IOException {
