@@ -2,54 +2,38 @@ package assize;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.tngtech.archunit.core.domain.JavaClass;
-import com.tngtech.archunit.core.domain.JavaMethod;
-import com.tngtech.archunit.core.importer.ClassFileImporter;
-import java.lang.reflect.AnnotatedElement;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.Tag;
-import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Holds the tags of DEVELOPERS.md, by which the build selects tests. */
 class TagsTest {
-  private static final String BROWSER = "assize.report.html.Browser";
+  private static final Path SOURCES = Path.of("src/test/java");
 
-  /** Returns the test classes that the build runs by their names. */
-  private static List<JavaClass> tests() {
-    return new ClassFileImporter()
-        .importPackages("assize").stream()
-            .filter(it -> it.getSimpleName().endsWith("Test"))
-            .toList();
-  }
-
-  @Test
-  void aClassThatUsesTheBrowserSaysSo() {
-    List<Class<?>> users =
-        tests().stream()
-            .filter(
-                it ->
-                    it.getDirectDependenciesFromSelf().stream()
-                        .anyMatch(to -> to.getTargetClass().getName().equals(BROWSER)))
-            .<Class<?>>map(JavaClass::reflect)
-            .toList();
-    assertThat(users).isNotEmpty().allMatch(it -> isTagged("browser", it));
-  }
-
-  @Test
-  void aTestWithAnExpectedFileSaysSo() {
-    List<JavaMethod> users =
-        tests().stream()
-            .flatMap(it -> it.getMethods().stream())
-            .filter(
-                it ->
-                    it.getMethodCallsFromSelf().stream()
-                        .anyMatch(call -> call.getTargetOwner().isEquivalentTo(Pinned.class)))
-            .toList();
-    assertThat(users).isNotEmpty().allMatch(it -> isTagged("pinned", it.reflect()));
-  }
-
-  private static boolean isTagged(String tag, AnnotatedElement at) {
-    return Stream.of(at.getAnnotationsByType(Tag.class)).anyMatch(it -> it.value().equals(tag));
+  @ParameterizedTest
+  @CsvSource({"browser, Browser\\.", "pinned, Pinned\\.equal"})
+  void aTestHasTheTagOfWhatItUses(String tag, String use) throws IOException {
+    Pattern uses = Pattern.compile("\\b" + use);
+    List<Path> users = new ArrayList<>();
+    List<Path> untagged = new ArrayList<>();
+    try (Stream<Path> all = Files.walk(SOURCES)) {
+      for (Path file : all.filter(it -> it.toString().endsWith("Test.java")).toList()) {
+        String source = Files.readString(file);
+        if (uses.matcher(source).find()) {
+          users.add(file);
+          if (!source.contains("@Tag(\"" + tag + "\")")) {
+            untagged.add(file);
+          }
+        }
+      }
+    }
+    assertThat(users).isNotEmpty();
+    assertThat(untagged).as("without the tag " + tag).isEmpty();
   }
 }

@@ -244,6 +244,7 @@ class RosterCommandTest {
     assertThat(index()).contains("judged by B standard");
   }
 
+  @Tag("slow")
   @Test
   void listsThousandsInOrder() throws IOException {
     folder = base.resolve("many");

@@ -8,12 +8,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** Goes to each limit of the page, and one past it: only there is it said, in the page's words. */
+@Tag("slow")
 class LimitsPageTest {
   private static final Path PAGE = Path.of("docs/limits.md");
 

@@ -24,11 +24,13 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** A judgment is the same whatever was judged before it by the same rule set. */
+@Tag("slow")
 class ReusedJudgeTest {
   private static final Path RULES = Path.of("rules");
 

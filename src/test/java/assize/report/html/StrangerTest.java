@@ -13,6 +13,7 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
@@ -24,6 +25,7 @@ import org.junit.jupiter.params.provider.EnumSource;
  * held against the same pages with a harmless text in each field.
  */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
+@Tag("slow")
 class StrangerTest {
   /** Shown as it stands, but in notes, where it is emphasis. */
   private static final String QUIET = "*Quiet*";
