@@ -88,7 +88,10 @@ final class Browser implements AutoCloseable {
             .usingAnyFreePort()
             .build();
     options.setScriptTimeout(PATIENCE);
-    return new Browser(new ChromeDriver(service, options));
+    Browser browser = new Browser(new ChromeDriver(service, options));
+    // A window without a screen is not always the active one, and only there does :focus apply.
+    browser.cdp("Emulation.setFocusEmulationEnabled", Map.of("enabled", true));
+    return browser;
   }
 
   /** Finds a program; skips the test without it, except where CI is true. */
