@@ -2,9 +2,9 @@ package assize.schema;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import assize.Pinned;
 import assize.record.VehicleRecord;
 import assize.ruleset.RuleSetShapes;
-import assize.Pinned;
 import com.networknt.schema.InputFormat;
 import com.networknt.schema.SchemaLocation;
 import com.networknt.schema.SchemaRegistry;
