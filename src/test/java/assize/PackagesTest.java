@@ -41,14 +41,16 @@ class PackagesTest {
     MAY_IMPORT.put("evidence", Set.of("text", "date", "aspect"));
     Set<String> facts = and(basis, "aspect", "evidence");
     MAY_IMPORT.put("ruleset", facts);
+    MAY_IMPORT.put("production", and(facts, "ruleset"));
     MAY_IMPORT.put("record", and(facts, "ruleset"));
     MAY_IMPORT.put("judgment", and(facts, "ruleset", "record"));
     MAY_IMPORT.put("edit", and(facts, "ruleset", "record"));
     MAY_IMPORT.put("merge", and(facts, "ruleset", "record", "edit"));
-    MAY_IMPORT.put("lint", and(facts, "ruleset", "record", "judgment"));
-    MAY_IMPORT.put("judge", and(facts, "ruleset", "record", "judgment"));
-    MAY_IMPORT.put("standing", and(facts, "ruleset", "record", "judgment", "judge"));
-    MAY_IMPORT.put("editions", and(facts, "ruleset", "record", "judgment", "judge", "standing"));
+    MAY_IMPORT.put("lint", and(facts, "ruleset", "production", "record", "judgment"));
+    MAY_IMPORT.put("judge", and(facts, "ruleset", "production", "record", "judgment"));
+    MAY_IMPORT.put("standing", and(facts, "ruleset", "production", "record", "judgment", "judge"));
+    MAY_IMPORT.put(
+        "editions", and(facts, "ruleset", "production", "record", "judgment", "judge", "standing"));
     MAY_IMPORT.put("photo", Set.of("text", "diagnostic"));
     MAY_IMPORT.put("shell", Set.of());
     MAY_IMPORT.put("share", and(facts, "ruleset", "record", "judgment", "judge"));
@@ -58,6 +60,7 @@ class PackagesTest {
         and(
             facts,
             "ruleset",
+            "production",
             "record",
             "judgment",
             "judge",

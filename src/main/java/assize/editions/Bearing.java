@@ -8,11 +8,11 @@ import assize.evidence.Claim;
 import assize.evidence.Grade;
 import assize.evidence.Scope;
 import assize.evidence.Source;
+import assize.production.ScopeAttributes;
+import assize.production.VehicleAttribute;
 import assize.ruleset.AspectRule;
 import assize.ruleset.Item;
 import assize.ruleset.RuleSet;
-import assize.standing.Asking;
-import assize.standing.Question;
 import java.util.ArrayDeque;
 import java.util.Collections;
 import java.util.Comparator;
@@ -54,7 +54,7 @@ final class Bearing {
     SAME_COLOR,
     WORD,
     ASPECT,
-    QUESTION,
+    ATTRIBUTE,
     DATED
   }
 
@@ -92,7 +92,7 @@ final class Bearing {
   }
 
   private void note(Item item, Scope scope) {
-    Asking.by(scope).forEach(it -> note(item, By.QUESTION, it));
+    ScopeAttributes.of(scope).attributes().forEach(it -> note(item, By.ATTRIBUTE, it));
     if (scope.buildDays().findAny().isPresent()) {
       note(item, By.DATED, "");
     }
@@ -217,9 +217,9 @@ final class Bearing {
     return found(By.ASPECT, aspect);
   }
 
-  /** Returns items that ask a question of vehicles. */
-  Set<String> asking(Question question) {
-    return found(By.QUESTION, question);
+  /** Returns items that ask for an attribute of vehicles. */
+  Set<String> asking(VehicleAttribute attribute) {
+    return found(By.ATTRIBUTE, attribute);
   }
 
   /**
@@ -227,7 +227,7 @@ final class Bearing {
    */
   Set<String> numbered(String table) {
     Set<String> dated = found(By.DATED, "");
-    Set<String> asking = found(By.QUESTION, new Question.OfNumber(table));
+    Set<String> asking = found(By.ATTRIBUTE, new VehicleAttribute.OfNumber(table));
     return dated.containsAll(asking) ? dated : together(dated, asking, all -> all);
   }
 

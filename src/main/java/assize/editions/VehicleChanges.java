@@ -1,13 +1,13 @@
 package assize.editions;
 
 import assize.date.DayWords;
+import assize.production.VehicleAttribute;
 import assize.ruleset.Model;
 import assize.ruleset.NumberTable;
 import assize.ruleset.NumberTable.Entry;
 import assize.ruleset.NumberTable.Reserved;
 import assize.ruleset.NumberTable.Series;
 import assize.ruleset.RuleSet;
-import assize.standing.Question;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -43,15 +43,15 @@ final class VehicleChanges {
                   Optional.of(new Value.Days(both.before().built())),
                   Optional.of(new Value.Days(both.after().built())));
             });
-    named(changes, Part.PLANT, before.plants(), after.plants(), new Question.OfPlant());
-    named(changes, Part.MARKET, before.markets(), after.markets(), new Question.OfMarket());
+    named(changes, Part.PLANT, before.plants(), after.plants(), new VehicleAttribute.OfPlant());
+    named(changes, Part.MARKET, before.markets(), after.markets(), new VehicleAttribute.OfMarket());
     new Differences(changes, Part.EQUIPMENT)
         .each(
             before.equipment(),
             after.equipment(),
             id -> id,
             name -> name,
-            id -> bearing.asking(new Question.OfEquipment(id)),
+            id -> bearing.asking(new VehicleAttribute.OfEquipment(id)),
             (of, both) -> of.words("name", false, both.before(), both.after()));
     new Differences(changes, Part.NUMBERS)
         .each(
@@ -68,7 +68,7 @@ final class VehicleChanges {
       Part part,
       Map<String, String> old,
       Map<String, String> now,
-      Question question) {
+      VehicleAttribute question) {
     new Differences(changes, part)
         .each(
             old,

@@ -4,6 +4,7 @@ import assize.date.DaySet;
 import assize.date.DaySpan;
 import assize.evidence.Kleene;
 import assize.evidence.Scope;
+import assize.production.NumberPart;
 import assize.record.VehicleRecord;
 import assize.ruleset.Model;
 import assize.ruleset.NumberTable;
@@ -99,28 +100,23 @@ public final class VehicleFacts implements Scope.Facts {
 
   @Override
   public Kleene hasNumber(String table, String from, String to) {
+    Scope.Numbers range = new Scope.Numbers(table, from, to);
     Optional<NumberTable> known = Optional.ofNullable(rules.numbers().get(table));
     List<Kleene> answers =
         known.stream()
             .flatMap(
                 it ->
                     vehicle.possibleNumbers(table).stream()
-                        .map(number -> Kleene.of(isWithin(it, number, from, to))))
+                        .map(number -> Kleene.of(isWithin(it, number, range))))
             .distinct()
             .toList();
     return answers.size() == 1 ? answers.get(0) : Kleene.UNKNOWN;
   }
 
-  private static boolean isWithin(NumberTable table, String number, String from, String to) {
+  private static boolean isWithin(NumberTable table, String number, Scope.Numbers range) {
     for (Series series : table.series()) {
       OptionalLong own = series.numberOf(number);
-      OptionalLong least = series.numberOf(from);
-      OptionalLong most = series.numberOf(to);
-      if (own.isPresent()
-          && least.isPresent()
-          && most.isPresent()
-          && least.getAsLong() <= own.getAsLong()
-          && own.getAsLong() <= most.getAsLong()) {
+      if (own.isPresent() && NumberPart.holds(series, range, own.getAsLong())) {
         return true;
       }
     }

@@ -6,6 +6,8 @@ import assize.diagnostic.Diagnostic;
 import assize.evidence.Claim;
 import assize.evidence.Kleene;
 import assize.evidence.Manner;
+import assize.production.Production;
+import assize.production.VehicleKind;
 import assize.ruleset.AspectRule;
 import assize.ruleset.Item;
 import assize.ruleset.RuleSet;
@@ -37,8 +39,8 @@ final class ClaimWithinClaim implements Doubt {
   }
 
   private static Stream<Diagnostic> in(Item item, RuleSet rules) {
-    List<Vehicle> vehicles =
-        Vehicles.of(item, rules).stream()
+    List<VehicleKind> vehicles =
+        Production.of(rules, item).byDays().stream()
             .filter(it -> item.scope().holds(it) != Kleene.NO)
             .toList();
     return item.aspects().stream()
@@ -70,18 +72,19 @@ final class ClaimWithinClaim implements Doubt {
     return claim.values().stream().map(Expectation::key).collect(Collectors.toSet());
   }
 
-  private static boolean liesWithin(Claim narrow, Claim wide, List<Vehicle> vehicles) {
-    List<Vehicle> few = vehicles.stream().filter(it -> speaks(narrow, it)).toList();
-    List<Vehicle> many = vehicles.stream().filter(it -> speaks(wide, it)).toList();
-    boolean within = !few.isEmpty() && few.size() < many.size() && many.containsAll(few);
+  private static boolean liesWithin(Claim narrow, Claim wide, List<VehicleKind> vehicles) {
+    List<VehicleKind> few = vehicles.stream().filter(it -> speaks(narrow, it)).toList();
+    List<VehicleKind> many = vehicles.stream().filter(it -> speaks(wide, it)).toList();
+    boolean within =
+        !few.isEmpty() && few.size() < many.size() && few.stream().allMatch(it -> speaks(wide, it));
     return within && !last(many).isAfter(last(few));
   }
 
-  private static boolean speaks(Claim claim, Vehicle vehicle) {
+  private static boolean speaks(Claim claim, VehicleKind vehicle) {
     return claim.scope().holds(vehicle) != Kleene.NO;
   }
 
-  private static LocalDate last(List<Vehicle> some) {
+  private static LocalDate last(List<VehicleKind> some) {
     return some.stream().map(it -> it.days().last()).max(LocalDate::compareTo).orElseThrow();
   }
 

@@ -6,6 +6,8 @@ import assize.date.DaySpan;
 import assize.evidence.Claim;
 import assize.evidence.Kleene;
 import assize.evidence.Manner;
+import assize.production.Production;
+import assize.production.VehicleKind;
 import assize.ruleset.AspectRule;
 import assize.ruleset.Item;
 import assize.ruleset.RuleSet;
@@ -48,16 +50,16 @@ public record Coverage(Item item, List<OfAspect> aspects) {
 
   /** Looks at one item. */
   public static Coverage of(Item item, RuleSet rules) {
-    List<Vehicle> all = Vehicles.of(item, rules);
+    List<VehicleKind> all = Production.of(rules, item).byDays();
     return new Coverage(
         item, item.aspects().stream().map(rule -> aspect(item, rule, rules, all)).toList());
   }
 
-  private static OfAspect aspect(Item item, AspectRule rule, RuleSet rules, List<Vehicle> all) {
+  private static OfAspect aspect(Item item, AspectRule rule, RuleSet rules, List<VehicleKind> all) {
     Map<String, List<Stretch>> byModel = new LinkedHashMap<>();
     rules.models().keySet().forEach(model -> byModel.put(model, new ArrayList<>()));
-    Map<List<Object>, List<Vehicle>> alike = new LinkedHashMap<>();
-    for (Vehicle one : all) {
+    Map<List<Object>, List<VehicleKind>> alike = new LinkedHashMap<>();
+    for (VehicleKind one : all) {
       alike.computeIfAbsent(List.of(one.model(), one.days()), it -> new ArrayList<>()).add(one);
     }
     alike
@@ -65,7 +67,7 @@ public record Coverage(Item item, List<OfAspect> aspects) {
         .forEach(
             some ->
                 add(
-                    byModel.getOrDefault(some.get(0).model(), new ArrayList<>()),
+                    byModel.getOrDefault(some.get(0).model().orElseThrow(), new ArrayList<>()),
                     new Stretch(some.get(0).days(), reach(item, rule, some))));
     return new OfAspect(rule.aspect(), byModel);
   }
@@ -80,8 +82,8 @@ public record Coverage(Item item, List<OfAspect> aspects) {
     }
   }
 
-  private static Reach reach(Item item, AspectRule rule, List<Vehicle> alike) {
-    List<Vehicle> needed =
+  private static Reach reach(Item item, AspectRule rule, List<VehicleKind> alike) {
+    List<VehicleKind> needed =
         alike.stream().filter(it -> item.scope().holds(it) != Kleene.NO).toList();
     if (needed.isEmpty()) {
       return Reach.NONE_NEEDED;
@@ -94,17 +96,17 @@ public record Coverage(Item item, List<OfAspect> aspects) {
   }
 
   /** Says whether some claim says what is right for a vehicle, or that the item is not there. */
-  static boolean isCovered(Item item, AspectRule rule, Vehicle vehicle) {
+  static boolean isCovered(Item item, AspectRule rule, VehicleKind vehicle) {
     return rule.claims().stream().anyMatch(claim -> speaks(claim, vehicle))
         || isToBeAbsent(item, vehicle);
   }
 
-  private static boolean speaks(Claim claim, Vehicle vehicle) {
+  private static boolean speaks(Claim claim, VehicleKind vehicle) {
     return claim.manner() != Manner.RULES_OUT && claim.scope().holds(vehicle) != Kleene.NO;
   }
 
   /** Says whether the item should not be there at all: then nothing else is said of it. */
-  private static boolean isToBeAbsent(Item item, Vehicle vehicle) {
+  private static boolean isToBeAbsent(Item item, VehicleKind vehicle) {
     return item.aspects().stream()
         .filter(rule -> rule.aspect() == Aspect.PRESENT)
         .flatMap(rule -> rule.claims().stream())

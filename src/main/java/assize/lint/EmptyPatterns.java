@@ -9,8 +9,8 @@ import assize.date.DaySpan;
 import assize.diagnostic.Code;
 import assize.diagnostic.Diagnostic;
 import assize.evidence.Claim;
-import assize.evidence.Kleene;
 import assize.evidence.Scope;
+import assize.production.Production;
 import assize.ruleset.Item;
 import assize.ruleset.RuleSet;
 import java.util.List;
@@ -70,10 +70,7 @@ final class EmptyPatterns implements Doubt {
     }
     List<Scope> scopes = List.of(item.scope(), claim.scope());
     List<DaySpan> windows =
-        Vehicles.of(scopes, rules).stream()
-            .filter(it -> scopes.stream().allMatch(scope -> scope.holds(it) != Kleene.NO))
-            .map(it -> window(code, it.days()))
-            .toList();
+        Production.within(rules, scopes).map(it -> window(code, it.days())).toList();
     if (windows.isEmpty() || windows.stream().anyMatch(code::canMean)) {
       return Optional.empty();
     }

@@ -3,6 +3,7 @@ package assize.lint;
 import assize.diagnostic.Code;
 import assize.diagnostic.Diagnostic;
 import assize.evidence.Scope;
+import assize.production.ScopeAttributes;
 import assize.ruleset.Item;
 import assize.ruleset.NumberTable;
 import assize.ruleset.NumberTable.Series;
@@ -31,8 +32,8 @@ final class NumbersOutside implements Doubt {
 
   private static Stream<Diagnostic> in(Item item, Scope scope, Span at, RuleSet rules) {
     List<Diagnostic> found = new ArrayList<>();
-    Asked.by(List.of(scope))
-        .numbers()
+    ScopeAttributes.of(scope)
+        .ranges()
         .forEach(
             (table, ranges) ->
                 Optional.ofNullable(rules.numbers().get(table))
@@ -48,7 +49,7 @@ final class NumbersOutside implements Doubt {
 
   /** Says whether a condition asks for such numbers. */
   static boolean isFaulty(Scope scope, RuleSet rules) {
-    return Asked.by(List.of(scope)).numbers().entrySet().stream()
+    return ScopeAttributes.of(scope).ranges().entrySet().stream()
         .anyMatch(
             asked ->
                 Optional.ofNullable(rules.numbers().get(asked.getKey()))

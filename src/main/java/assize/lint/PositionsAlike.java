@@ -6,10 +6,9 @@ import assize.aspect.Expectation;
 import assize.diagnostic.Code;
 import assize.diagnostic.Diagnostic;
 import assize.evidence.Claim;
-import assize.evidence.Kleene;
-import assize.evidence.Scope;
 import assize.measure.Ciede2000;
 import assize.measure.Lab;
+import assize.production.Production;
 import assize.ruleset.AspectRule;
 import assize.ruleset.Item;
 import assize.ruleset.RuleSet;
@@ -76,9 +75,9 @@ final class PositionsAlike implements Doubt {
   }
 
   private static boolean meet(Item item, Said a, Said b, RuleSet rules) {
-    List<Scope> scopes = List.of(item.scope(), a.claim.scope(), b.claim.scope());
-    return Vehicles.of(scopes, rules).stream()
-        .anyMatch(it -> scopes.stream().allMatch(scope -> scope.holds(it) != Kleene.NO));
+    return Production.within(rules, List.of(item.scope(), a.claim.scope(), b.claim.scope()))
+        .findAny()
+        .isPresent();
   }
 
   private static Diagnostic say(Item item, AspectRule rule, Said earlier, Said later) {

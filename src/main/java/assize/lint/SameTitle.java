@@ -2,8 +2,7 @@ package assize.lint;
 
 import assize.diagnostic.Code;
 import assize.diagnostic.Diagnostic;
-import assize.evidence.Kleene;
-import assize.evidence.Scope;
+import assize.production.Production;
 import assize.ruleset.Area;
 import assize.ruleset.Item;
 import assize.ruleset.RuleSet;
@@ -36,9 +35,7 @@ final class SameTitle implements Doubt {
   }
 
   private static boolean meet(Item a, Item b, RuleSet rules) {
-    List<Scope> scopes = List.of(a.scope(), b.scope());
-    return Vehicles.of(scopes, rules).stream()
-        .anyMatch(it -> scopes.stream().allMatch(scope -> scope.holds(it) != Kleene.NO));
+    return Production.within(rules, List.of(a.scope(), b.scope())).findAny().isPresent();
   }
 
   private static Diagnostic say(Item first, Item second) {

@@ -3,6 +3,8 @@ package assize.lint;
 import assize.diagnostic.Code;
 import assize.diagnostic.Diagnostic;
 import assize.evidence.Kleene;
+import assize.production.Production;
+import assize.production.VehicleKind;
 import assize.ruleset.Item;
 import assize.ruleset.RuleSet;
 import java.util.ArrayList;
@@ -21,8 +23,8 @@ final class UncoveredVehicles implements Doubt {
   }
 
   private static Optional<Diagnostic> in(Item item, RuleSet rules) {
-    List<Vehicle> applies =
-        Vehicles.of(item, rules).stream()
+    List<VehicleKind> applies =
+        Production.of(rules, item).byDays().stream()
             .filter(it -> item.scope().holds(it) != Kleene.NO)
             .toList();
     return applies.stream()
@@ -39,18 +41,18 @@ final class UncoveredVehicles implements Doubt {
         .map(it -> say(item, it));
   }
 
-  private static boolean isCovered(Item item, Vehicle vehicle) {
+  private static boolean isCovered(Item item, VehicleKind vehicle) {
     return item.aspects().stream().anyMatch(rule -> Coverage.isCovered(item, rule, vehicle));
   }
 
-  private static Diagnostic say(Item item, Vehicle vehicle) {
+  private static Diagnostic say(Item item, VehicleKind vehicle) {
     return Diagnostic.of(
             Code.UNCOVERED_VEHICLES,
             item.at(),
             "item \""
                 + item.id()
                 + "\" applies, but no claim says what is right, on model \""
-                + vehicle.model()
+                + vehicle.model().orElseThrow()
                 + "\" "
                 + words(vehicle)
                 + "built "
@@ -61,7 +63,7 @@ final class UncoveredVehicles implements Doubt {
         .about(item.id());
   }
 
-  private static String words(Vehicle vehicle) {
+  private static String words(VehicleKind vehicle) {
     List<String> words = new ArrayList<>();
     vehicle.market().ifPresent(it -> words.add("for the market \"" + it + "\""));
     vehicle.plant().ifPresent(it -> words.add("of the plant \"" + it + "\""));
@@ -71,14 +73,14 @@ final class UncoveredVehicles implements Doubt {
     vehicle
         .numbers()
         .forEach(
-            (table, it) ->
+            (table, parts) ->
                 words.add(
                     "with the "
                         + table
                         + " number "
-                        + it.series().prefix()
-                        + it.number()
-                        + it.series().suffix()));
+                        + parts.get(0).series().prefix()
+                        + parts.get(0).first()
+                        + parts.get(0).series().suffix()));
     return words.isEmpty() ? "" : String.join(", ", words) + ", ";
   }
 }

@@ -3,8 +3,8 @@ package assize.lint;
 import assize.diagnostic.Code;
 import assize.diagnostic.Diagnostic;
 import assize.evidence.Claim;
-import assize.evidence.Kleene;
 import assize.evidence.Scope;
+import assize.production.Production;
 import assize.ruleset.Item;
 import assize.ruleset.RuleSet;
 import java.util.List;
@@ -38,8 +38,7 @@ final class UnreachableItem implements Doubt {
   }
 
   private static boolean isEmpty(List<Scope> scopes, RuleSet rules) {
-    return Vehicles.of(scopes, rules).stream()
-        .noneMatch(it -> scopes.stream().allMatch(scope -> scope.holds(it) != Kleene.NO));
+    return Production.within(rules, scopes).findAny().isEmpty();
   }
 
   private static Diagnostic say(Item item, Claim claim, RuleSet rules) {

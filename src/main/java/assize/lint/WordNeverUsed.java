@@ -4,6 +4,8 @@ import assize.aspect.Aspect;
 import assize.diagnostic.Code;
 import assize.diagnostic.Diagnostic;
 import assize.evidence.Scope;
+import assize.production.ScopeAttributes;
+import assize.production.VehicleAttribute;
 import assize.ruleset.AspectRule;
 import assize.ruleset.NumberTable;
 import assize.ruleset.RuleSet;
@@ -33,7 +35,7 @@ final class WordNeverUsed implements Doubt {
                             .flatMap(rule -> rule.claims().stream())
                             .map(claim -> claim.scope())))
             .toList();
-    Asked asked = Asked.by(scopes);
+    ScopeAttributes asked = ScopeAttributes.of(scopes);
     Set<Aspect> aspects =
         rules
             .items()
@@ -46,7 +48,7 @@ final class WordNeverUsed implements Doubt {
             .anyMatch(series -> series.plant().isPresent());
     return Stream.of(
             rules.equipment().keySet().stream()
-                .filter(it -> !asked.equipment().contains(it))
+                .filter(it -> !asked.contains(new VehicleAttribute.OfEquipment(it)))
                 .map(
                     it ->
                         say(
@@ -58,12 +60,16 @@ final class WordNeverUsed implements Doubt {
             unused(rules, "finishes", rules.finishes().keySet(), aspects.contains(Aspect.FINISH)),
             unused(
                 rules, "materials", rules.materials().keySet(), aspects.contains(Aspect.MATERIAL)),
-            unused(rules, "markets", rules.markets().keySet(), !asked.markets().isEmpty()),
+            unused(
+                rules,
+                "markets",
+                rules.markets().keySet(),
+                asked.contains(new VehicleAttribute.OfMarket())),
             unused(
                 rules,
                 "plants",
                 rules.plants().keySet(),
-                numbersTellPlant || !asked.plants().isEmpty()))
+                numbersTellPlant || asked.contains(new VehicleAttribute.OfPlant())))
         .flatMap(it -> it);
   }
 

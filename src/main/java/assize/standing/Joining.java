@@ -1,5 +1,7 @@
 package assize.standing;
 
+import assize.production.AttributeValue;
+import assize.production.VehicleAttribute;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -10,11 +12,11 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 
 /**
- * Descriptions of vehicles, joined until no two of them differ in one answer alone: always the
+ * Descriptions of vehicles, joined until no two of them differ in one attribute alone: always the
  * first that can be with the first after it that it can be joined with.
  *
- * <p>Two can be joined where all their answers but those to one question are the same. Each is
- * found by what is left of it without one of its answers, so that finding the next takes about as
+ * <p>Two can be joined where all their values but those of one attribute are the same. Each is
+ * found by what is left of it without one of its values, so that finding the next takes about as
  * long however many there are.
  */
 final class Joining {
@@ -22,12 +24,13 @@ final class Joining {
 
   private final TreeMap<Integer, Coded> left = new TreeMap<>();
   private final Map<List<Integer>, NavigableSet<Integer>> byRest = new HashMap<>();
-  private final Map<Map.Entry<Question, Set<String>>, Integer> numbers = new HashMap<>();
+  private final Map<Map.Entry<VehicleAttribute, Set<AttributeValue>>, Integer> numbers =
+      new HashMap<>();
 
   /**
    * A description.
    *
-   * @param rests for each question the numbers of all other answers, the question's own left out
+   * @param rests for each attribute the numbers of all other values, its own left out
    */
   private record Coded(Vehicles vehicles, List<List<Integer>> rests) {}
 
@@ -36,7 +39,7 @@ final class Joining {
   /**
    * Joins them; the order is that of the first in each.
    *
-   * @param some all of which answer the same questions in the same order
+   * @param some all of which have values for the same attributes in the same order
    */
   static List<Vehicles> of(List<Vehicles> some) {
     Joining joining = new Joining();
@@ -69,14 +72,15 @@ final class Joining {
   }
 
   private List<List<Integer>> rests(Vehicles one) {
-    List<Integer> answers = new ArrayList<>();
-    for (Map.Entry<Question, Set<String>> answer : one.answers().entrySet()) {
-      Map.Entry<Question, Set<String>> key = Map.entry(answer.getKey(), answer.getValue());
-      answers.add(numbers.computeIfAbsent(key, it -> numbers.size()));
+    List<Integer> values = new ArrayList<>();
+    for (Map.Entry<VehicleAttribute, Set<AttributeValue>> value : one.values().entrySet()) {
+      Map.Entry<VehicleAttribute, Set<AttributeValue>> key =
+          Map.entry(value.getKey(), value.getValue());
+      values.add(numbers.computeIfAbsent(key, it -> numbers.size()));
     }
     List<List<Integer>> rests = new ArrayList<>();
-    for (int i = 0; i < answers.size(); i++) {
-      List<Integer> rest = new ArrayList<>(answers);
+    for (int i = 0; i < values.size(); i++) {
+      List<Integer> rest = new ArrayList<>(values);
       rest.set(i, LEFT_OUT);
       rests.add(rest);
     }

@@ -2,6 +2,10 @@ package assize.standing;
 
 import assize.date.DaySpan;
 import assize.evidence.Scope;
+import assize.production.AttributeValue;
+import assize.production.Production;
+import assize.production.VehicleAttribute;
+import assize.production.VehicleKind;
 import assize.ruleset.Model;
 import assize.ruleset.RuleSet;
 import java.time.LocalDate;
@@ -14,13 +18,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.stream.Stream;
 
 /** Something told of every kind of vehicle and every day of production, what is alike together. */
 final class Layout {
-  private static final Question MODEL = new Question.OfModel();
+  private static final VehicleAttribute MODEL = new VehicleAttribute.OfModel();
 
   /** A day like any other, where no date is asked for. */
   private static final LocalDate ANY = LocalDate.EPOCH;
@@ -46,16 +49,19 @@ final class Layout {
    * @return nothing where there are too many kinds
    */
   static <T> Optional<List<Group<T>>> of(
-      List<RuleSet> editions, Collection<Scope> scopes, Function<Case, Optional<T>> tells) {
+      List<RuleSet> editions, Collection<Scope> scopes, Function<Scope.Facts, Optional<T>> tells) {
     RuleSet rules = editions.get(editions.size() - 1);
+    Production production = Production.of(rules, scopes);
+    List<VehicleAttribute> attributes = production.attributes();
     List<DaySpan> stretches = stretches(editions, scopes);
-    return Kinds.of(rules, Asked.by(scopes))
+    return production
+        .kinds()
         .map(
             kinds -> {
-              Map<List<Optional<T>>, List<Map<Question, String>>> alike = new LinkedHashMap<>();
-              for (Map<Question, String> kind : kinds) {
+              Map<List<Optional<T>>, List<VehicleKind>> alike = new LinkedHashMap<>();
+              for (VehicleKind kind : kinds) {
                 List<Optional<T>> told =
-                    stretches.stream().map(days -> tells.apply(new Case(kind, day(days)))).toList();
+                    stretches.stream().map(days -> tells.apply(kind.builtOn(day(days)))).toList();
                 alike.computeIfAbsent(told, it -> new ArrayList<>()).add(kind);
               }
               List<Group<T>> groups = new ArrayList<>();
@@ -64,7 +70,7 @@ final class Layout {
                     DaySpan window = window(editions, some);
                     List<Told<T>> within = within(stretches, told, window);
                     if (!within.isEmpty()) {
-                      groups.add(new Group<>(joined(some, kinds), window, within));
+                      groups.add(new Group<>(joined(attributes, some, kinds), window, within));
                     }
                   });
               return groups;
@@ -77,28 +83,17 @@ final class Layout {
 
   /** Returns days that no scope tells apart, one stretch after another. */
   private static List<DaySpan> stretches(List<RuleSet> editions, Collection<Scope> scopes) {
-    TreeSet<LocalDate> starts = new TreeSet<>(Set.of(LocalDate.MIN));
-    Stream.concat(
+    return Production.days(
+        Stream.concat(
             scopes.stream().flatMap(Scope::buildDays),
-            editions.stream().flatMap(rules -> rules.models().values().stream()).map(Model::built))
-        .forEach(
-            span -> {
-              starts.add(span.first());
-              if (!span.openEnd()) {
-                starts.add(span.last().plusDays(1));
-              }
-            });
-    List<DaySpan> stretches = new ArrayList<>();
-    for (LocalDate from : starts) {
-      LocalDate next = starts.higher(from);
-      stretches.add(new DaySpan(from, next == null ? LocalDate.MAX : next.minusDays(1)));
-    }
-    return stretches;
+            editions.stream()
+                .flatMap(rules -> rules.models().values().stream())
+                .map(Model::built)));
   }
 
-  private static DaySpan window(List<RuleSet> editions, List<Map<Question, String>> kinds) {
+  private static DaySpan window(List<RuleSet> editions, List<VehicleKind> kinds) {
     return kinds.stream()
-        .flatMap(kind -> Stream.ofNullable(kind.get(MODEL)))
+        .flatMap(kind -> kind.model().stream())
         .flatMap(
             id -> editions.stream().flatMap(rules -> Stream.ofNullable(rules.models().get(id))))
         .map(Model::built)
@@ -129,35 +124,38 @@ final class Layout {
     return within;
   }
 
-  /** Joins kinds into as few descriptions as one fact at a time allows. */
+  /** Joins kinds into as few descriptions as one attribute at a time allows. */
   private static List<Vehicles> joined(
-      List<Map<Question, String>> some, List<Map<Question, String>> all) {
+      List<VehicleAttribute> attributes, List<VehicleKind> some, List<VehicleKind> all) {
     List<Vehicles> joined =
         Joining.of(
             some.stream()
                 .map(
                     kind -> {
-                      Map<Question, Set<String>> answers = new LinkedHashMap<>();
-                      kind.forEach((question, answer) -> answers.put(question, Set.of(answer)));
-                      return new Vehicles(answers);
+                      Map<VehicleAttribute, Set<AttributeValue>> values = new LinkedHashMap<>();
+                      kind.values(attributes)
+                          .forEach((attribute, value) -> values.put(attribute, Set.of(value)));
+                      return new Vehicles(values);
                     })
                 .toList());
-    return joined.stream().map(one -> one.without(possible(one, all))).toList();
+    return joined.stream().map(one -> one.without(possible(attributes, one, all))).toList();
   }
 
-  /** Returns what vehicles of the same models may answer to each question. */
-  private static Map<Question, Set<String>> possible(
-      Vehicles vehicles, List<Map<Question, String>> all) {
-    Map<Question, Set<String>> possible = new HashMap<>();
-    Set<String> models = vehicles.answers().getOrDefault(MODEL, Set.of());
-    for (Map<Question, String> kind : all) {
-      String model = kind.get(MODEL);
-      kind.forEach(
-          (question, answer) -> {
-            if (question.equals(MODEL) || model == null || models.contains(model)) {
-              possible.computeIfAbsent(question, it -> new LinkedHashSet<>()).add(answer);
-            }
-          });
+  /** Returns what vehicles of the same models may have for each attribute. */
+  private static Map<VehicleAttribute, Set<AttributeValue>> possible(
+      List<VehicleAttribute> attributes, Vehicles vehicles, List<VehicleKind> all) {
+    Map<VehicleAttribute, Set<AttributeValue>> possible = new HashMap<>();
+    Set<AttributeValue> models = vehicles.values().getOrDefault(MODEL, Set.of());
+    for (VehicleKind kind : all) {
+      boolean isOfThese =
+          kind.model().map(AttributeValue.Named::new).map(models::contains).orElse(true);
+      kind.values(attributes)
+          .forEach(
+              (attribute, value) -> {
+                if (attribute.equals(MODEL) || isOfThese) {
+                  possible.computeIfAbsent(attribute, it -> new LinkedHashSet<>()).add(value);
+                }
+              });
     }
     return possible;
   }

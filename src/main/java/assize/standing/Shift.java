@@ -107,7 +107,7 @@ public record Shift(List<Vehicles> vehicles, DaySpan window, List<Days> days) {
   }
 
   private static Optional<Held> held(
-      Edition edition, Aspect aspect, Case one, Map<List<Claim>, Held> weighed) {
+      Edition edition, Aspect aspect, Scope.Facts one, Map<List<Claim>, Held> weighed) {
     Optional<AspectRule> rule = edition.rule(aspect);
     Optional<List<Claim>> speaking = rule.flatMap(it -> Standing.speaking(edition.item(), it, one));
     return speaking.map(

@@ -44,7 +44,7 @@ public record Standing(AspectRule rule, List<Course> courses, boolean tooMany) {
   }
 
   /** Returns the claims that speak of such a vehicle; nothing where the item does not apply. */
-  static Optional<List<Claim>> speaking(Item item, AspectRule rule, Case one) {
+  static Optional<List<Claim>> speaking(Item item, AspectRule rule, Scope.Facts one) {
     return item.scope().holds(one) == Kleene.YES
         ? Optional.of(
             rule.claims().stream().filter(it -> it.scope().holds(one) == Kleene.YES).toList())

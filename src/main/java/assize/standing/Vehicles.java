@@ -1,5 +1,7 @@
 package assize.standing;
 
+import assize.production.AttributeValue;
+import assize.production.VehicleAttribute;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -8,23 +10,23 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * Vehicles that give one of these answers to each of these questions; without any question, all
+ * Vehicles that have one of these values for each of these attributes; without any attribute, all
  * vehicles.
  */
-public record Vehicles(Map<Question, Set<String>> answers) {
+public record Vehicles(Map<VehicleAttribute, Set<AttributeValue>> values) {
   public Vehicles {
-    Map<Question, Set<String>> copy = new LinkedHashMap<>();
-    answers.forEach(
-        (question, some) ->
-            copy.put(question, Collections.unmodifiableSet(new LinkedHashSet<>(some))));
-    answers = Collections.unmodifiableMap(copy);
+    Map<VehicleAttribute, Set<AttributeValue>> copy = new LinkedHashMap<>();
+    values.forEach(
+        (attribute, some) ->
+            copy.put(attribute, Collections.unmodifiableSet(new LinkedHashSet<>(some))));
+    values = Collections.unmodifiableMap(copy);
   }
 
-  /** Returns both together where they differ in the answers to one question alone. */
+  /** Returns both together where they differ in the values of one attribute alone. */
   Optional<Vehicles> joined(Vehicles other) {
-    Question differing = null;
-    for (Map.Entry<Question, Set<String>> one : answers.entrySet()) {
-      if (!one.getValue().equals(other.answers.get(one.getKey()))) {
+    VehicleAttribute differing = null;
+    for (Map.Entry<VehicleAttribute, Set<AttributeValue>> one : values.entrySet()) {
+      if (!one.getValue().equals(other.values.get(one.getKey()))) {
         if (differing != null) {
           return Optional.empty();
         }
@@ -34,16 +36,16 @@ public record Vehicles(Map<Question, Set<String>> answers) {
     if (differing == null) {
       return Optional.of(this);
     }
-    Map<Question, Set<String>> both = new LinkedHashMap<>(answers);
-    Set<String> all = new LinkedHashSet<>(answers.getOrDefault(differing, Set.of()));
-    all.addAll(other.answers.getOrDefault(differing, Set.of()));
+    Map<VehicleAttribute, Set<AttributeValue>> both = new LinkedHashMap<>(values);
+    Set<AttributeValue> all = new LinkedHashSet<>(values.getOrDefault(differing, Set.of()));
+    all.addAll(other.values.getOrDefault(differing, Set.of()));
     both.put(differing, all);
     return Optional.of(new Vehicles(both));
   }
 
-  /** Leaves out each question whose every possible answer is among those given. */
-  Vehicles without(Map<Question, Set<String>> possible) {
-    Map<Question, Set<String>> kept = new LinkedHashMap<>(answers);
+  /** Leaves out each attribute whose every possible value is among those given. */
+  Vehicles without(Map<VehicleAttribute, Set<AttributeValue>> possible) {
+    Map<VehicleAttribute, Set<AttributeValue>> kept = new LinkedHashMap<>(values);
     kept.entrySet()
         .removeIf(one -> one.getValue().containsAll(possible.getOrDefault(one.getKey(), Set.of())));
     return new Vehicles(kept);

@@ -2,6 +2,8 @@ package assize.standing;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import assize.production.AttributeValue;
+import assize.production.VehicleAttribute;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -34,18 +36,20 @@ class JoiningTest {
 
   /** Returns how many kinds a description is of. */
   private static int size(Vehicles one) {
-    return one.answers().values().stream().mapToInt(Set::size).reduce(1, (a, b) -> a * b);
+    return one.values().values().stream().mapToInt(Set::size).reduce(1, (a, b) -> a * b);
   }
 
   /** Every way of having some equipment. */
   private static List<Vehicles> kinds(int equipment) {
     List<Vehicles> kinds = new ArrayList<>();
     for (int bits = 0; bits < 1 << equipment; bits++) {
-      Map<Question, Set<String>> answers = new LinkedHashMap<>();
+      Map<VehicleAttribute, Set<AttributeValue>> values = new LinkedHashMap<>();
       for (int i = 0; i < equipment; i++) {
-        answers.put(new Question.OfEquipment("e" + i), Set.of((bits >> i & 1) == 0 ? "yes" : "no"));
+        values.put(
+            new VehicleAttribute.OfEquipment("e" + i),
+            Set.of(new AttributeValue.Fitted((bits >> i & 1) == 0)));
       }
-      kinds.add(new Vehicles(answers));
+      kinds.add(new Vehicles(values));
     }
     return kinds;
   }

@@ -6,8 +6,12 @@ import static org.assertj.core.api.Assertions.within;
 import assize.date.DaySpan;
 import assize.editions.Yard;
 import assize.evidence.DisputeState;
+import assize.evidence.Scope;
 import assize.judge.WithoutVehicle;
 import assize.judgment.AspectJudgment;
+import assize.production.AttributeValue;
+import assize.production.ScopeAttributes;
+import assize.production.VehicleAttribute;
 import assize.ruleset.AspectRule;
 import assize.ruleset.Item;
 import assize.ruleset.RuleSet;
@@ -61,7 +65,9 @@ class StandingTest {
     assertThat(color.courses()).hasSize(2);
     AspectJudgment x1 = color.courses().get(0).stands().get(0).outcome().orElseThrow();
     assertThat(color.courses().get(0).vehicles())
-        .containsExactly(new Vehicles(Map.of(new Question.OfModel(), Set.of("X1"))));
+        .containsExactly(
+            new Vehicles(
+                Map.of(new VehicleAttribute.OfModel(), Set.of(new AttributeValue.Named("X1")))));
     assertThat(x1.dispute()).isEqualTo(DisputeState.DISPUTED);
     assertThat(x1.conflict()).isEqualTo(0.45, within(1e-9));
     assertThat(x1.positions().get(0).belief()).isEqualTo(0.45 / 0.55, within(1e-9));
@@ -80,7 +86,10 @@ class StandingTest {
             course ->
                 assertThat(course.vehicles())
                     .containsExactly(
-                        new Vehicles(Map.of(new Question.OfEquipment("heater"), Set.of("yes")))));
+                        new Vehicles(
+                            Map.of(
+                                new VehicleAttribute.OfEquipment("heater"),
+                                Set.of(new AttributeValue.Fitted(true))))));
   }
 
   /** The deluxe model alone bears numbers of these two ranges, and always one of them. */
@@ -97,8 +106,8 @@ class StandingTest {
                         .anyMatch(claim -> claim.scope().toString().contains("L45-4160")))
             .findFirst()
             .orElseThrow();
-    Set<Question> asked = Asking.by(item.aspects().get(0).claims().get(0).scope());
-    assertThat(asked).contains(new Question.OfNumber("chassis"));
+    ScopeAttributes asked = ScopeAttributes.of(item.aspects().get(0).claims().get(0).scope());
+    assertThat(asked.attributes()).contains(new VehicleAttribute.OfNumber("chassis"));
     List<Vehicles> all =
         Standing.of(truck, WithoutVehicle.by(truck), item, item.aspects().get(0)).courses().stream()
             .flatMap(course -> course.vehicles().stream())
@@ -106,15 +115,21 @@ class StandingTest {
     assertThat(all)
         .anyMatch(
             one ->
-                one.answers()
-                    .getOrDefault(new Question.OfNumber("chassis"), Set.of())
-                    .equals(Set.of("L45-4160..L45-5187")));
+                one.values()
+                    .getOrDefault(new VehicleAttribute.OfNumber("chassis"), Set.of())
+                    .equals(Set.of(range("L45-4160", "L45-5187"))));
     assertThat(all)
         .noneMatch(
             one ->
-                one.answers()
-                    .getOrDefault(new Question.OfNumber("chassis"), Set.of())
-                    .contains("L45-4160..L45-5187,L45-4001..L45-4159"));
+                one
+                    .values()
+                    .getOrDefault(new VehicleAttribute.OfNumber("chassis"), Set.of())
+                    .stream()
+                    .anyMatch(value -> ((AttributeValue.Within) value).ranges().size() > 1));
+  }
+
+  private static AttributeValue range(String from, String to) {
+    return new AttributeValue.Within(List.of(new Scope.Numbers("chassis", from, to)));
   }
 
   @Test

@@ -8,13 +8,13 @@ import assize.date.DayWords;
 import assize.evidence.Scope;
 import assize.measure.Lab;
 import assize.measure.Swatch;
+import assize.production.ScopeAttributes;
+import assize.production.VehicleAttribute;
 import assize.report.view.GuideView.ColorEntry;
 import assize.report.view.GuideView.Fact;
 import assize.report.view.GuideView.WordEntry;
 import assize.ruleset.Item;
 import assize.ruleset.RuleSet;
-import assize.standing.Asking;
-import assize.standing.Question;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -37,7 +37,7 @@ final class GuideWordViews {
                 model ->
                     new WordEntry(model.id(), model.name(), DayWords.of(model.built()), List.of()))
             .toList(),
-        asked(rules.equipment(), Question.OfEquipment::new),
+        asked(rules.equipment(), VehicleAttribute.OfEquipment::new),
         named(rules.plants()),
         named(rules.markets()));
   }
@@ -49,7 +49,7 @@ final class GuideWordViews {
   }
 
   private List<WordEntry> asked(
-      Map<String, String> names, java.util.function.Function<String, Question> question) {
+      Map<String, String> names, java.util.function.Function<String, VehicleAttribute> question) {
     return names.entrySet().stream()
         .map(
             one ->
@@ -62,7 +62,8 @@ final class GuideWordViews {
                             scopes(item)
                                 .anyMatch(
                                     scope ->
-                                        Asking.by(scope).contains(question.apply(one.getKey()))))))
+                                        ScopeAttributes.of(scope)
+                                            .contains(question.apply(one.getKey()))))))
         .toList();
   }
 

@@ -2,9 +2,10 @@ package assize.report.view;
 
 import assize.date.DayWords;
 import assize.evidence.Scope;
+import assize.production.AttributeValue;
+import assize.production.VehicleAttribute;
 import assize.ruleset.NumberTable;
 import assize.ruleset.RuleSet;
-import assize.standing.Question;
 import assize.standing.Vehicles;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -13,6 +14,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** For which vehicles, in short words: a book lists the whole names. */
 final class VehicleWords {
@@ -35,40 +37,48 @@ final class VehicleWords {
 
   private String of(Vehicles vehicles) {
     List<String> parts = new ArrayList<>();
-    vehicles.answers().forEach((question, answers) -> parts.add(answered(question, answers)));
+    vehicles.values().forEach((attribute, values) -> parts.add(words(attribute, values)));
     return String.join(", ", parts);
   }
 
-  private String answered(Question question, Set<String> answers) {
-    return question.match(
-        new Question.Cases<String>() {
+  private String words(VehicleAttribute attribute, Set<AttributeValue> values) {
+    return attribute.match(
+        new VehicleAttribute.Cases<String>() {
           @Override
-          public String ofModel(Question.OfModel it) {
-            return models(answers);
+          public String ofModel(VehicleAttribute.OfModel it) {
+            return models(names(values));
           }
 
           @Override
-          public String ofMarket(Question.OfMarket it) {
-            return markets(answers);
+          public String ofMarket(VehicleAttribute.OfMarket it) {
+            return markets(names(values));
           }
 
           @Override
-          public String ofPlant(Question.OfPlant it) {
-            return plants(answers);
+          public String ofPlant(VehicleAttribute.OfPlant it) {
+            return plants(names(values));
           }
 
           @Override
-          public String ofEquipment(Question.OfEquipment it) {
-            return equipment(it.equipment(), answers.contains("yes"));
+          public String ofEquipment(VehicleAttribute.OfEquipment it) {
+            return equipment(it.equipment(), values.contains(new AttributeValue.Fitted(true)));
           }
 
           @Override
-          public String ofNumber(Question.OfNumber it) {
-            return answers.stream()
-                .map(answer -> numbers(it.table(), answer))
+          public String ofNumber(VehicleAttribute.OfNumber it) {
+            return each(values, AttributeValue.Within.class)
+                .map(value -> numbers(it.table(), value))
                 .collect(Collectors.joining(" or "));
           }
         });
+  }
+
+  private static List<String> names(Set<AttributeValue> values) {
+    return each(values, AttributeValue.Named.class).map(AttributeValue.Named::id).toList();
+  }
+
+  private static <T> Stream<T> each(Set<AttributeValue> values, Class<T> kind) {
+    return values.stream().filter(kind::isInstance).map(kind::cast);
   }
 
   private String models(Collection<String> some) {
@@ -91,10 +101,12 @@ final class VehicleWords {
     return Optional.ofNullable(rules.numbers().get(id)).map(NumberTable::name).orElse(id);
   }
 
-  private String numbers(String table, String answer) {
-    return answer.isEmpty()
+  private String numbers(String table, AttributeValue.Within number) {
+    return number.ranges().isEmpty()
         ? table(table) + " outside of those ranges"
-        : table(table) + " " + answer.replace("..", " to ").replace(",", ", within ");
+        : number.ranges().stream()
+            .map(range -> range.from() + " to " + range.to())
+            .collect(Collectors.joining(", within ", table(table) + " ", ""));
   }
 
   /** Returns names up to their first comma, where that leaves them apart. */

@@ -1,9 +1,10 @@
-package assize.lint;
+package assize.production;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
 import assize.evidence.Kleene;
 import assize.evidence.Scope;
+import assize.lint.Doubt;
 import assize.ruleset.Item;
 import assize.ruleset.RuleSet;
 import assize.ruleset.RuleSetReader;
@@ -13,7 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-class VehiclesTest {
+class ProductionTest {
   private static final String RULES =
       """
       rule_set: small
@@ -76,7 +77,7 @@ class VehiclesTest {
     RuleSet rules = rules(conditions);
     Scope scope = item(rules).scope();
     assertThat(
-            Vehicles.of(List.of(scope), rules).stream()
+            Production.of(rules, List.of(scope)).byDays().stream()
                 .anyMatch(it -> scope.holds(it) == Kleene.YES))
         .isEqualTo(exists);
   }
@@ -94,7 +95,7 @@ class VehiclesTest {
             (RULES + "        equipment: [heater" + all + "]\n")
                 .replace("tilt: Tilt", "tilt: Tilt" + equipment));
     Scope scope = item(rules).scope();
-    List<Vehicle> some = Vehicles.of(List.of(scope), rules);
+    List<VehicleKind> some = Production.of(rules, List.of(scope)).byDays();
     assertThat(some).hasSize(2);
     assertThat(some).allMatch(it -> scope.holds(it) == Kleene.UNKNOWN);
     assertThat(Doubt.all(rules).stream().map(it -> it.code().id()))
