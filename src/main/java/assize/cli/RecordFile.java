@@ -5,7 +5,7 @@ import assize.diagnostic.Diagnostic;
 import assize.merge.Merged;
 import assize.text.Fingerprint;
 import assize.text.Sha256;
-import assize.yaml.RecordText;
+import assize.yaml.Document;
 import java.io.Closeable;
 import java.io.IOException;
 import java.nio.channels.FileChannel;
@@ -38,7 +38,7 @@ final class RecordFile {
           inputs.report(List.of(changed(merged)), false);
           return false;
         }
-        String mark = RecordText.isMarked(before) ? "\uFEFF" : "";
+        String mark = Document.isMarked(before) ? "\uFEFF" : "";
         outputs.stageOwn(real, mark + merged.applied().edited().text());
         if (!isWhatWasRead(Files.readAllBytes(real), merged)) {
           inputs.report(List.of(changed(merged)), false);

@@ -12,7 +12,7 @@ import assize.report.view.WalkViews;
 import assize.ruleset.RuleSet;
 import assize.table.TableWriter;
 import assize.text.SourceFile;
-import assize.yaml.RecordText;
+import assize.yaml.Document;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -61,7 +61,7 @@ final class SheetCommand implements Callable<Integer> {
   }
 
   /** A vehicle to look at, and the record that answers go into. */
-  private record Sheet(Judgment judgment, RecordText text, String file) {}
+  private record Sheet(Judgment judgment, Document text, String file) {}
 
   /** What a sheet is written as: said by the ending of its file. */
   private enum Form {
@@ -138,9 +138,9 @@ final class SheetCommand implements Callable<Integer> {
   }
 
   private static String page(Sheet sheet) {
-    RecordText text = sheet.text();
+    Document text = sheet.text();
     return HtmlSheet.render(
-        SheetViews.of(sheet.judgment(), sheet.file(), text.text(), text.marked(), text.outline()));
+        SheetViews.of(sheet.judgment(), sheet.file(), text.text(), text.marked(), text.root()));
   }
 
   private Optional<Sheet> ofRecord() {
@@ -155,7 +155,7 @@ final class SheetCommand implements Callable<Integer> {
             .map(Inputs.Judged::judgment);
     return judged.flatMap(
         it ->
-            RecordText.read(path, RecordFiles.shown(path))
+            Document.read(path, RecordFiles.shown(path))
                 .value()
                 .map(text -> new Sheet(it, text, nameOf(path))));
   }
@@ -174,7 +174,7 @@ final class SheetCommand implements Callable<Integer> {
     SourceFile text = new SourceFile(file, RecordHead.of(record));
     return new Sheet(
         Judge.judge(rules, record, Optional.empty()),
-        RecordText.parse(text).value().orElseThrow(),
+        Document.parse(text).value().orElseThrow(),
         file);
   }
 

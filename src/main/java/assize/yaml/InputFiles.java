@@ -70,7 +70,7 @@ public final class InputFiles {
                 new Loaded(
                     it,
                     new Fingerprint(name, Sha256.of(bytes), bytes.length),
-                    RecordText.isMarked(bytes)));
+                    Document.isMarked(bytes)));
   }
 
   /** Reads the one file of a rule set, or all files of its folder, {@code rules.yaml} first. */

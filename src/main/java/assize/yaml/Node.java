@@ -8,6 +8,14 @@ import java.util.function.Function;
 public sealed interface Node {
   Span at();
 
+  /** Says whether it is a group or a list in brackets, and not in lines. */
+  default boolean isInBrackets() {
+    Span at = at();
+    return !(this instanceof Scalar)
+        && at.start() < at.end()
+        && "{[".indexOf(at.file().text().charAt(at.start())) >= 0;
+  }
+
   /** Returns what it is, in words, for "a list is written where one word is wanted". */
   String kind();
 
@@ -74,6 +82,11 @@ public sealed interface Node {
       return style == Style.PLAIN && (text.isEmpty() || text.equals("~"));
     }
 
+    /** Says whether nothing is written, not even a tilde. */
+    public boolean isEmptyPlace() {
+      return isNothing() && at.start() == at.end();
+    }
+
     /** Returns where a part of the text stands: exactly where that can be told, else the whole. */
     public Span part(int offset, int length) {
       String written = at.text();
@@ -119,6 +132,17 @@ public sealed interface Node {
       return value instanceof Scalar scalar
           && scalar.isNothing()
           && (next >= text.length() || text.charAt(next) != ':');
+    }
+
+    /** Returns where the colon behind the name stands; -1 where it has none. */
+    public int colon() {
+      return isBare() ? -1 : key.at().file().text().indexOf(':', key.at().end());
+    }
+
+    /** Returns where a value stands, or would stand: behind the colon, or behind a bare name. */
+    public int behind() {
+      int colon = colon();
+      return colon < 0 ? key.at().end() : colon + 1;
     }
 
     /** Returns where to point: at the value, or at the name if nothing is written. */

@@ -3,7 +3,7 @@ package assize.report.html;
 import assize.aspect.Control;
 import assize.report.view.SheetView;
 import assize.report.view.WalkView;
-import assize.text.Outline;
+import assize.yaml.Node;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -40,7 +40,7 @@ final class SheetData {
         + ",\"marked\":"
         + sheet.marked()
         + ",\"tree\":"
-        + outline(sheet.outline())
+        + tree(sheet.tree())
         + ",\"reasons\":"
         + list(sheet.reasons(), SheetData::text)
         + ",\"bands\":"
@@ -84,41 +84,36 @@ final class SheetData {
    * Returns places in a short form: a text as its bounds, with its value where that is not what
    * stands there; nothing, a group and a list as objects.
    */
-  private String outline(Outline outline) {
-    return outline.match(
-        text -> {
-          String written = sheet.text().substring(text.start(), text.end());
-          String bounds = "[" + text.start() + "," + text.end();
-          return bounds + (written.equals(text.value()) ? "]" : "," + text(text.value()) + "]");
-        },
-        nothing -> "{\"n\":" + nothing.end() + "}",
-        group ->
-            "{\"at\":["
-                + group.start()
-                + ","
-                + group.end()
-                + "],\"g\":"
-                + list(group.parts(), this::part)
-                + "}",
-        several ->
-            "{\"at\":["
-                + several.start()
-                + ","
-                + several.end()
-                + "],\"l\":"
-                + list(several.parts(), this::outline)
-                + "}");
+  private String tree(Node node) {
+    return node.match(
+        group -> "{\"at\":" + bounds(node) + "],\"g\":" + list(group.entries(), this::entry) + "}",
+        list -> "{\"at\":" + bounds(node) + "],\"l\":" + list(list.nodes(), this::tree) + "}",
+        text ->
+            text.isEmptyPlace()
+                ? nothing(text.at().end())
+                : text.at().text().equals(text.text())
+                    ? bounds(text) + "]"
+                    : bounds(text) + "," + text(text.text()) + "]");
   }
 
-  private String part(Outline.Part part) {
+  private static String bounds(Node node) {
+    return "[" + node.at().start() + "," + node.at().end();
+  }
+
+  private static String nothing(int at) {
+    return "{\"n\":" + at + "}";
+  }
+
+  private String entry(Node.Entry entry) {
+    boolean isEmpty = entry.value() instanceof Node.Scalar value && value.isEmptyPlace();
     return "["
-        + text(part.name())
+        + text(entry.name())
         + ","
-        + part.at()
+        + entry.key().at().start()
         + ","
-        + part.colon()
+        + entry.colon()
         + ","
-        + outline(part.value())
+        + (isEmpty ? nothing(entry.behind()) : tree(entry.value()))
         + "]";
   }
 

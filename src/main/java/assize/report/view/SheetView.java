@@ -1,7 +1,7 @@
 package assize.report.view;
 
 import assize.aspect.Control;
-import assize.text.Outline;
+import assize.yaml.Node;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -13,7 +13,7 @@ import java.util.Set;
  * @param file how the record is called where it is saved
  * @param text the record's text
  * @param marked whether a byte order mark stands before it
- * @param outline where everything in it stands
+ * @param tree where everything in it stands
  * @param by who looks, as the record says; empty where it does not
  * @param on when
  * @param reasons for departures that the standard allows
@@ -27,7 +27,7 @@ public record SheetView(
     String file,
     String text,
     boolean marked,
-    Outline.Group outline,
+    Node.Mapping tree,
     String by,
     String on,
     List<String> reasons,

@@ -9,8 +9,8 @@ import assize.record.VehicleRecord;
 import assize.ruleset.AspectRule;
 import assize.ruleset.Item;
 import assize.text.Fingerprint;
-import assize.text.Outline;
 import assize.text.Sha256;
+import assize.yaml.Node;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
@@ -26,11 +26,11 @@ public final class SheetViews {
    * Makes a sheet.
    *
    * @param file how the record is called where it is saved
-   * @param text the record's text, and {@code outline} where everything in it stands
+   * @param text the record's text, and {@code tree} where everything in it stands
    * @param marked whether a byte order mark stands before it
    */
   public static SheetView of(
-      Judgment judgment, String file, String text, boolean marked, Outline.Group outline) {
+      Judgment judgment, String file, String text, boolean marked, Node.Mapping tree) {
     VehicleRecord vehicle = judgment.vehicle();
     Map<String, Map<String, Set<String>>> named = new LinkedHashMap<>();
     judgment.rules().items().forEach(item -> named.put(item.id(), named(item)));
@@ -40,7 +40,7 @@ public final class SheetViews {
         file,
         text,
         marked,
-        outline,
+        tree,
         vehicle.judged().flatMap(Judged::by).orElse(""),
         vehicle.judged().flatMap(Judged::on).map(Edtf::text).orElse(""),
         judgment.rules().scale().allow().keySet().stream().sorted().toList(),

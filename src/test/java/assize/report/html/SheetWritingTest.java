@@ -12,9 +12,9 @@ import assize.record.RecordReader;
 import assize.record.VehicleRecord;
 import assize.ruleset.RuleSet;
 import assize.ruleset.RuleSetReader;
-import assize.text.Outline;
 import assize.text.SourceFile;
-import assize.yaml.RecordText;
+import assize.yaml.Document;
+import assize.yaml.Node;
 import assize.yaml.YamlTree;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -164,28 +164,40 @@ class SheetWritingTest {
   }
 
   private static Optional<Object> readByProgram(String text) {
-    return RecordText.parse(new SourceFile("r", text)).value().map(it -> plain(it.outline()));
+    return Document.parse(new SourceFile("r", text)).value().map(it -> plain(it.root()));
   }
 
-  private static Object plain(Outline outline) {
-    return outline.<Object>match(
-        text -> List.of("text", text.value(), (long) text.start(), (long) text.end()),
-        nothing -> List.of("nothing", (long) nothing.end()),
+  private static Object plain(Node node) {
+    return node.<Object>match(
         group ->
             List.of(
                 "group",
-                group.braces(),
-                group.parts().stream()
+                group.isInBrackets(),
+                group.entries().stream()
                     .map(
                         it ->
                             List.of(
-                                it.name(), (long) it.at(), (long) it.colon(), plain(it.value())))
+                                it.name(),
+                                (long) it.key().at().start(),
+                                (long) it.colon(),
+                                plain(it)))
                     .toList()),
-        several ->
+        list ->
             List.of(
                 "list",
-                several.brackets(),
-                several.parts().stream().map(it -> plain(it)).toList()));
+                list.isInBrackets(),
+                list.nodes().stream().map(it -> plain(it)).toList()),
+        text ->
+            text.isEmptyPlace()
+                ? List.of("nothing", (long) text.at().end())
+                : List.of(
+                    "text", text.text(), (long) text.at().start(), (long) text.at().end()));
+  }
+
+  private static Object plain(Node.Entry entry) {
+    return entry.value() instanceof Node.Scalar value && value.isEmptyPlace()
+        ? List.of("nothing", (long) entry.behind())
+        : plain(entry.value());
   }
 
   /** Compares what both read of texts; the page may refuse more than the program, never less. */
@@ -198,7 +210,7 @@ class SheetWritingTest {
       boolean refused = page instanceof String;
       boolean same = refused ? program.isEmpty() || alsoRefused : program.equals(Optional.of(page));
       if (!same) {
-        List<?> why = RecordText.parse(new SourceFile("r", texts.get(i))).diagnostics();
+        List<?> why = Document.parse(new SourceFile("r", texts.get(i))).diagnostics();
         faults.add(
             why + "\n" + texts.get(i) + "\n--> " + page + "\n--> " + program.orElse("refused"));
       }
