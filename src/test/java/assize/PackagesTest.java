@@ -44,7 +44,7 @@ class PackagesTest {
     MAY_IMPORT.put("production", and(facts, "ruleset"));
     MAY_IMPORT.put("record", and(facts, "ruleset"));
     MAY_IMPORT.put("judgment", and(facts, "ruleset", "record"));
-    MAY_IMPORT.put("edit", and(facts, "ruleset", "record"));
+    MAY_IMPORT.put("edit", Set.of("text", "diagnostic", "yaml"));
     MAY_IMPORT.put("merge", and(facts, "ruleset", "record", "edit"));
     MAY_IMPORT.put("lint", and(facts, "ruleset", "production", "record", "judgment"));
     MAY_IMPORT.put("judge", and(facts, "ruleset", "production", "record", "judgment"));

@@ -1,5 +1,6 @@
 package assize.edit;
 
+import assize.yaml.Content;
 import java.util.List;
 
 /**

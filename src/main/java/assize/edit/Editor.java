@@ -2,6 +2,8 @@ package assize.edit;
 
 import assize.text.SourceFile;
 import assize.text.Span;
+import assize.yaml.Content;
+import assize.yaml.Flow;
 import assize.yaml.Node;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -10,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
@@ -22,14 +25,16 @@ final class Editor {
 
   private final Lines lines;
   private final SourceFile file;
+  private final Style style;
   private final List<Piece> pieces = new ArrayList<>();
   private final List<ByHand> byHand = new ArrayList<>();
 
   /** By the group that stands in the text, whatever others say the same. */
   private final Map<Node.Mapping, Layout> layouts = new IdentityHashMap<>();
 
-  Editor(SourceFile file) {
+  Editor(SourceFile file, Style style) {
     this.file = file;
+    this.style = style;
     this.lines = new Lines(file);
   }
 
@@ -45,6 +50,20 @@ final class Editor {
   /** Gathers what makes {@code old} say {@code wanted}; returns what it will say. */
   Content.Group edit(Node.Mapping old, Content.Group wanted) {
     return mapping(old, wanted, List.of());
+  }
+
+  /** Says whether a group has the names of another in their order, and perhaps more behind. */
+  static boolean goesOn(Content.Group group, Content.Group other) {
+    return group.fields().size() >= other.fields().size()
+        && IntStream.range(0, other.fields().size())
+            .allMatch(
+                i -> group.fields().get(i).name().equals(other.fields().get(i).name()));
+  }
+
+  /** Says whether a list begins as another does, and perhaps goes on. */
+  private static boolean goesOn(Content.Items list, Content.Items other) {
+    int size = other.all().size();
+    return list.all().size() >= size && list.all().subList(0, size).equals(other.all());
   }
 
   private Content.Group mapping(Node.Mapping old, Content.Group wanted, List<String> path) {
@@ -68,12 +87,12 @@ final class Editor {
     }
     if (entry.value() instanceof Node.Mapping mapping
         && wanted instanceof Content.Group group
-        && old.asGroup().filter(group::goesOn).isPresent()) {
+        && old.asGroup().filter(it -> goesOn(group, it)).isPresent()) {
       return mapping(mapping, group, path);
     }
     if (entry.value() instanceof Node.Sequence list
         && wanted instanceof Content.Items items
-        && old.asItems().filter(items::goesOn).isPresent()) {
+        && old.asItems().filter(it -> goesOn(items, it)).isPresent()) {
       List<Content> more = items.all().subList(list.nodes().size(), items.all().size());
       return append(list, more, path) ? wanted : old;
     }
@@ -86,10 +105,10 @@ final class Editor {
     int start = old.at().start();
     int end = end(old);
     Layout layout = layout(around);
-    String inline = layout.inline(entry.name(), wanted, isBrackets(around));
+    String inline = layout.flow().of(entry.name(), wanted, around.isInBrackets());
     if (old instanceof Node.Scalar nothing && nothing.isNothing()) {
       int colon = end(entry);
-      if (nothing.text().isEmpty() && !isBrackets(around) && lines.isLast(colon)) {
+      if (nothing.text().isEmpty() && !around.isInBrackets() && lines.isLast(colon)) {
         return put(colon, Stream.of(" " + inline));
       }
       return refuse(path, entry.key().at(), entry.name() + ": " + inline, "nothing stands here");
@@ -102,7 +121,7 @@ final class Editor {
       return refuse(path, entry.key().at(), entry.name() + ": " + inline, REMARKS);
     }
     Optional<Integer> indent = lines.indent(start);
-    if (inLines && !isBrackets(old) && indent.isPresent()) {
+    if (inLines && !old.isInBrackets() && indent.isPresent()) {
       String lineEnd = lines.lineEnd(start);
       Optional<Content.Group> group = wanted.asGroup();
       String text =
@@ -116,7 +135,7 @@ final class Editor {
   }
 
   private boolean add(Node.Mapping old, List<Content.Field> added, List<String> path) {
-    return isBrackets(old) ? addInBrackets(old, added, path) : addInLines(old, added, path);
+    return old.isInBrackets() ? addInBrackets(old, added, path) : addInLines(old, added, path);
   }
 
   private boolean addInLines(Node.Mapping old, List<Content.Field> added, List<String> path) {
@@ -126,7 +145,7 @@ final class Editor {
     Layout layout = layout(old);
     Optional<Integer> indent = lines.indentInList(first);
     int depth = path.size() + 1;
-    boolean brackets = depth > 1 && last.value() instanceof Node.Mapping it && isBrackets(it);
+    boolean brackets = depth > 1 && last.value() instanceof Node.Mapping it && it.isInBrackets();
     boolean isApart = isApart(old);
     List<String> written = new ArrayList<>();
     for (Content.Field one : added) {
@@ -147,7 +166,7 @@ final class Editor {
     Layout layout = layout(old);
     List<String> written =
         added.stream()
-            .map(it -> layout.key(it.name()) + ": " + layout.inline(it.name(), it.value(), true))
+            .map(it -> layout.flow().name(it.name()) + ": " + layout.flow().of(it.name(), it.value(), true))
             .toList();
     if (old.entries().isEmpty()) {
       return put(old.at().start() + 1, Stream.of(String.join(", ", written)));
@@ -158,9 +177,9 @@ final class Editor {
 
   private boolean append(Node.Sequence old, List<Content> more, List<String> path) {
     String name = path.get(path.size() - 1);
-    Layout layout = new Layout(2, false);
-    boolean brackets = isBrackets(old);
-    List<String> inline = more.stream().map(it -> layout.inline(name, it, brackets)).toList();
+    Layout layout = new Layout(2, style.flow(), style);
+    boolean brackets = old.isInBrackets();
+    List<String> inline = more.stream().map(it -> layout.flow().of(name, it, brackets)).toList();
     if (old.nodes().isEmpty()) {
       return put(old.at().start() + 1, Stream.of(String.join(", ", inline)));
     }
@@ -229,14 +248,14 @@ final class Editor {
 
   private Layout laidOut(Node.Mapping group) {
     boolean quoted =
-        isBrackets(group)
+        group.isInBrackets()
             && group.entries().stream().findFirst().filter(it -> isQuoted(it.key())).isPresent();
-    return new Layout(step(group), quoted);
+    return new Layout(step(group), quoted ? Flow.JSON : style.flow(), style);
   }
 
   private int step(Node.Mapping group) {
     for (Node.Entry entry : group.entries()) {
-      if (entry.value() instanceof Node.Mapping below && !isBrackets(below)) {
+      if (entry.value() instanceof Node.Mapping below && !below.isInBrackets()) {
         Optional<Integer> inner = lines.indent(below.entries().get(0).key().at().start());
         Optional<Integer> outer = lines.indent(entry.key().at().start());
         if (inner.isPresent() && outer.isPresent() && inner.get() > outer.get()) {
@@ -259,13 +278,6 @@ final class Editor {
             end(group.entries().get(count - 2)), group.entries().get(count - 1).key().at().start());
   }
 
-  private static boolean isBrackets(Node node) {
-    Span at = node.at();
-    return !(node instanceof Node.Scalar)
-        && at.start() < at.end()
-        && "{[".indexOf(at.file().text().charAt(at.start())) >= 0;
-  }
-
   private int end(Node.Entry entry) {
     if (!(entry.value() instanceof Node.Scalar nothing) || !nothing.isNothing()) {
       return end(entry.value());
@@ -276,7 +288,7 @@ final class Editor {
   }
 
   private int end(Node node) {
-    if (isBrackets(node)) {
+    if (node.isInBrackets()) {
       return node.at().end();
     }
     return node.match(

@@ -1,48 +1,20 @@
 package assize.edit;
 
+import assize.yaml.Content;
+import assize.yaml.Flow;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 
 /**
  * Lays out what is put into a file, as the text around it is laid out.
  *
  * @param step how many spaces each level is indented by
- * @param quoted whether every name and text stands in double quotes, as in JSON
+ * @param flow writes what stands on one line
  */
-record Layout(int step, boolean quoted) {
+record Layout(int step, Flow flow, Style style) {
   /** Longer lines are written in several. */
   private static final int WIDEST = 96;
-
-  /** Observations and pieces of evidence stand two names deep; what is below them is small. */
-  private static final int SMALL_FROM = 3;
-
-  /** Writes a text, list or group on one line. */
-  String inline(String name, Content content, boolean inBrackets) {
-    return content.match(
-        text -> inline(name, text, inBrackets),
-        items ->
-            items.all().stream()
-                .map(it -> inline(name, it, true))
-                .collect(Collectors.joining(", ", "[", "]")),
-        group ->
-            group.fields().stream()
-                .map(it -> key(it.name()) + ": " + inline(it.name(), it.value(), true))
-                .collect(Collectors.joining(", ", "{", "}")));
-  }
-
-  private String inline(String name, Content.Text text, boolean inBrackets) {
-    if (text.isNothing()) {
-      return "~";
-    }
-    return quoted ? Quoting.doubleQuoted(text.text()) : Quoting.of(name, text.text(), inBrackets);
-  }
-
-  /** Writes a name. */
-  String key(String name) {
-    return quoted ? Quoting.doubleQuoted(name) : Quoting.name(name);
-  }
 
   /**
    * Writes a name and what is under it in lines.
@@ -52,8 +24,8 @@ record Layout(int step, boolean quoted) {
    * @param brackets whether a group goes into brackets wherever it fits, as its neighbors do
    */
   List<String> lines(int indent, int depth, Content.Field field, boolean brackets) {
-    String head = " ".repeat(indent) + key(field.name()) + ":";
-    String line = head + " " + inline(field.name(), field.value(), false);
+    String head = " ".repeat(indent) + flow.name(field.name()) + ":";
+    String line = head + " " + flow.of(field.name(), field.value(), false);
     boolean fits = line.length() <= WIDEST && isOneLine(field.value());
     return field
         .value()
@@ -68,7 +40,7 @@ record Layout(int step, boolean quoted) {
                     : list(head, indent + step, depth, field.name(), items),
             group -> {
               boolean small =
-                  depth >= SMALL_FROM && group.fields().stream().noneMatch(Layout::isDeep);
+                  depth >= style.smallFrom() && group.fields().stream().noneMatch(Layout::isDeep);
               if (fits && (brackets || small) || group.fields().isEmpty()) {
                 return List.of(line);
               }
@@ -92,14 +64,14 @@ record Layout(int step, boolean quoted) {
 
   /** Writes one entry of a list in lines. */
   List<String> item(int indent, int depth, String name, Content content) {
-    String line = " ".repeat(indent) + "- " + inline(name, content, false);
+    String line = " ".repeat(indent) + "- " + flow.of(name, content, false);
     Optional<Content.Group> group = content.asGroup().filter(it -> !it.fields().isEmpty());
-    boolean small = name.equals("cover") && line.length() <= WIDEST;
+    boolean small = style.brief().contains(name) && line.length() <= WIDEST;
     if (group.isEmpty() || small) {
       return List.of(line);
     }
     List<String> lines = new ArrayList<>();
-    group.get().fields().forEach(it -> lines.addAll(lines(indent + 2, SMALL_FROM, it, false)));
+    group.get().fields().forEach(it -> lines.addAll(lines(indent + 2, style.smallFrom(), it, false)));
     lines.set(0, " ".repeat(indent) + "- " + lines.get(0).substring(indent + 2));
     return lines;
   }
@@ -114,11 +86,11 @@ record Layout(int step, boolean quoted) {
   /** Returns the lines of a text of several, if each can stand as it is. */
   private Optional<List<String>> block(String text) {
     boolean safe =
-        !quoted
+        !flow.isJson()
             && text.indexOf('\n') > 0
             && !text.endsWith("\n")
             && !text.startsWith(" ")
-            && text.codePoints().allMatch(c -> c == '\n' || Quoting.isSeen(c));
+            && text.codePoints().allMatch(c -> c == '\n' || Flow.isSeen(c));
     return safe ? Optional.of(List.of(text.split("\n", -1))) : Optional.empty();
   }
 

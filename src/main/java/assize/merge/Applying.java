@@ -1,11 +1,11 @@
 package assize.merge;
 
 import assize.edit.ByHand;
-import assize.edit.Content;
+import assize.edit.Change;
 import assize.edit.Edited;
-import assize.edit.Editing;
 import assize.ruleset.RuleSet;
 import assize.text.SourceFile;
+import assize.yaml.Content;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -39,7 +39,7 @@ public final class Applying {
   /** Changes a text, as much as can be done for certain. */
   public static Applied apply(WrittenRecord mine, RuleSet rules, Merge merge) {
     SourceFile file = mine.record().at().file();
-    Optional<Edited> whole = Editing.edit(file, rules, merge.wanted(mine.content()));
+    Optional<Edited> whole = RecordEditing.edit(file, rules, merge.wanted(mine.content()));
     Edited edited = whole.orElseGet(() -> byParts(mine, rules, merge));
     List<Merge.Step> done = new ArrayList<>();
     List<Merge.Step> undone = new ArrayList<>();
@@ -110,8 +110,8 @@ public final class Applying {
 
     private void take(List<Merge.Step> steps) {
       left -= file.text().length();
-      Content.Group more = wanted.with(Merge.changes(steps));
-      Optional<Edited> changed = Editing.edit(file, rules, more);
+      Content.Group more = Change.all(wanted, Merge.changes(steps));
+      Optional<Edited> changed = RecordEditing.edit(file, rules, more);
       if (changed.isPresent()) {
         wanted = more;
         edited = changed.get();
@@ -122,7 +122,7 @@ public final class Applying {
 
     Edited taken() {
       List<ByHand> byHand = new ArrayList<>(edited.byHand());
-      Content.Group whole = wanted.with(Merge.changes(unsure));
+      Content.Group whole = Change.all(wanted, Merge.changes(unsure));
       unsure.stream()
           .map(Merge.Step::path)
           .distinct()
@@ -132,7 +132,7 @@ public final class Applying {
 
     private ByHand unsure(List<String> path, Content value) {
       String name = path.get(path.size() - 1);
-      return new ByHand(path, mine.at(path), name + ": " + Editing.written(name, value), UNSURE);
+      return new ByHand(path, mine.at(path), name + ": " + RecordEditing.written(name, value), UNSURE);
     }
   }
 }

@@ -1,8 +1,8 @@
 package assize.merge;
 
 import assize.aspect.NumberPattern;
-import assize.edit.Content;
 import assize.record.VehicleRecord;
+import assize.yaml.Content;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

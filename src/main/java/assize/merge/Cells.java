@@ -2,13 +2,13 @@ package assize.merge;
 
 import assize.diagnostic.Diagnostic;
 import assize.diagnostic.Result;
-import assize.edit.Content;
-import assize.edit.Editing;
 import assize.record.RecordReader;
 import assize.record.VehicleRecord;
 import assize.ruleset.RuleSet;
 import assize.text.SourceFile;
 import assize.text.Span;
+import assize.yaml.Content;
+import assize.yaml.Flow;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -59,7 +59,7 @@ public final class Cells {
   private void head(WrittenRecord mine) {
     for (String key : List.of("record", "rules", "vehicle", WrittenRecord.EVIDENCE)) {
       Optional<Content> value = mine.content().get(key);
-      value.ifPresent(it -> put(key + ": " + Editing.json(it)));
+      value.ifPresent(it -> put(key + ": " + Flow.JSON.of(key, it, false)));
     }
   }
 
@@ -73,7 +73,7 @@ public final class Cells {
     items.forEach(
         (item, values) -> {
           lines.put(line, values.get(0).at());
-          put("  " + Editing.json(Content.text(item)) + ":");
+          put("  " + Flow.JSON.name(item) + ":");
           for (Cell one : values) {
             lines.put(line, one.at());
             put("    " + one.key() + ": " + one.yaml());

@@ -1,6 +1,7 @@
 package assize.merge;
 
-import assize.edit.Content;
+import assize.edit.Change;
+import assize.yaml.Content;
 import java.util.List;
 import java.util.Optional;
 
@@ -96,12 +97,12 @@ public record Merge(
 
   /** Returns what a record is to say afterwards. */
   Content.Group wanted(Content.Group before) {
-    return before.with(changes(steps));
+    return Change.all(before, changes(steps));
   }
 
-  static List<Content.Change> changes(List<Step> steps) {
+  static List<Change> changes(List<Step> steps) {
     return steps.stream()
-        .map(it -> new Content.Change(it.path(), it.value(), it.isMore()))
+        .map(it -> new Change(it.path(), it.value(), it.isMore()))
         .toList();
   }
 }

@@ -1,11 +1,11 @@
 package assize.merge;
 
-import assize.edit.Content;
 import assize.record.Evidence;
 import assize.record.Trace;
 import assize.record.VehicleRecord;
 import assize.ruleset.Item;
 import assize.ruleset.RuleSet;
+import assize.yaml.Content;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.IdentityHashMap;

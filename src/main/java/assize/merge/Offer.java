@@ -1,9 +1,9 @@
 package assize.merge;
 
-import assize.edit.Content;
 import assize.record.Observation;
-import assize.schema.Field;
 import assize.schema.Field.Merging;
+import assize.schema.Field;
+import assize.yaml.Content;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

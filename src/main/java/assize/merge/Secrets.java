@@ -1,9 +1,9 @@
 package assize.merge;
 
-import assize.edit.Content;
 import assize.record.Observation;
 import assize.record.Secret;
 import assize.record.VehicleRecord;
+import assize.yaml.Content;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;

@@ -1,7 +1,7 @@
 package assize.merge;
 
-import assize.edit.Content;
 import assize.text.Span;
+import assize.yaml.Content;
 
 /**
  * What one record says of one thing.

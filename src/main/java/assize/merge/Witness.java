@@ -1,6 +1,6 @@
 package assize.merge;
 
-import assize.edit.Content;
+import assize.yaml.Content;
 import java.util.List;
 import java.util.Optional;
 

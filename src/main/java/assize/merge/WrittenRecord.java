@@ -1,11 +1,11 @@
 package assize.merge;
 
 import assize.diagnostic.Result;
-import assize.edit.Content;
 import assize.record.Observation;
 import assize.record.VehicleRecord;
 import assize.text.SourceFile;
 import assize.text.Span;
+import assize.yaml.Content;
 import assize.yaml.Node;
 import assize.yaml.YamlTree;
 import java.util.Collections;

@@ -5,8 +5,15 @@ import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
-/** Writes values on one line, so that reading them gives the same again. */
+/**
+ * Writes values on one line, so that every reader of YAML takes them as they are meant: a text as
+ * it is where that is safe, in quotes where it is not (YAML 1.2.2, chapter 7; what version 1.1 took
+ * for numbers, dates and truth values too, from memory). Nothing else puts YAML in quotes.
+ */
 public final class Flow {
+  /** Writes JSON, which YAML reads as well: every name and text in double quotes. */
+  public static final Flow JSON = new Flow(true, Set.of());
+
   /** What other readers of YAML take for something else than a text. */
   private static final Set<String> TRUTH_OR_NOTHING =
       Set.of("y", "n", "yes", "no", "true", "false", "on", "off", "null", "~");
@@ -20,41 +27,89 @@ public final class Flow {
 
   private static final Pattern LIKE_A_DATE = Pattern.compile("[0-9]{4}-[0-9]{1,2}-[0-9]{1,2}.*");
 
-  private Flow() {}
+  private final boolean isJson;
+  private final Set<String> meant;
+
+  private Flow(boolean isJson, Set<String> meant) {
+    this.isJson = isJson;
+    this.meant = Set.copyOf(meant);
+  }
+
+  /**
+   * Writes YAML.
+   *
+   * @param meant names under which a number, a date or a yes or no is meant as such, and stands
+   *     without quotes; such a name itself stands without, too
+   */
+  public static Flow where(Set<String> meant) {
+    return new Flow(false, meant);
+  }
 
   /** Returns a value as it may stand behind a name and its colon. */
   public static String of(Node node) {
-    return of(node, false);
+    return where(Set.of()).of("", Content.of(node), false);
   }
 
-  private static String of(Node node, boolean within) {
-    return node.match(
-        mapping ->
-            mapping.entries().stream()
-                .map(it -> text(it.name(), true) + ": " + of(it.value(), true))
-                .collect(Collectors.joining(", ", "{", "}")),
-        list ->
-            list.nodes().stream()
-                .map(it -> of(it, true))
+  /** Says whether it writes JSON. */
+  public boolean isJson() {
+    return isJson;
+  }
+
+  /**
+   * Writes a text, a list or a group.
+   *
+   * @param name the name that it is written under
+   * @param inBrackets whether commas and brackets around it would end it
+   */
+  public String of(String name, Content content, boolean inBrackets) {
+    return content.match(
+        text -> of(name, text, inBrackets),
+        items ->
+            items.all().stream()
+                .map(it -> of(name, it, true))
                 .collect(Collectors.joining(", ", "[", "]")),
-        scalar -> text(scalar.text(), within));
+        group ->
+            group.fields().stream()
+                .map(it -> name(it.name()) + ": " + of(it.name(), it.value(), true))
+                .collect(Collectors.joining(", ", "{", "}")));
   }
 
-  /** Returns a text, in quotes where it needs them. */
-  public static String text(String text, boolean within) {
-    return isPlain(text, within) && !isMisread(text) ? text : quoted(text);
+  private String of(String name, Content.Text text, boolean inBrackets) {
+    if (text.isNothing()) {
+      return "~";
+    }
+    if (isJson) {
+      return doubleQuoted(text.text());
+    }
+    return meant.contains(name)
+        ? meant(text.text(), inBrackets)
+        : text(text.text(), inBrackets);
+  }
+
+  /** Writes what stands before a colon. */
+  public String name(String name) {
+    return isJson ? doubleQuoted(name) : meant.contains(name) ? name : text(name, true);
+  }
+
+  /**
+   * Returns a text, in quotes where it needs them.
+   *
+   * @param inBrackets whether commas and brackets around it would end it
+   */
+  public static String text(String text, boolean inBrackets) {
+    return isPlain(text, inBrackets) && !isMisread(text) ? text : quoted(text);
   }
 
   /**
    * Returns a value that is no text to those who write it, such as a size: in quotes only where it
    * would end too early.
    */
-  public static String meant(String text, boolean within) {
-    return isPlain(text, within) ? text : quoted(text);
+  public static String meant(String text, boolean inBrackets) {
+    return isPlain(text, inBrackets) ? text : quoted(text);
   }
 
   /** Writes a text in the quotes that change least of it. */
-  public static String quoted(String text) {
+  private static String quoted(String text) {
     boolean simple = text.codePoints().allMatch(Flow::isSeen);
     boolean apostrophe = text.indexOf('\'') >= 0;
     boolean escapes = text.indexOf('"') >= 0 || text.indexOf('\\') >= 0;
@@ -111,7 +166,7 @@ public final class Flow {
   }
 
   /** Says whether a letter can stand in a line as it is. */
-  static boolean isSeen(int c) {
+  public static boolean isSeen(int c) {
     return switch (Character.getType(c)) {
       case Character.CONTROL,
           Character.FORMAT,

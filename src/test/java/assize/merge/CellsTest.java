@@ -3,7 +3,6 @@ package assize.merge;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import assize.diagnostic.Result;
-import assize.edit.Samples;
 import assize.record.RecordReader;
 import assize.record.VehicleRecord;
 import assize.text.SourceFile;

@@ -4,8 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import assize.aspect.Aspect;
 import assize.aspect.Finding;
-import assize.edit.RandomRecords;
-import assize.edit.Samples;
 import assize.record.Observation;
 import assize.record.RecordReader;
 import assize.record.VehicleRecord;

@@ -1,9 +1,9 @@
 package assize.report.text;
 
 import assize.edit.ByHand;
-import assize.edit.Editing;
 import assize.merge.Merge;
 import assize.merge.Merged;
+import assize.merge.RecordEditing;
 import assize.merge.Side;
 import java.util.List;
 
@@ -31,8 +31,8 @@ public final class MergeJson {
   private static void step(Json json, Merge.Step step) {
     String key = key(step.path());
     json.texts("path", step.path())
-        .text("value", Editing.written(key, step.shown()))
-        .orNull("before", step.before().map(it -> Editing.written(key, it.value())))
+        .text("value", RecordEditing.written(key, step.shown()))
+        .orNull("before", step.before().map(it -> RecordEditing.written(key, it.value())))
         .texts("places", step.from().stream().map(it -> it.at().toString()).toList());
   }
 
@@ -40,7 +40,7 @@ public final class MergeJson {
     String key = one.part().key();
     json.text("item", one.part().item())
         .text("key", key)
-        .orNull("mine", one.mine().map(it -> Editing.written(key, it.value())))
+        .orNull("mine", one.mine().map(it -> RecordEditing.written(key, it.value())))
         .orNull("place", one.mine().map(it -> it.at().toString()))
         .objects("theirs", "", one.theirs(), (theirs, side) -> side(theirs, key, side));
   }
@@ -48,7 +48,7 @@ public final class MergeJson {
   private static void side(Json json, String key, Side side) {
     json.text("file", side.from())
         .text("place", side.at().toString())
-        .text("value", Editing.written(key, side.value()));
+        .text("value", RecordEditing.written(key, side.value()));
   }
 
   private static void waiting(Json json, Merge.Waiting one) {
@@ -59,7 +59,7 @@ public final class MergeJson {
   private static void aside(Json json, Merge.Aside one) {
     String key = MergeText.meaning(one.path());
     json.texts("path", one.path())
-        .orNull("mine", one.mine().map(it -> Editing.written(key, it.value())));
+        .orNull("mine", one.mine().map(it -> RecordEditing.written(key, it.value())));
     side(json, key, one.theirs());
   }
 

@@ -1,12 +1,12 @@
 package assize.report.text;
 
 import assize.edit.ByHand;
-import assize.edit.Content;
-import assize.edit.Editing;
 import assize.merge.Merge;
 import assize.merge.Merged;
 import assize.merge.Part;
+import assize.merge.RecordEditing;
 import assize.merge.Side;
+import assize.yaml.Content;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -122,7 +122,7 @@ public final class MergeText {
   }
 
   private static String written(String key, Content value) {
-    String text = Editing.written(key, value);
+    String text = RecordEditing.written(key, value);
     int length = text.codePointCount(0, text.length());
     return length <= WIDEST_VALUE
         ? text

@@ -1,10 +1,13 @@
-package assize.edit;
+package assize.merge;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import assize.edit.Edited;
+import assize.edit.Piece;
 import assize.record.RecordReader;
 import assize.record.VehicleRecord;
 import assize.text.SourceFile;
+import assize.yaml.Content;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -72,11 +75,11 @@ class EditingPropertiesTest {
     read(before);
     Content.Group wanted = Samples.content(before);
     for (Change change : changes(wanted, new Random(seed))) {
-      wanted = wanted.with(change.path(), change.value());
+      wanted = Samples.with(wanted, change.path(), change.value());
     }
     String as = "seed " + seed + "\n" + before;
     Edited edited =
-        Editing.edit(new SourceFile("record.yaml", before), Samples.RULES, wanted)
+        RecordEditing.edit(new SourceFile("record.yaml", before), Samples.RULES, wanted)
             .orElseThrow(() -> new AssertionError(as));
     assertThat(edited.byHand()).as(as).isEmpty();
     assertThat(Samples.content(edited.text())).as(as).isEqualTo(wanted);
@@ -115,7 +118,7 @@ class EditingPropertiesTest {
         .forEach(
             text ->
                 assertThat(
-                        Editing.edit(
+                        RecordEditing.edit(
                                 new SourceFile("r.yaml", text),
                                 Samples.RULES,
                                 Samples.content(text))

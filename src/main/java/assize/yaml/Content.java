@@ -1,16 +1,17 @@
-package assize.edit;
+package assize.yaml;
 
-import assize.yaml.Node;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.stream.IntStream;
 
-/** What is written under a name, whatever the way of writing it. */
+/**
+ * What is written under a name, whatever the way of writing it and wherever it stands. A {@link
+ * Node} always stands somewhere in a text; this is for what two texts both say, which is compared
+ * without its places, and for what is still to be written, which has none.
+ */
 public sealed interface Content {
 
   /** Returns what a person wrote. */
@@ -59,11 +60,6 @@ public sealed interface Content {
   record Items(List<Content> all) implements Content {
     public Items {
       all = List.copyOf(all);
-    }
-
-    /** Says whether it begins as another list does and goes on. */
-    boolean goesOn(Items other) {
-      return all.size() >= other.all.size() && all.subList(0, other.all.size()).equals(other.all);
     }
 
     @Override
@@ -118,77 +114,18 @@ public sealed interface Content {
       return -1;
     }
 
-    /** Returns the same with one name's content changed, or put behind the others. */
-    public Group with(String name, Content value) {
-      return with(List.of(new Change(List.of(name), value)));
-    }
-
-    /**
-     * Returns the same with the content of a place below changed; groups on the way to it that are
-     * missing are made.
-     *
-     * @param path names, the outermost first; at least one
-     */
-    public Group with(List<String> path, Content value) {
-      return with(List.of(new Change(path, value)));
-    }
-
-    /** Returns the same with the content of places below changed, one after another. */
-    public Group with(List<Change> changes) {
-      Map<String, List<Change>> byName = new LinkedHashMap<>();
-      changes.forEach(
-          it -> byName.computeIfAbsent(it.path().get(0), name -> new ArrayList<>()).add(it));
+    /** Returns the same with what is under some names changed, or put behind the others. */
+    public Group with(List<Field> changes) {
       List<Field> changed = new ArrayList<>(fields);
-      byName.forEach(
-          (name, all) -> {
-            int place = place(name);
-            Field field = new Field(name, changed(get(name), all));
-            if (place < 0) {
-              changed.add(field);
-            } else {
-              changed.set(place, field);
-            }
-          });
-      return new Group(changed);
-    }
-
-    /** Returns what stands under a name after changes of it and of what is below it. */
-    private static Content changed(Optional<Content> before, List<Change> changes) {
-      Optional<Content> value = before;
-      List<Content> more = new ArrayList<>();
-      List<Change> below = new ArrayList<>();
-      for (Change one : changes) {
-        if (one.path().size() > 1) {
-          below.add(one.below());
-          continue;
-        }
-        below.clear();
-        if (one.isMore()) {
-          more.addAll(entries(one.value()));
+      for (Field one : changes) {
+        int place = place(one.name());
+        if (place < 0) {
+          changed.add(one);
         } else {
-          more.clear();
-          value = Optional.of(one.value());
+          changed.set(place, one);
         }
       }
-      if (!more.isEmpty()) {
-        more.addAll(0, value.filter(it -> !it.isBlank()).map(Group::entries).orElse(List.of()));
-        value = Optional.of(new Items(more));
-      }
-      return below.isEmpty()
-          ? value.orElseThrow()
-          : value.flatMap(Content::asGroup).orElse(new Group(List.of())).with(below);
-    }
-
-    /** Returns what a list has; a single value stands for a list of it. */
-    private static List<Content> entries(Content content) {
-      return content.asItems().map(Items::all).orElse(List.of(content));
-    }
-
-    /** Says whether it has the names of another group in their order, and perhaps more behind. */
-    boolean goesOn(Group other) {
-      return fields.size() >= other.fields.size()
-          && IntStream.range(0, other.fields.size())
-              .allMatch(i -> fields.get(i).name().equals(other.fields.get(i).name()));
+      return new Group(changed);
     }
 
     @Override
@@ -212,22 +149,6 @@ public sealed interface Content {
     @Override
     public String toString() {
       return "Group" + fields;
-    }
-  }
-
-  /**
-   * A place and what is to stand there.
-   *
-   * @param path names, the outermost first; at least one
-   * @param isMore whether the value is a list that goes behind the entries that stand there
-   */
-  record Change(List<String> path, Content value, boolean isMore) {
-    public Change(List<String> path, Content value) {
-      this(path, value, false);
-    }
-
-    private Change below() {
-      return new Change(path.subList(1, path.size()), value, isMore);
     }
   }
 

@@ -1,5 +1,7 @@
-package assize.edit;
+package assize.merge;
 
+import assize.yaml.Content;
+import assize.yaml.Flow;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -123,7 +125,7 @@ public final class RandomRecords {
     boolean many = random.nextInt(3) == 0;
     String indent = " ".repeat(step * 2);
     List<String> parts = new ArrayList<>();
-    fields.forEach((key, value) -> parts.add(key(key) + ": " + Quoting.of(key, value, true)));
+    fields.forEach((key, value) -> parts.add(key(key) + ": " + RecordEditing.FLOW.of(key, Content.text(value), true)));
     String head = " ".repeat(step) + item + ": ";
     if (!many) {
       lines.add(
@@ -151,12 +153,12 @@ public final class RandomRecords {
 
   private String written(String key, String value) {
     return switch (random.nextInt(3)) {
-      case 0 -> Quoting.doubleQuoted(value);
+      case 0 -> Flow.doubleQuoted(value);
       case 1 ->
           value.indexOf('\n') < 0
               ? "'" + value.replace("'", "''") + "'"
-              : Quoting.of(key, value, false);
-      default -> Quoting.of(key, value, false);
+              : RecordEditing.FLOW.of(key, Content.text(value), false);
+      default -> RecordEditing.FLOW.of(key, Content.text(value), false);
     };
   }
 

@@ -1,8 +1,10 @@
-package assize.edit;
+package assize.merge;
 
+import assize.edit.Change;
 import assize.ruleset.RuleSet;
 import assize.ruleset.RuleSetReader;
 import assize.text.SourceFile;
+import assize.yaml.Content;
 import assize.yaml.Node;
 import assize.yaml.YamlTree;
 import java.util.List;
@@ -74,8 +76,13 @@ public final class Samples {
   static Content.Group group(String... namesAndTexts) {
     Content.Group group = new Content.Group(List.of());
     for (int i = 0; i < namesAndTexts.length; i += 2) {
-      group = group.with(namesAndTexts[i], Content.text(namesAndTexts[i + 1]));
+      group = with(group, List.of(namesAndTexts[i]), Content.text(namesAndTexts[i + 1]));
     }
     return group;
+  }
+
+  /** Returns the same with one place changed. */
+  static Content.Group with(Content.Group group, List<String> path, Content value) {
+    return Change.all(group, List.of(new Change(path, value)));
   }
 }

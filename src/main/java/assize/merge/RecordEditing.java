@@ -1,0 +1,90 @@
+package assize.merge;
+
+import assize.aspect.Aspect;
+import assize.edit.Edited;
+import assize.edit.Editing;
+import assize.edit.Style;
+import assize.record.Observation;
+import assize.record.RecordReader;
+import assize.record.VehicleRecord;
+import assize.ruleset.RuleSet;
+import assize.text.SourceFile;
+import assize.yaml.Content;
+import assize.yaml.Flow;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** Changes the text of a record, and writes values as records have them. */
+public final class RecordEditing {
+  private static final String OBSERVATIONS = VehicleRecord.OBSERVATIONS.name();
+
+  static final Style STYLE =
+      new Style(
+          Stream.concat(
+                  VehicleRecord.SHAPE.root().meant(),
+                  Arrays.stream(Aspect.values())
+                      .filter(it -> it.kind().staysPlain())
+                      .map(Aspect::word))
+              .collect(Collectors.toUnmodifiableSet()),
+          Set.of("cover"),
+          // Observations and pieces of evidence stand two names deep; what is below them is small.
+          3);
+
+  static final Flow FLOW = STYLE.flow();
+
+  private RecordEditing() {}
+
+  /**
+   * Makes a record say what is wanted.
+   *
+   * @param wanted everything that the record is to say: what it says, some of it changed, and more
+   *     behind it
+   * @return empty if the changed text does not say exactly that, or is no record by these rules
+   */
+  public static Optional<Edited> edit(SourceFile file, RuleSet rules, Content.Group wanted) {
+    return Editing.edit(file, wanted, STYLE, (text, meant) -> says(text, meant, rules));
+  }
+
+  /** Returns how something is written on one line behind its name. */
+  public static String written(String name, Content content) {
+    return FLOW.of(name, content, false);
+  }
+
+  /** Reads a text, and what it is meant to say written in the simplest way, and compares both. */
+  private static boolean says(SourceFile text, Content.Group meant, RuleSet rules) {
+    SourceFile simple = new SourceFile(text.path(), Flow.JSON.of("", said(meant), false));
+    Optional<VehicleRecord> read = RecordReader.parse(text, rules).value();
+    Optional<VehicleRecord> expected = RecordReader.parse(simple, rules).value();
+    return read.isPresent() && expected.equals(read);
+  }
+
+  /** Returns the same without aspects that are left blank, which say nothing. */
+  private static Content.Group said(Content.Group whole) {
+    return whole
+        .get(OBSERVATIONS)
+        .flatMap(Content::asGroup)
+        .map(
+            all ->
+                all.fields().stream()
+                    .map(it -> new Content.Field(it.name(), saidOfItem(it.value())))
+                    .toList())
+        .map(it -> new Content.Field(OBSERVATIONS, new Content.Group(it)))
+        .map(it -> whole.with(List.of(it)))
+        .orElse(whole);
+  }
+
+  private static Content saidOfItem(Content item) {
+    return item.asGroup()
+        .<Content>map(
+            group ->
+                new Content.Group(
+                    group.fields().stream()
+                        .filter(it -> !WrittenRecord.isBlank(it.name(), it.value()))
+                        .toList()))
+        .orElse(item);
+  }
+}
