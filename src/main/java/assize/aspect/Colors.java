@@ -180,14 +180,19 @@ public final class Colors extends Kind {
   }
 
   @Override
-  public Control control(Place at, List<Expectation> right) {
+  public Control.Kind control() {
+    return Control.Kind.COLOR;
+  }
+
+  @Override
+  protected List<Control.Choice> choices(Place at) {
     List<Control.Choice> choices = new ArrayList<>();
     for (ColorChip color : at.words().colors().values()) {
       String swatch = color.lab().map(lab -> Swatch.of(lab).hex()).orElse("");
       choices.add(new Control.Choice(color.id(), color.name(), swatch));
     }
     choices.add(Control.Choice.NONE);
-    return new Control(Control.Kind.COLOR, choices, "");
+    return choices;
   }
 
   @Override

@@ -6,15 +6,12 @@ import java.util.List;
  * How what is found is written down.
  *
  * @param choices of words and colors, those of the rule set in its order; else none
+ * @param ofItem whether the choices are those of one item, and may be others at another
  * @param hint what to type, as in "a length, as in 5/64 in or 2.4 mm, to 0.1 mm"; empty for choices
  */
-public record Control(Kind kind, List<Choice> choices, String hint) {
+public record Control(Kind kind, List<Choice> choices, boolean ofItem, String hint) {
   public Control {
     choices = List.copyOf(choices);
-  }
-
-  static Control typed(Kind kind, String hint) {
-    return new Control(kind, List.of(), hint);
   }
 
   /** What kind of thing is written. */

@@ -86,8 +86,13 @@ public final class Counts extends Kind {
   }
 
   @Override
-  public Control control(Place at, List<Expectation> right) {
-    return Control.typed(Control.Kind.PIECES, "how many there are");
+  public Control.Kind control() {
+    return Control.Kind.PIECES;
+  }
+
+  @Override
+  protected String hint(List<Expectation> right) {
+    return "how many there are";
   }
 
   @Override

@@ -126,8 +126,13 @@ public final class DateCodes extends Kind {
   }
 
   @Override
-  public Control control(Place at, List<Expectation> right) {
-    return Control.typed(Control.Kind.STAMPED, "the code as stamped or cast");
+  public Control.Kind control() {
+    return Control.Kind.STAMPED;
+  }
+
+  @Override
+  protected String hint(List<Expectation> right) {
+    return "the code as stamped or cast";
   }
 
   @Override

@@ -43,11 +43,15 @@ public final class Gloss extends Kind {
   }
 
   @Override
-  public Control control(Place at, List<Expectation> right) {
+  public Control.Kind control() {
+    return Control.Kind.GLOSS;
+  }
+
+  @Override
+  protected String hint(List<Expectation> right) {
     String bands =
         Arrays.stream(GlossBand.values()).map(GlossBand::spoken).collect(Collectors.joining(", "));
-    return Control.typed(
-        Control.Kind.GLOSS, "gloss units at 60°, as in 41 ± 3, or a band by eye: " + bands);
+    return "gloss units at 60°, as in 41 ± 3, or a band by eye: " + bands;
   }
 
   @Override

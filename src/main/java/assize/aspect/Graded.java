@@ -140,8 +140,13 @@ public final class Graded extends Kind {
   }
 
   @Override
-  public Control control(Place at, List<Expectation> right) {
-    return new Control(Control.Kind.WORDS, Worded.choices(meanings(at)), "");
+  public Control.Kind control() {
+    return Control.Kind.WORDS;
+  }
+
+  @Override
+  protected List<Control.Choice> choices(Place at) {
+    return Worded.choices(meanings(at));
   }
 
   @Override

@@ -33,8 +33,30 @@ public abstract class Kind {
   /** Reads what was found. */
   public abstract Optional<Finding> seen(Node.Entry entry, Reader reader);
 
+  /** Returns what kind of thing is written down where it is found. */
+  public abstract Control.Kind control();
+
+  /**
+   * Returns the words or colors of which one may be chosen, in their order; none where it is typed.
+   */
+  protected List<Control.Choice> choices(Place at) {
+    return List.of();
+  }
+
+  /** Says whether the words that may be found are those of one item, and not of the rule set. */
+  public boolean hasWordsOfItem() {
+    return false;
+  }
+
+  /** Returns what to type, by what may be right; empty where one is chosen. */
+  protected String hint(List<Expectation> right) {
+    return "";
+  }
+
   /** Returns how what is found is written down, by what may be right. */
-  public abstract Control control(Place at, List<Expectation> right);
+  public final Control control(Place at, List<Expectation> right) {
+    return new Control(control(), choices(at), hasWordsOfItem(), hint(right));
+  }
 
   /** Returns what is asked where sources differ. */
   public String question(Aspect aspect) {

@@ -49,8 +49,13 @@ public final class PartNumbers extends Kind {
   }
 
   @Override
-  public Control control(Place at, List<Expectation> right) {
-    return Control.typed(Control.Kind.STAMPED, "the number as stamped");
+  public Control.Kind control() {
+    return Control.Kind.STAMPED;
+  }
+
+  @Override
+  protected String hint(List<Expectation> right) {
+    return "the number as stamped";
   }
 
   @Override

@@ -55,19 +55,22 @@ public final class Sizes extends Kind {
         : reader.values().parsed(text, Code.BAD_SIZE, Measured::parse).map(Found::new);
   }
 
+  @Override
+  public Control.Kind control() {
+    return Control.Kind.SIZE;
+  }
+
   /** Says what is measured by what the sources expect, without giving away what that is. */
   @Override
-  public Control control(Place at, List<Expectation> right) {
-    String kinds =
-        right.stream()
-            .map(
-                it ->
-                    it instanceof Right size
-                        ? example(size.limits.dimension())
-                        : "a thread, as in 1/4-20 UNC, 1/4 BSF, 2 BA or M6")
-            .distinct()
-            .collect(Collectors.joining("; or "));
-    return Control.typed(Control.Kind.SIZE, kinds);
+  protected String hint(List<Expectation> right) {
+    return right.stream()
+        .map(
+            it ->
+                it instanceof Right size
+                    ? example(size.limits.dimension())
+                    : "a thread, as in 1/4-20 UNC, 1/4 BSF, 2 BA or M6")
+        .distinct()
+        .collect(Collectors.joining("; or "));
   }
 
   private static String example(Dimension dimension) {

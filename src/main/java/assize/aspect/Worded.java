@@ -18,19 +18,27 @@ public final class Worded extends Kind {
   private final String question;
   private final Function<Reader, Names> known;
   private final Function<Place, Map<String, String>> meanings;
-  private final boolean hasKinds;
+  private final Words words;
+
+  /** Whose words they are. */
+  private enum Words {
+    OF_RULE_SET,
+    /** Of which one may stand in the place of another. */
+    WITH_KINDS,
+    OF_ITEM
+  }
 
   private Worded(
       Value form,
       String question,
       Function<Reader, Names> known,
       Function<Place, Map<String, String>> meanings,
-      boolean hasKinds) {
+      Words words) {
     this.form = form;
     this.question = question;
     this.known = known;
     this.meanings = meanings;
-    this.hasKinds = hasKinds;
+    this.words = words;
   }
 
   static Kind finish() {
@@ -43,7 +51,7 @@ public final class Worded extends Kind {
           at.words().finishes().values().forEach(it -> names.put(it.id(), it.name()));
           return names;
         },
-        true);
+        Words.WITH_KINDS);
   }
 
   static Kind material() {
@@ -52,7 +60,7 @@ public final class Worded extends Kind {
         "which material is right?",
         it -> it.names().materials,
         at -> at.words().materials(),
-        false);
+        Words.OF_RULE_SET);
   }
 
   static Kind choice() {
@@ -61,7 +69,7 @@ public final class Worded extends Kind {
         "which is right?",
         Reader::choices,
         at -> at.words().choices(at.item()),
-        false);
+        Words.OF_ITEM);
   }
 
   static Value withCredits(Value each) {
@@ -80,14 +88,14 @@ public final class Worded extends Kind {
 
   @Override
   public List<Expectation> right(Node.Entry entry, Reader reader) {
-    Names words = known.apply(reader);
+    Names names = known.apply(reader);
     if (entry.value() instanceof Node.Mapping mapping) {
       return reader.credits(
-          mapping, key -> words.find(key, reader.values().problems()), Right::new);
+          mapping, key -> names.find(key, reader.values().problems()), Right::new);
     }
     List<Expectation> found = new ArrayList<>();
     for (Node.Entry one : reader.values().oneOrMore(Optional.of(entry))) {
-      words.find(one, reader.values()).ifPresent(it -> found.add(new Right(it, BigFraction.ONE)));
+      names.find(one, reader.values()).ifPresent(it -> found.add(new Right(it, BigFraction.ONE)));
     }
     return found;
   }
@@ -102,10 +110,20 @@ public final class Worded extends Kind {
   }
 
   @Override
-  public Control control(Place at, List<Expectation> right) {
+  public Control.Kind control() {
+    return Control.Kind.WORDS;
+  }
+
+  @Override
+  protected List<Control.Choice> choices(Place at) {
     List<Control.Choice> choices = choices(meanings(at));
     choices.add(Control.Choice.NONE);
-    return new Control(Control.Kind.WORDS, choices, "");
+    return choices;
+  }
+
+  @Override
+  public boolean hasWordsOfItem() {
+    return words == Words.OF_ITEM;
   }
 
   static List<Control.Choice> choices(Map<String, String> meanings) {
@@ -125,7 +143,7 @@ public final class Worded extends Kind {
   }
 
   private static boolean fits(String found, String right, Place at) {
-    return ((Worded) at.aspect().kind()).hasKinds
+    return ((Worded) at.aspect().kind()).words == Words.WITH_KINDS
         ? at.words().isKindOf(found, right)
         : found.equals(right);
   }

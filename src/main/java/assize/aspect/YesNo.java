@@ -10,13 +10,13 @@ import java.util.Optional;
 public final class YesNo extends Kind {
   private final String yes;
   private final String no;
-  private final Control control;
+  private final List<Control.Choice> choices;
   private final String question;
 
   YesNo(String yes, String no, Control.Choice there, Control.Choice not, String question) {
     this.yes = yes;
     this.no = no;
-    this.control = new Control(Control.Kind.YES_NO, List.of(there, not), "");
+    this.choices = List.of(there, not);
     this.question = question;
   }
 
@@ -59,8 +59,13 @@ public final class YesNo extends Kind {
   }
 
   @Override
-  public Control control(Place at, List<Expectation> right) {
-    return control;
+  public Control.Kind control() {
+    return Control.Kind.YES_NO;
+  }
+
+  @Override
+  protected List<Control.Choice> choices(Place at) {
+    return choices;
   }
 
   @Override

@@ -7,8 +7,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
 
 /** Reads gloss, expected or observed: units at 60° or the name of a band. */
 final class GlossReader {
-  /** Polished metal reaches 2000 units; nothing goes beyond. */
-  private static final BigFraction MOST = BigFraction.of(2000);
+  private static final BigFraction MOST = BigFraction.of(GlossReading.MOST);
 
   private final Cursor cursor;
 

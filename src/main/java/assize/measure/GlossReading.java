@@ -13,6 +13,9 @@ import java.util.OptionalDouble;
  * @param text as written
  */
 public record GlossReading(OptionalDouble units, double u, Optional<GlossBand> band, String text) {
+  /** Polished metal reaches 2000 units; nothing goes beyond. */
+  public static final int MOST = 2000;
+
   public GlossReading {
     if (units.isPresent() == band.isPresent() || !(u >= 0)) {
       throw new IllegalArgumentException("gloss is read in units or as a band: " + text);

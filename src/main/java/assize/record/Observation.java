@@ -202,6 +202,21 @@ public final class Observation extends Facts {
     return TABLE.blank().with(ITEM, item);
   }
 
+  /** Returns the texts that say something of the item in a person's own words, by their names. */
+  public Map<String, String> texts() {
+    Map<String, String> texts = new LinkedHashMap<>();
+    for (Field<? super AtItem, ?> field : TABLE.fields()) {
+      if (field.merging() == Merging.SAID && field.keys().get(0).value().isAnyText()) {
+        texts.put(field.name(), said(get(field)));
+      }
+    }
+    return texts;
+  }
+
+  private static String said(Object text) {
+    return text instanceof Optional<?> it ? it.map(Object::toString).orElse("") : text.toString();
+  }
+
   /** Returns the fact that tells what was found of an aspect. */
   public static Field<AtItem, Optional<Finding>> of(Aspect aspect) {
     return ASPECTS.get(aspect.ordinal());

@@ -106,6 +106,14 @@ public sealed interface Value {
         || this instanceof Either either && either.ways.stream().anyMatch(Value::isMeant);
   }
 
+  /** Says whether it is one text, and any. */
+  default boolean isAnyText() {
+    return this instanceof Scalar scalar
+        && !isMeant()
+        && scalar.form.pattern().isEmpty()
+        && scalar.form.bounds().isEmpty();
+  }
+
   /** Returns the groups that may stand here, or below names of the writer's own. */
   default Stream<Block> groups() {
     if (this instanceof Group group) {

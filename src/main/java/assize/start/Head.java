@@ -1,5 +1,6 @@
 package assize.start;
 
+import assize.aspect.Control;
 import assize.aspect.Control.Choice;
 import assize.record.VehicleRecord;
 import assize.report.view.WalkView;
@@ -13,15 +14,12 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.stream.Collectors;
 
 /**
  * What stands before the observations: how to fill them in, which vehicle, the rule set's words.
  */
 final class Head {
-  private static final Set<String> LONG_LISTS = Set.of("finish", "material", "color");
-
   private final WalkView view;
   private final VehicleRecord vehicle;
   private final RuleSet rules;
@@ -182,14 +180,22 @@ final class Head {
         });
   }
 
-  /** Says once what the words of the long lists stand for. */
+  /** Says whether the words for an aspect are short names, the same at every item. */
+  private static boolean hasNames(WalkAspect aspect) {
+    Control control = aspect.control();
+    return control.kind() != Control.Kind.YES_NO
+        && !control.ofItem()
+        && control.choices().stream().anyMatch(it -> !it.id().equals(it.name()));
+  }
+
+  /** Says once what short names stand for. */
   private void words() {
     Map<String, List<Choice>> lists = new LinkedHashMap<>();
     view.areas().stream()
         .flatMap(area -> area.items().stream())
         .map(WalkItem::aspects)
         .flatMap(List::stream)
-        .filter(aspect -> LONG_LISTS.contains(aspect.word()))
+        .filter(Head::hasNames)
         .forEach((WalkAspect it) -> lists.putIfAbsent(it.word(), it.control().choices()));
     lists.forEach(
         (word, choices) -> {

@@ -1,6 +1,5 @@
 package assize.start;
 
-import assize.aspect.Aspect;
 import assize.aspect.Control;
 import assize.aspect.Control.Kind;
 import assize.record.VehicleRecord;
@@ -77,9 +76,10 @@ public final class RecordToFill {
     }
     lines.add(" ".repeat(ITEM) + item.id() + ":");
     item.aspects().forEach(this::aspect);
-    if (!item.note().isEmpty()) {
-      lines.add(" ".repeat(ASPECT) + "note: " + Flow.text(item.note(), false));
-    }
+    item.texts().stream()
+        .filter(it -> !it.text().isEmpty())
+        .map(it -> " ".repeat(ASPECT) + it.word() + ": " + Flow.text(it.text(), false))
+        .forEach(lines::add);
   }
 
   private void said(String lead, String text) {
@@ -115,10 +115,10 @@ public final class RecordToFill {
     if (control.kind() == Kind.YES_NO) {
       return "yes or no";
     }
-    boolean own = aspect.word().equals(Aspect.CHOICE.word());
     return "one of: "
         + control.choices().stream()
-            .map(choice -> own ? choice.id() + " (" + choice.name() + ")" : choice.id())
+            .map(
+                choice -> control.ofItem() ? choice.id() + " (" + choice.name() + ")" : choice.id())
             .collect(Collectors.joining("; "));
   }
 

@@ -92,11 +92,10 @@ record SheetTable(MadeFor madeFor, List<Row> rows, List<List<String>> facts, Lis
   }
 
   private static String listName(WalkItem item, WalkAspect aspect) {
-    return switch (aspect.word()) {
-      case "choice" -> item.id();
-      case "present", "works" -> "yes or no";
-      default -> aspect.spoken();
-    };
+    if (aspect.control().ofItem()) {
+      return item.id();
+    }
+    return aspect.control().kind() == Kind.YES_NO ? "yes or no" : aspect.spoken();
   }
 
   private static List<String> evidence(VehicleRecord record, WalkItem item) {

@@ -45,6 +45,14 @@ final class SheetData {
         + list(sheet.reasons(), SheetData::text)
         + ",\"bands\":"
         + list(sheet.bands(), SheetData::text)
+        + ",\"mostGloss\":"
+        + sheet.mostGloss()
+        + ",\"fields\":"
+        + sheet.fields().stream()
+            .map(it -> text(it.word()) + ":" + field(it))
+            .collect(Collectors.joining(",", "{", "}"))
+        + ",\"names\":"
+        + names(sheet.names())
         + ",\"order\":"
         + list(sheet.order(), SheetData::text)
         + ",\"items\":"
@@ -52,6 +60,25 @@ final class SheetData {
         + ",\"lists\":"
         + list(lists.keySet(), SheetData::choices)
         + "}";
+  }
+
+  /** Returns what kind of answer a field has, and what it and several words for it are called. */
+  private static String field(SheetView.SheetField field) {
+    String kind = field.control().map(Control.Kind::name).orElse("TEXT");
+    return list(List.of(kind, field.spoken(), field.many()), SheetData::text);
+  }
+
+  /** Returns names as a group, names of the writer's own as an asterisk, in their order. */
+  private static String names(List<SheetView.RecordName> names) {
+    return names.stream()
+        .map(it -> text(it.name().isEmpty() ? "*" : it.name()) + ":" + name(it))
+        .collect(Collectors.joining(",", "{", "}"));
+  }
+
+  private static String name(SheetView.RecordName name) {
+    return name.below().isEmpty()
+        ? list(name.bounds(), it -> "[" + it.least() + "," + it.most() + "]")
+        : names(name.below());
   }
 
   private String aspects(WalkView.WalkItem item) {

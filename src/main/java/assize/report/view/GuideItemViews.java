@@ -1,6 +1,5 @@
 package assize.report.view;
 
-import assize.aspect.Aspect;
 import assize.aspect.DateCodePattern;
 import assize.aspect.DateCodes;
 import assize.aspect.MadeWords;
@@ -65,7 +64,7 @@ final class GuideItemViews {
     return new AspectView(
         rule.aspect().spoken(),
         Numbers.points(rule.possible()),
-        rule.aspect() == Aspect.CHOICE
+        rule.aspect().kind().hasWordsOfItem()
             ? item.choices().entrySet().stream()
                 .map(one -> new Fact(one.getKey(), one.getValue()))
                 .toList()

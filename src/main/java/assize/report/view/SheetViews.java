@@ -1,11 +1,15 @@
 package assize.report.view;
 
+import assize.aspect.Aspect;
 import assize.aspect.Expectation;
 import assize.date.Edtf;
 import assize.judgment.Judgment;
 import assize.measure.GlossBand;
 import assize.record.Judged;
+import assize.measure.GlossReading;
+import assize.record.Observation;
 import assize.record.VehicleRecord;
+import assize.report.view.SheetView.SheetField;
 import assize.ruleset.AspectRule;
 import assize.ruleset.Item;
 import assize.text.Fingerprint;
@@ -14,9 +18,12 @@ import assize.yaml.Node;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Turns a judgment and the text of its record into a walk-round sheet. */
 public final class SheetViews {
@@ -45,8 +52,20 @@ public final class SheetViews {
         vehicle.judged().flatMap(Judged::on).map(Edtf::text).orElse(""),
         judgment.rules().scale().allow().keySet().stream().sorted().toList(),
         Arrays.stream(GlossBand.values()).map(GlossBand::spoken).toList(),
+        GlossReading.MOST,
+        fields(),
+        RecordNames.of(VehicleRecord.TABLE.block()),
         judgment.rules().items().map(Item::id).toList(),
         named);
+  }
+
+  private static List<SheetField> fields() {
+    return Stream.concat(
+            Arrays.stream(Aspect.values())
+                .map(it -> new SheetField(it.word(), Optional.of(it.kind().control()))),
+            Observation.of("").texts().keySet().stream()
+                .map(it -> new SheetField(it, Optional.empty())))
+        .toList();
   }
 
   private static Map<String, Set<String>> named(Item item) {

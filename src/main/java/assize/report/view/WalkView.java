@@ -1,7 +1,9 @@
 package assize.report.view;
 
 import assize.aspect.Control;
+import assize.record.Observation;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /**
  * What there is to look at on one vehicle, in the order of walking round it; an empty text stands
@@ -57,7 +59,7 @@ public record WalkView(
    * @param look what to look at, and where
    * @param notes a small Markdown
    * @param mayApply on what it depends whether the vehicle is judged by it; empty where it is
-   * @param note what the record says of it already
+   * @param texts what may be said of it in a person's own words
    */
   public record WalkItem(
       int number,
@@ -69,10 +71,32 @@ public record WalkView(
       String mayApply,
       List<ReportView.CautionView> cautions,
       List<WalkAspect> aspects,
-      String note) {
+      List<WalkText> texts) {
     public WalkItem {
       cautions = List.copyOf(cautions);
       aspects = List.copyOf(aspects);
+      texts = List.copyOf(texts);
+    }
+
+    /** Returns what the record says of it beside what was found. */
+    public String note() {
+      return texts.stream()
+          .filter(it -> it.word().equals(Observation.NOTE.name()))
+          .map(WalkText::text)
+          .collect(Collectors.joining());
+    }
+  }
+
+  /**
+   * Something that may be said of an item in a person's own words.
+   *
+   * @param word its key in a record, as in "note"
+   * @param spoken the same in running text
+   * @param text what the record says already; empty where it says nothing
+   */
+  public record WalkText(String word, String spoken, String text) {
+    static WalkText of(String word, String text) {
+      return new WalkText(word, word.replace('_', ' '), text);
     }
   }
 

@@ -15,6 +15,7 @@ import assize.report.view.WalkView.WalkAspect;
 import assize.report.view.WalkView.WalkExpected;
 import assize.report.view.WalkView.WalkFound;
 import assize.report.view.WalkView.WalkItem;
+import assize.report.view.WalkView.WalkText;
 import assize.ruleset.Area;
 import assize.ruleset.AspectRule;
 import assize.ruleset.Caution;
@@ -118,7 +119,9 @@ public final class WalkViews {
         mayApply(one),
         item.cautions().stream().map(ItemViews::caution).toList(),
         item.aspects().stream().flatMap(rule -> aspect(one, rule, seen).stream()).toList(),
-        seen.flatMap(Observation::note).orElse(""));
+        seen.orElseGet(() -> Observation.of(item.id())).texts().entrySet().stream()
+            .map(it -> WalkText.of(it.getKey(), it.getValue()))
+            .toList());
   }
 
   /** Returns nothing where no source speaks of the aspect on such a vehicle, nor the record. */

@@ -115,10 +115,11 @@ const fieldsOf = (() => {
   };
 
   const pieces = (box, options, changed) => {
-    const one = text(box, {label: options.label, mode: 'numeric', check: (value) => faultOf('count', value)}, changed);
+    const one = text(box, {label: options.label, mode: 'numeric', check: options.fault}, changed);
+    const [[least, most]] = options.names;
     const step = (by) => () => {
       const now = /^\d{1,7}$/.test(one.input.value) ? Number(one.input.value) : by > 0 ? -1 : 1;
-      const next = String(Math.min(limits.pieces, Math.max(0, now + by)));
+      const next = String(Math.min(most, Math.max(least, now + by)));
       one.show(next);
       changed(next);
     };
@@ -134,7 +135,7 @@ const fieldsOf = (() => {
   const gloss = (box, options, changed) => {
     const holder = make('div');
     const bands = options.bands;
-    const units = text(box, {label: 'Units', check: (value) => faultOf('gloss', value, bands)}, (value) => {
+    const units = text(box, {label: 'Units', check: options.fault}, (value) => {
       changed(value);
       band.show('');
     });
@@ -166,7 +167,7 @@ const fieldsOf = (() => {
     const doubt = doubtful();
     const names = {l: 'L*', a: 'a*', b: 'b*', u: '±, one standard uncertainty'};
     const look = () => {
-      doubt.textContent = faultOf('color', now);
+      doubt.textContent = options.fault(now);
     };
     const inputs = Object.entries(names).map(([key, label]) => {
       const input = typed({className: 'figure-field'});
@@ -197,8 +198,8 @@ const fieldsOf = (() => {
   };
 
   /* A unit is looked for and not looked up: that a size has a form of its own is no fault. */
-  const size = (value) =>
-    faultOf('size', value) || (value === '' || /[A-Za-zµ°"'′″’”]/.test(value)
+  const size = (fault) => (value) =>
+    fault(value) || (value === '' || /[A-Za-zµ°"'′″’”]/.test(value)
       ? ''
       : 'Write a number and its unit, as in 2.4 mm or 3/32 in.');
 
@@ -207,8 +208,8 @@ const fieldsOf = (() => {
       case 'COLOR': return color(box, options, changed);
       case 'GLOSS': return gloss(box, options, changed);
       case 'PIECES': return pieces(box, options, changed);
-      case 'SIZE': return text(box, {label: options.label, check: size, wide: true}, changed);
-      case 'STAMPED': return text(box, {label: options.label, check: (value) => faultOf('date_code', value), wide: true}, changed);
+      case 'SIZE': return text(box, {label: options.label, check: size(options.fault), wide: true}, changed);
+      case 'STAMPED': return text(box, {label: options.label, check: options.fault, wide: true}, changed);
       default: return words(box, options, changed);
     }
   };

@@ -1,12 +1,27 @@
 
-/* Bounds of the program's readers, which SheetWritingTest holds to them. */
-const limits = {text: 65536, name: 1024, file: 4 * 1024 * 1024, path: 1000, fileName: 255, pieces: 1000000, gloss: 2000};
+/* Bounds of every file that the program reads, which SheetWritingTest holds to them. */
+const limits = {text: 65536, name: 1024, file: 4 * 1024 * 1024, path: 1000, fileName: 255};
+
+const ownOf = (group, name) => Object.hasOwn(group, name) ? group[name] : undefined;
+
+/* What the page says of its record's names: the names and bounds under an aspect or another field of an item. */
+const namesUnder = (page, field) => ownOf(page.names.observations['*'], field) ?? {};
 
 /*
- * Says what is wrong with an answer that the program would refuse; empty where nothing is. An
- * answer with a fault is not saved.
+ * What kind of answer a field has: of an item, those of which the page knows and two that have fields
+ * of their own on the sheet; of the sheet, who looked and when.
  */
-const faultOf = (() => {
+const kindsOf = (page) => {
+  const item = new Map(Object.entries(page.fields).map(([name, [kind]]) => [name, kind]));
+  item.set('departure', 'DEPARTURE').set('photos', 'PHOTOS');
+  return {item, sheet: new Map([['by', 'TEXT'], ['on', 'DAY']])};
+};
+
+/*
+ * Says what is wrong with the answer in a field that the program would refuse; empty where nothing
+ * is. An answer with a fault is not saved.
+ */
+const faultsOf = (page) => {
   const text = (value) =>
     value.length > limits.text
       ? `A text may have at most ${limits.text} characters; this one has ${value.length}. Shorten it.`
@@ -40,30 +55,29 @@ const faultOf = (() => {
       : 'Write a number and its unit, as in 2.4 mm or 3/32 in.';
   };
 
-  const count = (value) =>
-    value === '' || /^\d{1,15}$/.test(value) && Number(value) <= limits.pieces
+  const pieces = (value, [[, most]]) =>
+    value === '' || /^\d{1,15}$/.test(value) && Number(value) <= most
       ? ''
-      : `Write a whole number, at most ${limits.pieces}.`;
+      : `Write a whole number, at most ${most}.`;
 
   const units = '(\\d{1,20}(?:\\.\\d{1,20})?)(?: *(?:GU|units))?';
   const glossUnits = new RegExp(`^${units}(?: *(?:±|\\+/-) *${units})?$`, 'i');
-  const gloss = (value, bands) => {
+  const gloss = (value) => {
     const band = value.toLowerCase().replace(/-/g, ' ');
     const [, of, by] = glossUnits.exec(value) ?? [];
-    const isRead = of !== undefined && [of, by ?? '0'].every((one) => Number(one) <= limits.gloss);
-    return value === '' || isRead || bands.some((one) => one.replace(/-/g, ' ') === band)
+    const isRead = of !== undefined && [of, by ?? '0'].every((one) => Number(one) <= page.mostGloss);
+    return value === '' || isRead || page.bands.some((one) => one.replace(/-/g, ' ') === band)
       ? ''
-      : `Write units from 0 to ${limits.gloss}, as in 41 or 41 ± 3.`;
+      : `Write units from 0 to ${page.mostGloss}, as in 41 or 41 ± 3.`;
   };
 
-  const readings = {l: ['L*', 0, 100], a: ['a*', -128, 128], b: ['b*', -128, 128], u: ['The uncertainty', 0, 100]};
   const isWithin = (value, least, most) =>
     /^[+-]?\d{1,12}(?:\.\d{1,12})?$/.test(value) && Number(value) >= least && Number(value) <= most;
-  const color = (value) => {
-    const bad = Object.entries(readings).find(([key, [, least, most]]) =>
-      value[key] !== '' && !isWithin(value[key], least, most));
+  const color = (value, {lab: [l, a, b], uncertainty: [u]}) => {
+    const readings = [['l', 'L*', l], ['a', 'a*', a], ['b', 'b*', b], ['u', 'The uncertainty', u]];
+    const bad = readings.find(([key, , [least, most]]) => value[key] !== '' && !isWithin(value[key], least, most));
     if (bad) {
-      const [, [name, least, most]] = bad;
+      const [, name, [least, most]] = bad;
       return `${name} is a number from ${least} to ${most}.`;
     }
     const read = ['l', 'a', 'b'].filter((key) => value[key] !== '').length;
@@ -106,21 +120,21 @@ const faultOf = (() => {
 
   const first = (faults) => faults.find((words) => words !== '') ?? '';
 
-  return (name, value, bands) => {
-    switch (name) {
-      case 'color': return color(value);
-      case 'size': return size(value) || text(value);
-      case 'count': return count(value);
-      case 'gloss': return gloss(value, bands);
-      case 'part_number':
-      case 'date_code': return stamp(value);
-      case 'departure': return word(value.reason) || text(value.why);
-      case 'photos': return first(value.map(photo));
-      case 'on': return day(value);
+  const kinds = kindsOf(page);
+  return (field, value) => {
+    switch (kinds.item.get(field) ?? kinds.sheet.get(field)) {
+      case 'COLOR': return color(value, namesUnder(page, field));
+      case 'SIZE': return size(value) || text(value);
+      case 'PIECES': return pieces(value, namesUnder(page, field));
+      case 'GLOSS': return gloss(value);
+      case 'STAMPED': return stamp(value);
+      case 'DEPARTURE': return word(value.reason) || text(value.why);
+      case 'PHOTOS': return first(value.map(photo));
+      case 'DAY': return day(value);
       default: return text(value);
     }
   };
-})();
+};
 
 /* Says whether a text is longer, in UTF-8, than a file may be. */
 const isTooLarge = (text, marked) => new TextEncoder().encode(text).length + (marked ? 3 : 0) > limits.file;

@@ -1,27 +1,15 @@
 
 /* A record as the sheet sees it: what it says of each item, and how answers go into its text. */
-const aspectWords = ['finish', 'color', 'gloss', 'material', 'part_number', 'date_code', 'size', 'count', 'present',
-  'works', 'choice', 'origin', 'condition'];
-
 const recordOf = (base, page) => {
-  const rootOrder = ['record', 'rules', 'edition', 'vehicle', 'numbers', 'built', 'plant', 'market', 'equipment',
-    'judged', 'private', 'private_words', 'evidence', 'traces', 'observations'];
-  const fieldOrder = [...aspectWords, 'evidence', 'note', 'departure', 'by', 'on'];
-  const colorOrder = ['chip', 'lab', 'uncertainty'];
+  const kinds = kindsOf(page).item;
   const itemPlaces = new Map(page.order.map((id, i) => [id, i]));
   const known = (place, otherwise) => place === undefined || place < 0 ? otherwise : place;
   const rank = (path, key) => {
-    if (path.length === 0) {
-      return known(rootOrder.indexOf(key), -1);
+    if (path.length === 1 && path[0] === 'observations') {
+      return known(itemPlaces.get(key), Infinity);
     }
-    if (path[0] !== 'observations') {
-      return path[0] === 'judged' ? ['by', 'on'].indexOf(key) : 0;
-    }
-    return path.length === 1
-      ? known(itemPlaces.get(key), Infinity)
-      : path.length === 2
-        ? known(fieldOrder.indexOf(key), 0)
-        : path[2] === 'color' ? colorOrder.indexOf(key) : 0;
+    const names = path.reduce((group, name) => ownOf(group, name) ?? ownOf(group, '*') ?? {}, page.names);
+    return known(Object.keys(names).indexOf(key), path.length === 0 ? -1 : 0);
   };
   const part = (group, key) => group?.group?.find((one) => one.key === key)?.node;
   const text = (node) => node?.text === undefined ? '' : node.text.trim();
@@ -46,11 +34,10 @@ const recordOf = (base, page) => {
   /* What the record says of one thing; odd where it is written in a way that a sheet has no field for. */
   const says = (item, field) => {
     const node = part(part(observations, item), field);
-    switch (field) {
-      case 'color': return {value: colorOf(node), odd: node?.list !== undefined};
-      case 'present':
-      case 'works': return {value: yesNo(text(node)), odd: odd(node)};
-      case 'departure': return {
+    switch (kinds.get(field)) {
+      case 'COLOR': return {value: colorOf(node), odd: node?.list !== undefined};
+      case 'YES_NO': return {value: yesNo(text(node)), odd: odd(node)};
+      case 'DEPARTURE': return {
         value: {reason: text(part(node, 'reason')), why: text(part(node, 'why'))}, odd: odd(node) && !node.group,
       };
       default: return {value: text(node), odd: odd(node)};
@@ -72,8 +59,8 @@ const recordOf = (base, page) => {
   const number = (words) => /^-?\d+(?:\.\d+)?$/.test(words) ? asIs(words) : words;
   const day = (words) => /^\d{4}(?:-\d\d(?:-\d\d)?)?$/.test(words) ? asIs(words) : words;
 
-  const color = (item, {chip, l, a, b, u}) => {
-    const before = part(part(observations, item), 'color');
+  const color = (item, field, {chip, l, a, b, u}) => {
+    const before = part(part(observations, item), field);
     const read = l + a + b !== '';
     if (!read && chip === '') {
       return null;
@@ -89,13 +76,12 @@ const recordOf = (base, page) => {
     reason + why === '' ? null : new Map([['reason', reason || 'not given'], ['why', orGone(why)]]);
 
   const written = (item, field, value) => {
-    switch (field) {
-      case 'color': return color(item, value);
-      case 'departure': return departure(value);
-      case 'present':
-      case 'works': return orGone(value, (it) => it === 'yes' || it === 'no' ? asIs(it) : it);
-      case 'count': return orGone(value, (it) => /^\d+$/.test(it) ? asIs(it) : it);
-      case 'gloss': return orGone(value, number);
+    switch (kinds.get(field)) {
+      case 'COLOR': return color(item, field, value);
+      case 'DEPARTURE': return departure(value);
+      case 'YES_NO': return orGone(value, (it) => it === 'yes' || it === 'no' ? asIs(it) : it);
+      case 'PIECES': return orGone(value, (it) => /^\d+$/.test(it) ? asIs(it) : it);
+      case 'GLOSS': return orGone(value, number);
       default: return orGone(value);
     }
   };
@@ -124,7 +110,7 @@ const recordOf = (base, page) => {
       const fields = answers.items[id];
       if (fields) {
         const map = new Map();
-        const place = ([field]) => fieldOrder.indexOf(field === 'photos' ? 'evidence' : field);
+        const place = ([field]) => rank(['observations', id], field === 'photos' ? 'evidence' : field);
         Object.entries(fields).sort((a, b) => place(a) - place(b)).forEach(([field, value]) => {
           if (field === 'photos') {
             const cited = new Set(cites(id).map(({name}) => name));

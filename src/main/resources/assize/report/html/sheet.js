@@ -1,6 +1,9 @@
 
 (() => {
   const page = JSON.parse(document.getElementById('data').textContent);
+  const kinds = kindsOf(page);
+  const faultOf = faultsOf(page);
+  const texts = Object.entries(page.fields).filter(([, [kind]]) => kind === 'TEXT');
   const items = new Map();
   const nothing = () => ({sheet: {}, items: {}});
   const own = {text: page.text, marked: page.marked, file: page.file, tree: page.tree};
@@ -30,14 +33,14 @@
     const isGroup = (value, names) =>
       value !== null && typeof value === 'object' && names.every((name) => isText(value[name]));
     const isAnswer = ([name, value]) => {
-      switch (name) {
-        case 'color': return isGroup(value, ['chip', 'l', 'a', 'b', 'u']);
-        case 'departure': return isGroup(value, ['reason', 'why']);
-        case 'photos': return Array.isArray(value) && value.every((one) => isGroup(one, ['file', 'caption']));
-        default: return isText(value) && (name === 'note' || aspectWords.includes(name));
+      switch (kinds.item.get(name)) {
+        case 'COLOR': return isGroup(value, ['chip', 'l', 'a', 'b', 'u']);
+        case 'DEPARTURE': return isGroup(value, ['reason', 'why']);
+        case 'PHOTOS': return Array.isArray(value) && value.every((one) => isGroup(one, ['file', 'caption']));
+        default: return isText(value) && kinds.item.has(name);
       }
     };
-    return Object.entries(some.sheet).every(([name, value]) => ['by', 'on'].includes(name) && isText(value))
+    return Object.entries(some.sheet).every(([name, value]) => kinds.sheet.has(name) && isText(value))
       && Object.entries(some.items).every(([id, fields]) => page.order.includes(id) && Object.entries(fields).every(isAnswer));
   };
 
@@ -180,17 +183,19 @@
   const aspect = (item, box) => {
     const word = box.dataset.aspect;
     const {kind, list, choices, named} = page.items[item.id][word];
+    const [, spoken, many] = page.fields[word];
     const fill = make('div', {className: 'fill'});
     const odd = make('p', {className: 'hint', hidden: true},
       'The record has this in a form that this sheet has no field for. It stays as it is unless you choose something here.');
-    const clear = button('Clear', {className: 'clear', 'aria-label': `Clear ${word.replace('_', ' ')} of item ${item.number}`});
+    const clear = button('Clear', {className: 'clear', 'aria-label': `Clear ${spoken} of item ${item.number}`});
     const take = (value) => {
       answer(item.id, word, value);
       look();
     };
     const fields = fieldsOf(kind, fill, {
       choices: choices ?? page.lists[list] ?? [], named: named ?? [], bands: page.bands,
-      what: word === 'finish' ? 'finishes' : `${word}s`, label: box.querySelector('legend').textContent,
+      what: many, label: box.querySelector('legend').textContent,
+      fault: (value) => faultOf(word, value), names: namesUnder(page, word),
     }, take);
     const empty = kind === 'COLOR' ? {chip: '', l: '', a: '', b: '', u: ''} : '';
     const look = () => {
@@ -216,23 +221,42 @@
     };
   };
 
-  /* Note, departure and photos of an item, folded in. */
-  const remarks = (item, box) => {
-    const fold = make('details', {className: 'fill more'}, make('summary', {}, 'Note, departure, photos'));
-    const note = make('textarea', {rows: 3});
-    const noteDoubt = doubtful();
-    note.addEventListener('input', () => {
-      answer(item.id, 'note', yamlText.clean(note.value).trim());
+  const capital = (words) => words.charAt(0).toUpperCase() + words.slice(1);
+
+  /* What is said in a person's own words. */
+  const remark = (item, box, name, spoken) => {
+    const input = make('textarea', {rows: 3});
+    const doubt = doubtful();
+    const look = () => {
+      const value = valueOf(item.id, name);
+      doubt.textContent = faultOf(name, value);
+      box.querySelector(`[data-line="${name}"]`).textContent = value;
+    };
+    input.addEventListener('input', () => {
+      answer(item.id, name, yamlText.clean(input.value).trim());
       look();
-      paper();
     });
+    return {
+      parts: [field(capital(spoken), input), doubt],
+      isEmpty: () => valueOf(item.id, name) === '',
+      show: () => {
+        input.value = valueOf(item.id, name);
+        look();
+      },
+    };
+  };
+
+  /* Texts, departure and photos of an item, folded in. */
+  const remarks = (item, box) => {
+    const said = texts.map(([name, [, spoken]]) => remark(item, box, name, spoken));
+    const what = capital([...texts.map(([, [, spoken]]) => spoken), 'departure', 'photos'].join(', '));
+    const fold = make('details', {className: 'fill more'}, make('summary', {}, what));
     const reason = make('input', {type: 'text', autocomplete: 'off'});
     const why = make('textarea', {rows: 2});
     const doubt = doubtful();
     const photoDoubt = doubtful();
     const look = () => {
       const departure = valueOf(item.id, 'departure');
-      noteDoubt.textContent = faultOf('note', valueOf(item.id, 'note'));
       doubt.textContent = faultOf('departure', departure)
         || (departure.reason === '' && departure.why !== '' ? 'Without a reason the record says “not given”.' : '');
     };
@@ -281,23 +305,20 @@
     const add = button('Note a photo');
     add.addEventListener('click', () => addPhoto({file: '', caption: ''}).focus());
     fold.append(
-      field('Note', note), noteDoubt,
+      ...said.flatMap(({parts}) => parts),
       make('fieldset', {className: 'part'}, make('legend', {}, 'Not right, and on purpose'), reasons, field('Reason', reason),
         field('Why', why), doubt),
       make('fieldset', {className: 'part'}, make('legend', {}, 'Photos'), cited, photos, photoDoubt,
         make('p', {className: 'hint'}, 'The file as it will be named in the record’s folder, as in photos/lamp.jpg.'), add));
     box.append(fold);
-    const paper = () => {
-      box.querySelector('[data-line="note"]').textContent = valueOf(item.id, 'note');
-    };
     const isEmpty = () => {
       const departure = valueOf(item.id, 'departure');
-      return valueOf(item.id, 'note') + departure.reason + departure.why === '' && valueOf(item.id, 'photos').length === 0;
+      return said.every((one) => one.isEmpty()) && departure.reason + departure.why === '' && valueOf(item.id, 'photos').length === 0;
     };
     return {
       isEmpty,
       show: () => {
-        note.value = valueOf(item.id, 'note');
+        said.forEach((one) => one.show());
         reason.value = valueOf(item.id, 'departure').reason;
         why.value = valueOf(item.id, 'departure').why;
         cited.replaceChildren(...record.cites(item.id).map(({name, what, caption}) =>
@@ -307,7 +328,6 @@
         look();
         lookAtPhotos();
         fold.open ||= !isEmpty();
-        paper();
       },
     };
   };
@@ -435,14 +455,14 @@
     const inSheet = Object.entries(answers.sheet).map(([name, value]) => ({name, value}));
     const inItems = Object.entries(answers.items).flatMap(([id, fields]) =>
       Object.entries(fields).map(([name, value]) => ({id, name, value})));
-    const fault = [...inSheet, ...inItems].find(({name, value}) => faultOf(name, value, page.bands) !== '');
+    const fault = [...inSheet, ...inItems].find(({name, value}) => faultOf(name, value) !== '');
     if (!fault) {
       return false;
     }
     const item = items.get(fault.id);
-    const what = {by: 'looked at by', on: 'the day'}[fault.name] ?? fault.name.replace('_', ' ');
+    const what = {by: 'looked at by', on: 'the day'}[fault.name] ?? page.fields[fault.name]?.[1] ?? fault.name;
     const place = fault.id === undefined ? what : `item ${item ? item.number : fault.id}, ${what}`;
-    say(`Nothing was saved, since Assize would refuse the record (${place}). ${faultOf(fault.name, fault.value, page.bands)}`);
+    say(`Nothing was saved, since Assize would refuse the record (${place}). ${faultOf(fault.name, fault.value)}`);
     if (item) {
       goTo(item);
     } else if (fault.id === undefined) {

@@ -301,9 +301,10 @@ class SheetWritingTest {
 
   private static final String FAULTS =
       "const page = JSON.parse(document.getElementById('data').textContent);"
+          + "const faultOf = faultsOf(page);"
           + "return arguments[0].map(([text, {sheet, items}]) => {"
           + " const all = [sheet, ...Object.values(items)].flatMap((it) => Object.entries(it));"
-          + " return all.map(([name, value]) => faultOf(name, value, page.bands)).join(''); });";
+          + " return all.map(([name, value]) => faultOf(name, value)).join(''); });";
 
   /** What the page may refuse though the program does not: forms that nobody types on a sheet. */
   private static final List<String> STRICTER =
