@@ -184,12 +184,10 @@ public final class Production {
   /** Tells a kind apart by the ranges that its number may lie in. */
   private static Stream<VehicleKind> numbered(
       VehicleKind kind, String table, List<NumberPart> parts) {
-    // Over the whole production series of other plants are let stand beside a plant.
-    boolean anyPlant = kind.days().equals(DaySpan.ALL);
     Map<List<Scope.Numbers>, List<NumberPart>> alike = new LinkedHashMap<>();
     for (NumberPart part : parts) {
       if (part.isFor(kind.model())
-          && (anyPlant || part.isFrom(kind.plant()))
+          && part.isFrom(kind.plant())
           && part.days().overlaps(kind.days())) {
         alike.computeIfAbsent(part.ranges(), it -> new ArrayList<>()).add(part);
       }

@@ -11,9 +11,7 @@ import assize.ruleset.RuleSet;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -23,8 +21,6 @@ import java.util.stream.Stream;
 
 /** Something told of every kind of vehicle and every day of production, what is alike together. */
 final class Layout {
-  private static final VehicleAttribute MODEL = new VehicleAttribute.OfModel();
-
   /** A day like any other, where no date is asked for. */
   private static final LocalDate ANY = LocalDate.EPOCH;
 
@@ -64,17 +60,24 @@ final class Layout {
                     stretches.stream().map(days -> tells.apply(kind.builtOn(day(days)))).toList();
                 alike.computeIfAbsent(told, it -> new ArrayList<>()).add(kind);
               }
+              List<Map<VehicleAttribute, AttributeValue>> all = values(attributes, kinds);
               List<Group<T>> groups = new ArrayList<>();
               alike.forEach(
                   (told, some) -> {
                     DaySpan window = window(editions, some);
                     List<Told<T>> within = within(stretches, told, window);
                     if (!within.isEmpty()) {
-                      groups.add(new Group<>(joined(attributes, some, kinds), window, within));
+                      groups.add(
+                          new Group<>(joined(values(attributes, some), all), window, within));
                     }
                   });
               return groups;
             });
+  }
+
+  private static List<Map<VehicleAttribute, AttributeValue>> values(
+      List<VehicleAttribute> attributes, List<VehicleKind> kinds) {
+    return kinds.stream().map(kind -> kind.values(attributes)).toList();
   }
 
   private static LocalDate day(DaySpan days) {
@@ -126,37 +129,17 @@ final class Layout {
 
   /** Joins kinds into as few descriptions as one attribute at a time allows. */
   private static List<Vehicles> joined(
-      List<VehicleAttribute> attributes, List<VehicleKind> some, List<VehicleKind> all) {
-    List<Vehicles> joined =
-        Joining.of(
-            some.stream()
-                .map(
-                    kind -> {
-                      Map<VehicleAttribute, Set<AttributeValue>> values = new LinkedHashMap<>();
-                      kind.values(attributes)
-                          .forEach((attribute, value) -> values.put(attribute, Set.of(value)));
-                      return new Vehicles(values);
-                    })
-                .toList());
-    return joined.stream().map(one -> one.without(possible(attributes, one, all))).toList();
-  }
-
-  /** Returns what vehicles of the same models may have for each attribute. */
-  private static Map<VehicleAttribute, Set<AttributeValue>> possible(
-      List<VehicleAttribute> attributes, Vehicles vehicles, List<VehicleKind> all) {
-    Map<VehicleAttribute, Set<AttributeValue>> possible = new HashMap<>();
-    Set<AttributeValue> models = vehicles.values().getOrDefault(MODEL, Set.of());
-    for (VehicleKind kind : all) {
-      boolean isOfThese =
-          kind.model().map(AttributeValue.Named::new).map(models::contains).orElse(true);
-      kind.values(attributes)
-          .forEach(
-              (attribute, value) -> {
-                if (attribute.equals(MODEL) || isOfThese) {
-                  possible.computeIfAbsent(attribute, it -> new LinkedHashSet<>()).add(value);
-                }
-              });
-    }
-    return possible;
+      List<Map<VehicleAttribute, AttributeValue>> some,
+      List<Map<VehicleAttribute, AttributeValue>> all) {
+    List<Vehicles> each =
+        some.stream()
+            .map(
+                kind -> {
+                  Map<VehicleAttribute, Set<AttributeValue>> values = new LinkedHashMap<>();
+                  kind.forEach((attribute, value) -> values.put(attribute, Set.of(value)));
+                  return new Vehicles(values);
+                })
+            .toList();
+    return Joining.of(each).stream().map(one -> one.shortened(all)).toList();
   }
 }

@@ -61,6 +61,50 @@ class GuideViewsTest {
             tuple("September 1934 to December 1935", "Y-20", "agreed"));
   }
 
+  /** Numbers A are those of the north works alone, so that no vehicle is within both claims. */
+  @Test
+  void vehiclesThatCannotExistAreNotShown() {
+    String rules =
+        """
+        rule_set: small
+        name: A small standard
+        edition: "1"
+        models: {X1: {name: Dropside, built: 1932/1936}}
+        plants: {north: North works, south: South works}
+        sources:
+          drawing: {kind: drawing, grade: A, title: Works drawing 204}
+          guide: {kind: club guide, grade: C, title: Guide}
+        numbers:
+          chassis:
+            name: number
+            series: [{prefix: A-, plant: north, from: {1: 1932}, last: {number: 99, built: 1936}}]
+        finishes: {nickel: {name: nickel plate}, chrome: {name: chromium plate}}
+        areas:
+          cab:
+            name: Cab
+            items:
+              horn:
+                title: Horn
+                points: 2
+                claims:
+                  - {source: drawing, numbers: {chassis: A-1..A-50}, says: {finish: nickel}}
+                  - {source: guide, plant: south, says: {finish: chrome}}
+        """;
+    GuideView small =
+        GuideViews.of(
+            RuleSetReader.parse(List.of(new SourceFile("rules.yaml", rules)))
+                .value()
+                .orElseThrow());
+    assertThat(small.areas().get(0).items().get(0).aspects().get(0).courses())
+        .extracting(CourseView::vehicles, course -> course.stands().get(0).state())
+        .containsExactly(
+            tuple("number A-1 to A-50", "agreed"),
+            tuple(
+                "number outside of those ranges, from “North works”",
+                "no source speaks; not judged"),
+            tuple("from “South works”", "agreed"));
+  }
+
   @Test
   void whatIsPlainIsSaidOnce() {
     AspectView finish = item("horn-button").aspects().get(0);
