@@ -11,6 +11,11 @@ import java.util.stream.Stream;
 /** Finds areas whose items do not add up to the area's points. */
 final class AreaPoints implements Doubt {
   @Override
+  public Code code() {
+    return Code.POINTS_DO_NOT_ADD_UP;
+  }
+
+  @Override
   public Stream<Diagnostic> in(RuleSet rules) {
     return rules.areas().stream().filter(area -> sum(area) != area.points()).map(AreaPoints::say);
   }

@@ -26,6 +26,11 @@ import java.util.stream.Stream;
  */
 final class ClaimWithinClaim implements Doubt {
   @Override
+  public Code code() {
+    return Code.CLAIM_WITHIN_CLAIM;
+  }
+
+  @Override
   public Stream<Diagnostic> in(RuleSet rules) {
     return rules
         .items()

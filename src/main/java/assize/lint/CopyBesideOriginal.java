@@ -14,6 +14,11 @@ import java.util.stream.Stream;
 /** Finds claims of a source that only repeat what the source it copies says there. */
 final class CopyBesideOriginal implements Doubt {
   @Override
+  public Code code() {
+    return Code.COPY_BESIDE_ORIGINAL;
+  }
+
+  @Override
   public Stream<Diagnostic> in(RuleSet rules) {
     return rules
         .items()

@@ -15,6 +15,11 @@ import java.util.stream.Stream;
  */
 final class DepartureOverdue implements RecordDoubt {
   @Override
+  public Code code() {
+    return Code.DEPARTURE_OVERDUE;
+  }
+
+  @Override
   public Stream<Diagnostic> in(Judgment judged, LocalDate asOf) {
     return judged.vehicle().observations().values().stream()
         .flatMap(it -> it.departure().flatMap(departure -> in(it, departure, asOf)).stream());

@@ -1,13 +1,17 @@
 package assize.lint;
 
+import assize.diagnostic.Code;
 import assize.diagnostic.Diagnostic;
 import assize.ruleset.RuleSet;
 import java.util.List;
 import java.util.stream.Stream;
 
-/** Looks for one thing that a rule set may say but probably does not mean. */
+/**
+ * One rule: looks for one thing that a rule set may say but probably does not mean, and words it.
+ * What the messages page says of it stands under its code.
+ */
 public interface Doubt {
-  /** Every doubt there is. */
+  /** Every rule. */
   List<Doubt> ALL =
       List.of(
           new SourceNotCited(),
@@ -17,13 +21,18 @@ public interface Doubt {
           new UncoveredDates(),
           new UncoveredVehicles(),
           new UnreachableItem(),
+          new ClaimNeverSpeaks(),
           new ClaimWithinClaim(),
           new PositionsAlike(),
-          new EmptyPatterns(),
+          new PatternMatchesNothing(),
+          new CodeNeverFits(),
           new NumbersOutside(),
           new NumbersWithHoles(),
           new WordNeverUsed(),
           new SameTitle());
+
+  /** Returns the code of all that it finds. */
+  Code code();
 
   /** Returns what is doubtful in a rule set. */
   Stream<Diagnostic> in(RuleSet rules);

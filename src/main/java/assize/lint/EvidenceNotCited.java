@@ -12,6 +12,11 @@ import java.util.stream.Stream;
 /** Finds evidence that no item and no trace of the record cites. */
 final class EvidenceNotCited implements RecordDoubt {
   @Override
+  public Code code() {
+    return Code.EVIDENCE_NOT_CITED;
+  }
+
+  @Override
   public Stream<Diagnostic> in(Judgment judged, LocalDate asOf) {
     VehicleRecord vehicle = judged.vehicle();
     Set<String> cited =

@@ -11,6 +11,11 @@ import java.util.stream.Stream;
 /** Finds items at which something was found though they do not apply to the vehicle. */
 final class ItemDoesNotApply implements RecordDoubt {
   @Override
+  public Code code() {
+    return Code.ITEM_DOES_NOT_APPLY;
+  }
+
+  @Override
   public Stream<Diagnostic> in(Judgment judged, LocalDate asOf) {
     return judged.items().stream()
         .filter(it -> it.verdict() == Verdict.DOES_NOT_APPLY)

@@ -18,6 +18,11 @@ import java.util.stream.Stream;
 /** Finds conditions that ask for numbers that no series of their table gave out. */
 final class NumbersOutside implements Doubt {
   @Override
+  public Code code() {
+    return Code.NUMBERS_OUTSIDE;
+  }
+
+  @Override
   public Stream<Diagnostic> in(RuleSet rules) {
     return rules
         .items()

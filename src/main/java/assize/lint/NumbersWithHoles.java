@@ -25,6 +25,11 @@ final class NumbersWithHoles implements Doubt {
   private static final int TWO_MONTHS = 62;
 
   @Override
+  public Code code() {
+    return Code.NUMBERS_WITH_HOLES;
+  }
+
+  @Override
   public Stream<Diagnostic> in(RuleSet rules) {
     return rules.numbers().values().stream()
         .flatMap(table -> Stream.concat(numbers(table, rules), days(table, rules)));

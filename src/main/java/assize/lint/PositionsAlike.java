@@ -26,6 +26,11 @@ final class PositionsAlike implements Doubt {
   private static final double SEEN = 1.0;
 
   @Override
+  public Code code() {
+    return Code.POSITIONS_ALIKE;
+  }
+
+  @Override
   public Stream<Diagnostic> in(RuleSet rules) {
     return rules
         .items()

@@ -1,16 +1,23 @@
 package assize.lint;
 
+import assize.diagnostic.Code;
 import assize.diagnostic.Diagnostic;
 import assize.judgment.Judgment;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.stream.Stream;
 
-/** Looks for one thing that a record may say but probably does not mean. */
+/**
+ * One rule: looks for one thing that a record may say but probably does not mean, and words it.
+ * What the messages page says of it stands under its code.
+ */
 public interface RecordDoubt {
-  /** Every doubt there is. */
+  /** Every rule. */
   List<RecordDoubt> ALL =
       List.of(new ItemDoesNotApply(), new EvidenceNotCited(), new DepartureOverdue());
+
+  /** Returns the code of all that it finds. */
+  Code code();
 
   /**
    * Returns what is doubtful in a record.

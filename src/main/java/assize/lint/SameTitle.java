@@ -16,6 +16,11 @@ import java.util.stream.Stream;
 /** Finds items of one area that bear the same title and apply to the same vehicle. */
 final class SameTitle implements Doubt {
   @Override
+  public Code code() {
+    return Code.SAME_TITLE;
+  }
+
+  @Override
   public Stream<Diagnostic> in(RuleSet rules) {
     return rules.areas().stream().flatMap(area -> in(area, rules));
   }

@@ -10,6 +10,11 @@ import java.util.stream.Stream;
 /** Finds sources that no claim names. */
 final class SourceNotCited implements Doubt {
   @Override
+  public Code code() {
+    return Code.SOURCE_NOT_CITED;
+  }
+
+  @Override
   public Stream<Diagnostic> in(RuleSet rules) {
     Set<String> cited =
         rules

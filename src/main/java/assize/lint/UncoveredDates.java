@@ -14,6 +14,11 @@ import java.util.stream.Stream;
  */
 final class UncoveredDates implements Doubt {
   @Override
+  public Code code() {
+    return Code.UNCOVERED_DATES;
+  }
+
+  @Override
   public Stream<Diagnostic> in(RuleSet rules) {
     return rules
         .items()

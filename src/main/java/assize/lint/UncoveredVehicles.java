@@ -18,6 +18,11 @@ import java.util.stream.Stream;
  */
 final class UncoveredVehicles implements Doubt {
   @Override
+  public Code code() {
+    return Code.UNCOVERED_VEHICLES;
+  }
+
+  @Override
   public Stream<Diagnostic> in(RuleSet rules) {
     return rules.items().flatMap(item -> in(item, rules).stream());
   }

@@ -2,7 +2,6 @@ package assize.lint;
 
 import assize.diagnostic.Code;
 import assize.diagnostic.Diagnostic;
-import assize.evidence.Claim;
 import assize.evidence.Scope;
 import assize.production.Production;
 import assize.ruleset.Item;
@@ -10,47 +9,39 @@ import assize.ruleset.RuleSet;
 import java.util.List;
 import java.util.stream.Stream;
 
-/** Finds items that apply to no vehicle at all, and claims that speak of none. */
+/** Finds items that apply to no vehicle at all. */
 final class UnreachableItem implements Doubt {
   @Override
+  public Code code() {
+    return Code.UNREACHABLE_ITEM;
+  }
+
+  @Override
   public Stream<Diagnostic> in(RuleSet rules) {
-    return rules.items().flatMap(item -> in(item, rules));
+    return rules.items().filter(item -> isFound(item, rules)).map(this::say);
   }
 
-  private static Stream<Diagnostic> in(Item item, RuleSet rules) {
-    if (rules.models().isEmpty() || NumbersOutside.isFaulty(item.scope(), rules)) {
-      return Stream.of();
-    }
-    if (isEmpty(List.of(item.scope()), rules)) {
-      return Stream.of(
-          Diagnostic.of(
-                  Code.UNREACHABLE_ITEM,
-                  item.at(),
-                  "item \"" + item.id() + "\" applies to no vehicle of this rule set",
-                  "look its models, dates and other conditions up again")
-              .about(item.id()));
-    }
-    return item.aspects().stream()
-        .flatMap(rule -> rule.claims().stream())
-        .filter(claim -> !NumbersOutside.isFaulty(claim.scope(), rules))
-        .filter(claim -> isEmpty(List.of(item.scope(), claim.scope()), rules))
-        .map(claim -> say(item, claim, rules));
+  /** Says whether an item is one; one whose numbers are at fault is left to another rule. */
+  static boolean isFound(Item item, RuleSet rules) {
+    return canBeLookedAt(item.scope(), rules) && isEmpty(List.of(item.scope()), rules);
   }
 
-  private static boolean isEmpty(List<Scope> scopes, RuleSet rules) {
+  /** Says whether there are models to go by, and no number asked for is at fault. */
+  static boolean canBeLookedAt(Scope scope, RuleSet rules) {
+    return !rules.models().isEmpty() && !NumbersOutside.isFaulty(scope, rules);
+  }
+
+  /** Says whether no vehicle is within all of some scopes. */
+  static boolean isEmpty(List<Scope> scopes, RuleSet rules) {
     return Production.within(rules, scopes).findAny().isEmpty();
   }
 
-  private static Diagnostic say(Item item, Claim claim, RuleSet rules) {
-    boolean byItself = isEmpty(List.of(claim.scope()), rules);
+  private Diagnostic say(Item item) {
     return Diagnostic.of(
-            Code.CLAIM_NEVER_SPEAKS,
-            claim.at(),
-            "this claim on \""
-                + item.id()
-                + "\" speaks of no vehicle"
-                + (byItself ? " of this rule set" : " that the item applies to"),
+            code(),
+            item.at(),
+            "item \"" + item.id() + "\" applies to no vehicle of this rule set",
             "look its models, dates and other conditions up again")
-        .about(Abouts.of(item, claim));
+        .about(item.id());
   }
 }

@@ -8,6 +8,11 @@ import java.util.stream.Stream;
 /** Finds items that name no source. */
 final class Unsourced implements Doubt {
   @Override
+  public Code code() {
+    return Code.UNSOURCED;
+  }
+
+  @Override
   public Stream<Diagnostic> in(RuleSet rules) {
     return rules
         .items()

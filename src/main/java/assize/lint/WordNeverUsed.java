@@ -23,6 +23,11 @@ import java.util.stream.Stream;
  */
 final class WordNeverUsed implements Doubt {
   @Override
+  public Code code() {
+    return Code.WORD_NEVER_USED;
+  }
+
+  @Override
   public Stream<Diagnostic> in(RuleSet rules) {
     List<Scope> scopes =
         rules
