@@ -69,7 +69,8 @@ class PackagesTest {
             "share",
             "report.drawing"));
     MAY_IMPORT.put("table", and(facts, "ruleset", "record", "report.view"));
-    MAY_IMPORT.put("report.html", Set.of("text", "yaml", "aspect", "report.view", "report.drawing"));
+    MAY_IMPORT.put(
+        "report.html", Set.of("text", "yaml", "aspect", "report.view", "report.drawing"));
     MAY_IMPORT.put(
         "report.text", and(facts, "ruleset", "record", "judgment", "lint", "edit", "merge"));
     MAY_IMPORT.put("start", and(facts, "ruleset", "record", "report.view"));

@@ -7,10 +7,10 @@ import assize.editions.VehicleDifference.ItemDifference;
 import assize.judgment.ItemJudgment;
 import assize.judgment.Judgment;
 import assize.judgment.ScoreRange;
-import assize.report.text.Json;
 import assize.report.view.ChangesView;
 import assize.ruleset.Award;
 import assize.ruleset.RuleSet;
+import assize.text.Json;
 import java.util.List;
 import java.util.Optional;
 

@@ -3,7 +3,7 @@ package assize.cli;
 import assize.measure.Ciede2000;
 import assize.measure.ColorDifference;
 import assize.measure.Lab;
-import assize.report.text.Json;
+import assize.text.Json;
 import assize.text.Parsed;
 import java.math.BigDecimal;
 import java.math.RoundingMode;

@@ -3,7 +3,7 @@ package assize.cli;
 import assize.date.DaySpan;
 import assize.date.DayWords;
 import assize.date.Edtf;
-import assize.report.text.Json;
+import assize.text.Json;
 import assize.text.Parsed;
 import java.time.LocalDate;
 import java.util.List;

@@ -4,7 +4,6 @@ import static java.util.stream.Collectors.joining;
 
 import assize.record.VehicleRecord;
 import assize.report.html.Seals;
-import assize.report.text.Json;
 import assize.report.text.Visible;
 import assize.ruleset.NumberTable;
 import assize.ruleset.RuleSet;
@@ -14,6 +13,7 @@ import assize.share.Mask;
 import assize.share.MaskedNumber;
 import assize.share.Masking;
 import assize.share.Secret;
+import assize.text.Json;
 import assize.text.Parsed;
 import java.io.IOException;
 import java.io.InputStreamReader;

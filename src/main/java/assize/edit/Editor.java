@@ -56,8 +56,7 @@ final class Editor {
   static boolean goesOn(Content.Group group, Content.Group other) {
     return group.fields().size() >= other.fields().size()
         && IntStream.range(0, other.fields().size())
-            .allMatch(
-                i -> group.fields().get(i).name().equals(other.fields().get(i).name()));
+            .allMatch(i -> group.fields().get(i).name().equals(other.fields().get(i).name()));
   }
 
   /** Says whether a list begins as another does, and perhaps goes on. */
@@ -166,7 +165,11 @@ final class Editor {
     Layout layout = layout(old);
     List<String> written =
         added.stream()
-            .map(it -> layout.flow().name(it.name()) + ": " + layout.flow().of(it.name(), it.value(), true))
+            .map(
+                it ->
+                    layout.flow().name(it.name())
+                        + ": "
+                        + layout.flow().of(it.name(), it.value(), true))
             .toList();
     if (old.entries().isEmpty()) {
       return put(old.at().start() + 1, Stream.of(String.join(", ", written)));

@@ -71,7 +71,10 @@ record Layout(int step, Flow flow, Style style) {
       return List.of(line);
     }
     List<String> lines = new ArrayList<>();
-    group.get().fields().forEach(it -> lines.addAll(lines(indent + 2, style.smallFrom(), it, false)));
+    group
+        .get()
+        .fields()
+        .forEach(it -> lines.addAll(lines(indent + 2, style.smallFrom(), it, false)));
     lines.set(0, " ".repeat(indent) + "- " + lines.get(0).substring(indent + 2));
     return lines;
   }

@@ -132,7 +132,8 @@ public final class Applying {
 
     private ByHand unsure(List<String> path, Content value) {
       String name = path.get(path.size() - 1);
-      return new ByHand(path, mine.at(path), name + ": " + RecordEditing.written(name, value), UNSURE);
+      return new ByHand(
+          path, mine.at(path), name + ": " + RecordEditing.written(name, value), UNSURE);
     }
   }
 }

@@ -101,8 +101,6 @@ public record Merge(
   }
 
   static List<Change> changes(List<Step> steps) {
-    return steps.stream()
-        .map(it -> new Change(it.path(), it.value(), it.isMore()))
-        .toList();
+    return steps.stream().map(it -> new Change(it.path(), it.value(), it.isMore())).toList();
   }
 }

@@ -1,8 +1,8 @@
 package assize.merge;
 
 import assize.record.Observation;
-import assize.schema.Field.Merging;
 import assize.schema.Field;
+import assize.schema.Field.Merging;
 import assize.yaml.Content;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

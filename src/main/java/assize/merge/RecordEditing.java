@@ -4,7 +4,6 @@ import assize.aspect.Aspect;
 import assize.edit.Edited;
 import assize.edit.Editing;
 import assize.edit.Style;
-import assize.record.Observation;
 import assize.record.RecordReader;
 import assize.record.VehicleRecord;
 import assize.ruleset.RuleSet;

@@ -1,5 +1,6 @@
 package assize.schema;
 
+import assize.text.Json;
 import assize.yaml.Words;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -24,7 +25,7 @@ public final class Schema {
     Map<String, Object> shared = new TreeMap<>();
     shape.shared().forEach((name, block) -> shared.put(name, group(block)));
     root.put("definitions", shared);
-    return JsonText.of(root);
+    return Json.inLines(root);
   }
 
   private static Map<String, Object> top(Shape shape) {
@@ -37,7 +38,7 @@ public final class Schema {
 
   /** Says whether a text is such a schema, of this edition of the program or another. */
   public static boolean isOne(Shape shape, String json) {
-    String top = JsonText.of(Map.of("title", shape.title()));
+    String top = Json.inLines(Map.of("title", shape.title()));
     return json.contains("json-schema.org") && json.contains(top.strip().replaceAll("[{}]", ""));
   }
 

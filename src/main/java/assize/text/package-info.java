@@ -1,4 +1,4 @@
-/** Text as a person typed it, and where in it a thing stands. */
+/** Text as a person typed it, where in it a thing stands, and JSON as it is written. */
 @NullMarked
 package assize.text;
 

@@ -1,5 +1,6 @@
 package assize.yaml;
 
+import assize.text.Json;
 import java.util.Locale;
 import java.util.Set;
 import java.util.regex.Pattern;
@@ -81,9 +82,7 @@ public final class Flow {
     if (isJson) {
       return doubleQuoted(text.text());
     }
-    return meant.contains(name)
-        ? meant(text.text(), inBrackets)
-        : text(text.text(), inBrackets);
+    return meant.contains(name) ? meant(text.text(), inBrackets) : text(text.text(), inBrackets);
   }
 
   /** Writes what stands before a colon. */
@@ -120,26 +119,7 @@ public final class Flow {
 
   /** Writes a text in double quotes: as JSON has it (RFC 8259), which YAML reads the same. */
   public static String doubleQuoted(String text) {
-    StringBuilder out = new StringBuilder("\"");
-    text.codePoints()
-        .forEach(
-            c -> {
-              switch (c) {
-                case '"' -> out.append("\\\"");
-                case '\\' -> out.append("\\\\");
-                case '\n' -> out.append("\\n");
-                case '\r' -> out.append("\\r");
-                case '\t' -> out.append("\\t");
-                default -> {
-                  if (isSeen(c)) {
-                    out.appendCodePoint(c);
-                  } else {
-                    out.append(String.format(Locale.ROOT, "\\u%04x", c));
-                  }
-                }
-              }
-            });
-    return out.append('"').toString();
+    return Json.quoted(text, Flow::isSeen);
   }
 
   /** Says whether a text without quotes ends where it should, and nowhere before. */

@@ -125,7 +125,9 @@ public final class RandomRecords {
     boolean many = random.nextInt(3) == 0;
     String indent = " ".repeat(step * 2);
     List<String> parts = new ArrayList<>();
-    fields.forEach((key, value) -> parts.add(key(key) + ": " + RecordEditing.FLOW.of(key, Content.text(value), true)));
+    fields.forEach(
+        (key, value) ->
+            parts.add(key(key) + ": " + RecordEditing.FLOW.of(key, Content.text(value), true)));
     String head = " ".repeat(step) + item + ": ";
     if (!many) {
       lines.add(

@@ -25,7 +25,8 @@ class RecordEditingTest {
   }
 
   private static String changed(String before, String path, String text) {
-    Edited edited = edit(before, it -> Samples.with(it, List.of(path.split("/")), Content.text(text)));
+    Edited edited =
+        edit(before, it -> Samples.with(it, List.of(path.split("/")), Content.text(text)));
     assertThat(edited.byHand()).isEmpty();
     return edited.text();
   }
@@ -71,10 +72,13 @@ class RecordEditingTest {
   void anObservationIsWrittenAsItsNeighborsAre() {
     String brackets = HEAD + "observations:\n    horn-button: {finish: nickel}\n";
     Content.Group lamp = Samples.group("choice", "left", "note", "Seen.");
-    assertThat(edit(brackets, it -> Samples.with(it, List.of("observations", "rear-lamp"), lamp)).text())
+    assertThat(
+            edit(brackets, it -> Samples.with(it, List.of("observations", "rear-lamp"), lamp))
+                .text())
         .isEqualTo(brackets + "    rear-lamp: {choice: left, note: Seen.}\n");
     String lines = HEAD + "observations:\r\n    horn-button:\r\n        finish: nickel";
-    assertThat(edit(lines, it -> Samples.with(it, List.of("observations", "rear-lamp"), lamp)).text())
+    assertThat(
+            edit(lines, it -> Samples.with(it, List.of("observations", "rear-lamp"), lamp)).text())
         .isEqualTo(lines + "\r\n    rear-lamp:\r\n        choice: left\r\n        note: Seen.");
   }
 
@@ -133,7 +137,9 @@ class RecordEditingTest {
   void whereNoPlaceIsSafeThePersonIsTold() {
     String odd = HEAD + "observations:\n  ? bed\n  : material: ash\n";
     Edited edited =
-        edit(odd, it -> Samples.with(it, List.of("observations", "bed", "note"), Content.text("Dry.")));
+        edit(
+            odd,
+            it -> Samples.with(it, List.of("observations", "bed", "note"), Content.text("Dry.")));
     assertThat(edited.text()).isEqualTo(odd);
     assertThat(edited.byHand()).hasSize(1);
     ByHand told = edited.byHand().get(0);
@@ -147,7 +153,8 @@ class RecordEditingTest {
             edit(
                     remarks,
                     it ->
-                        Samples.with(it, 
+                        Samples.with(
+                            it,
                             List.of("observations", "bed", "departure"),
                             Samples.group("why", "y", "reason", "safety")))
                 .byHand())
@@ -158,8 +165,10 @@ class RecordEditingTest {
   void whatWouldBeNoRecordIsNotWritten() {
     String before = HEAD + "observations:\n  bed: {material: ash}\n";
     Content.Group wanted =
-        Samples.with(Samples.content(before), List.of("observations", "bed", "x"), Content.text("y"));
-    assertThat(RecordEditing.edit(new SourceFile("r.yaml", before), Samples.RULES, wanted)).isEmpty();
+        Samples.with(
+            Samples.content(before), List.of("observations", "bed", "x"), Content.text("y"));
+    assertThat(RecordEditing.edit(new SourceFile("r.yaml", before), Samples.RULES, wanted))
+        .isEmpty();
   }
 
   @ParameterizedTest
@@ -248,7 +257,8 @@ class RecordEditingTest {
   @ParameterizedTest
   @ValueSource(strings = {"no", "0510210600", "7E4", "2.50", "a: b", "a #b", "\ud83d\ude9a", "~"})
   void whatOthersWouldMisreadIsQuoted(String text) {
-    assertThat(RecordEditing.FLOW.of("part_number", Content.text(text), false)).isEqualTo("'" + text + "'");
+    assertThat(RecordEditing.FLOW.of("part_number", Content.text(text), false))
+        .isEqualTo("'" + text + "'");
   }
 
   @ParameterizedTest
@@ -261,6 +271,7 @@ class RecordEditingTest {
   void numbersDatesAndYesOrNoStandAsTheyAreMeant() {
     assertThat(RecordEditing.FLOW.of("present", Content.text("no"), true)).isEqualTo("no");
     assertThat(RecordEditing.FLOW.of("lab", Content.text("-18.50"), true)).isEqualTo("-18.50");
-    assertThat(RecordEditing.FLOW.of("on", Content.text("2026-10-03"), true)).isEqualTo("2026-10-03");
+    assertThat(RecordEditing.FLOW.of("on", Content.text("2026-10-03"), true))
+        .isEqualTo("2026-10-03");
   }
 }

@@ -3,18 +3,13 @@ package assize.report.html;
 import assize.aspect.Control;
 import assize.report.view.SheetView;
 import assize.report.view.WalkView;
+import assize.text.Json;
 import assize.yaml.Node;
-import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Function;
-import java.util.stream.Collectors;
 
-/**
- * What the script of a walk-round sheet reads, as JSON (RFC 8259) in ASCII and without what markup
- * begins with, so that no browser changes it.
- */
+/** What the script of a walk-round sheet reads. */
 final class SheetData {
   private final SheetView sheet;
   private final Map<List<Control.Choice>, Integer> lists = new LinkedHashMap<>();
@@ -24,141 +19,106 @@ final class SheetData {
   }
 
   String json() {
-    String items =
-        sheet.walk().areas().stream()
-            .flatMap(area -> area.items().stream())
-            .map(item -> text(item.id()) + ":" + aspects(item))
-            .collect(Collectors.joining(",", "{", "}"));
-    return "{\"key\":"
-        + text(sheet.key())
-        + ",\"record\":"
-        + text(sheet.walk().record())
-        + ",\"file\":"
-        + text(sheet.file())
-        + ",\"text\":"
-        + text(sheet.text())
-        + ",\"marked\":"
-        + sheet.marked()
-        + ",\"tree\":"
-        + tree(sheet.tree())
-        + ",\"reasons\":"
-        + list(sheet.reasons(), SheetData::text)
-        + ",\"bands\":"
-        + list(sheet.bands(), SheetData::text)
-        + ",\"mostGloss\":"
-        + sheet.mostGloss()
-        + ",\"fields\":"
-        + sheet.fields().stream()
-            .map(it -> text(it.word()) + ":" + field(it))
-            .collect(Collectors.joining(",", "{", "}"))
-        + ",\"names\":"
-        + names(sheet.names())
-        + ",\"order\":"
-        + list(sheet.order(), SheetData::text)
-        + ",\"items\":"
-        + items
-        + ",\"lists\":"
-        + list(lists.keySet(), SheetData::choices)
-        + "}";
+    Json items = Json.object();
+    sheet.walk().areas().stream()
+        .flatMap(area -> area.items().stream())
+        .forEach(item -> items.object(item.id(), aspects(item)));
+    Json fields = Json.object();
+    sheet.fields().forEach(it -> fields.texts(it.word(), field(it)));
+    return Json.object()
+        .text("key", sheet.key())
+        .text("record", sheet.walk().record())
+        .text("file", sheet.file())
+        .text("text", sheet.text())
+        .flag("marked", sheet.marked())
+        .value("tree", tree(sheet.tree()))
+        .texts("reasons", sheet.reasons())
+        .texts("bands", sheet.bands())
+        .value("mostGloss", sheet.mostGloss())
+        .object("fields", fields)
+        .object("names", names(sheet.names()))
+        .texts("order", sheet.order())
+        .object("items", items)
+        .value("lists", lists.keySet().stream().map(SheetData::choices).toList())
+        .inPage();
   }
 
   /** Returns what kind of answer a field has, and what it and several words for it are called. */
-  private static String field(SheetView.SheetField field) {
+  private static List<String> field(SheetView.SheetField field) {
     String kind = field.control().map(Control.Kind::name).orElse("TEXT");
-    return list(List.of(kind, field.spoken(), field.many()), SheetData::text);
+    return List.of(kind, field.spoken(), field.many());
   }
 
   /** Returns names as a group, names of the writer's own as an asterisk, in their order. */
-  private static String names(List<SheetView.RecordName> names) {
-    return names.stream()
-        .map(it -> text(it.name().isEmpty() ? "*" : it.name()) + ":" + name(it))
-        .collect(Collectors.joining(",", "{", "}"));
+  private static Json names(List<SheetView.RecordName> names) {
+    Json json = Json.object();
+    names.forEach(it -> json.value(it.name().isEmpty() ? "*" : it.name(), name(it)));
+    return json;
   }
 
-  private static String name(SheetView.RecordName name) {
+  private static Object name(SheetView.RecordName name) {
     return name.below().isEmpty()
-        ? list(name.bounds(), it -> "[" + it.least() + "," + it.most() + "]")
+        ? name.bounds().stream().map(it -> List.of(it.least(), it.most())).toList()
         : names(name.below());
   }
 
-  private String aspects(WalkView.WalkItem item) {
-    return item.aspects().stream()
-        .map(it -> text(it.word()) + ":" + aspect(item, it))
-        .collect(Collectors.joining(",", "{", "}"));
+  private Json aspects(WalkView.WalkItem item) {
+    Json aspects = Json.object();
+    item.aspects().forEach(it -> aspects.object(it.word(), aspect(item, it)));
+    return aspects;
   }
 
-  private String aspect(WalkView.WalkItem item, WalkView.WalkAspect aspect) {
+  private Json aspect(WalkView.WalkItem item, WalkView.WalkAspect aspect) {
+    Json json = Json.object().text("kind", aspect.control().kind().name());
     List<Control.Choice> choices = aspect.control().choices();
-    String words =
-        choices.isEmpty() ? "" : ",\"list\":" + lists.computeIfAbsent(choices, it -> lists.size());
+    if (!choices.isEmpty()) {
+      json.whole("list", lists.computeIfAbsent(choices, it -> lists.size()));
+    }
     List<String> named =
         choices.stream()
             .map(Control.Choice::id)
             .filter(sheet.spokenOf(item, aspect)::contains)
             .toList();
-    return "{\"kind\":"
-        + text(aspect.control().kind().name())
-        + words
-        + (named.isEmpty() ? "" : ",\"named\":" + list(named, SheetData::text))
-        + "}";
+    return named.isEmpty() ? json : json.texts("named", named);
   }
 
-  private static String choices(List<Control.Choice> choices) {
-    return list(choices, it -> list(List.of(it.id(), it.name(), it.swatch()), SheetData::text));
+  private static List<List<String>> choices(List<Control.Choice> choices) {
+    return choices.stream().map(it -> List.of(it.id(), it.name(), it.swatch())).toList();
   }
 
   /**
    * Returns places in a short form: a text as its bounds, with its value where that is not what
    * stands there; nothing, a group and a list as objects.
    */
-  private String tree(Node node) {
+  private static Object tree(Node node) {
+    List<Object> bounds = List.of(node.at().start(), node.at().end());
     return node.match(
-        group -> "{\"at\":" + bounds(node) + "],\"g\":" + list(group.entries(), this::entry) + "}",
-        list -> "{\"at\":" + bounds(node) + "],\"l\":" + list(list.nodes(), this::tree) + "}",
+        group ->
+            Json.object()
+                .value("at", bounds)
+                .value("g", group.entries().stream().map(SheetData::entry).toList()),
+        list ->
+            Json.object()
+                .value("at", bounds)
+                .value("l", list.nodes().stream().map(SheetData::tree).toList()),
         text ->
             text.isEmptyPlace()
                 ? nothing(text.at().end())
                 : text.at().text().equals(text.text())
-                    ? bounds(text) + "]"
-                    : bounds(text) + "," + text(text.text()) + "]");
+                    ? bounds
+                    : List.of(text.at().start(), text.at().end(), text.text()));
   }
 
-  private static String bounds(Node node) {
-    return "[" + node.at().start() + "," + node.at().end();
+  private static Json nothing(int at) {
+    return Json.object().whole("n", at);
   }
 
-  private static String nothing(int at) {
-    return "{\"n\":" + at + "}";
-  }
-
-  private String entry(Node.Entry entry) {
+  private static List<Object> entry(Node.Entry entry) {
     boolean isEmpty = entry.value() instanceof Node.Scalar value && value.isEmptyPlace();
-    return "["
-        + text(entry.name())
-        + ","
-        + entry.key().at().start()
-        + ","
-        + entry.colon()
-        + ","
-        + (isEmpty ? nothing(entry.behind()) : tree(entry.value()))
-        + "]";
-  }
-
-  private static <T> String list(Collection<T> values, Function<? super T, String> each) {
-    return values.stream().map(each).collect(Collectors.joining(",", "[", "]"));
-  }
-
-  /** Returns a text in quotes; whatever is not plain ASCII, or begins markup, is escaped. */
-  private static String text(String text) {
-    StringBuilder quoted = new StringBuilder("\"");
-    for (int i = 0; i < text.length(); i++) {
-      char c = text.charAt(i);
-      if (c < ' ' || c > '~' || "\"\\<>&".indexOf(c) >= 0) {
-        quoted.append("\\u").append(Integer.toHexString(0x10000 | c), 1, 5);
-      } else {
-        quoted.append(c);
-      }
-    }
-    return quoted.append('"').toString();
+    return List.of(
+        entry.name(),
+        entry.key().at().start(),
+        entry.colon(),
+        isEmpty ? nothing(entry.behind()) : tree(entry.value()));
   }
 }

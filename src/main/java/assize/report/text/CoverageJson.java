@@ -4,6 +4,7 @@ import assize.lint.Coverage;
 import assize.lint.Coverage.Reach;
 import assize.lint.Coverage.Stretch;
 import assize.ruleset.RuleSet;
+import assize.text.Json;
 import java.util.List;
 
 /** Writes which stretches of production claims cover, one object a line for each item. */

@@ -1,5 +1,6 @@
 package assize.report.text;
 
+import assize.text.Json;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.UnaryOperator;

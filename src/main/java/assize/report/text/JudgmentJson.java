@@ -12,6 +12,7 @@ import assize.judgment.Remark;
 import assize.judgment.ScoreRange;
 import assize.ruleset.AspectRule;
 import assize.ruleset.Award;
+import assize.text.Json;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;

@@ -5,6 +5,7 @@ import assize.merge.Merge;
 import assize.merge.Merged;
 import assize.merge.RecordEditing;
 import assize.merge.Side;
+import assize.text.Json;
 import java.util.List;
 
 /** Writes what came of merging for other programs, as one object. */

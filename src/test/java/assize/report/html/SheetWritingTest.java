@@ -184,14 +184,11 @@ class SheetWritingTest {
                     .toList()),
         list ->
             List.of(
-                "list",
-                list.isInBrackets(),
-                list.nodes().stream().map(it -> plain(it)).toList()),
+                "list", list.isInBrackets(), list.nodes().stream().map(it -> plain(it)).toList()),
         text ->
             text.isEmptyPlace()
                 ? List.of("nothing", (long) text.at().end())
-                : List.of(
-                    "text", text.text(), (long) text.at().start(), (long) text.at().end()));
+                : List.of("text", text.text(), (long) text.at().start(), (long) text.at().end()));
   }
 
   private static Object plain(Node.Entry entry) {
