@@ -38,7 +38,7 @@ class PackagesTest {
     MAY_IMPORT.put("schema", Set.of("text", "diagnostic", "date", "yaml"));
     Set<String> basis = Set.of("text", "diagnostic", "date", "measure", "yaml", "schema");
     MAY_IMPORT.put("aspect", basis);
-    MAY_IMPORT.put("evidence", Set.of("text", "date", "aspect"));
+    MAY_IMPORT.put("evidence", and(basis, "aspect"));
     Set<String> facts = and(basis, "aspect", "evidence");
     MAY_IMPORT.put("ruleset", facts);
     MAY_IMPORT.put("production", and(facts, "ruleset"));

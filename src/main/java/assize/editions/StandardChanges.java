@@ -74,7 +74,7 @@ final class StandardChanges {
 
   private static void award(Differences.Of of, Award before, Award after) {
     of.words("name", false, before.name(), after.name());
-    of.check("from points", true, points(before.at()), points(after.at()));
+    of.check("from points", true, points(before.points()), points(after.points()));
     of.check(
         "least share of every area",
         true,

@@ -22,7 +22,7 @@ final class Awards {
 
   private Awards(
       List<Award> awards, List<StretchScore> scores, List<AreaJudgment> areas, Worst worst) {
-    this.awards = awards.stream().sorted(Comparator.comparing(Award::at).reversed()).toList();
+    this.awards = awards.stream().sorted(Comparator.comparing(Award::points).reversed()).toList();
     this.scores = scores;
     this.areas = areas;
     this.worst = worst;
@@ -68,13 +68,13 @@ final class Awards {
   }
 
   private boolean certain(Award award, int i) {
-    return scores.get(i).score().low() >= award.at()
+    return scores.get(i).score().low() >= award.points()
         && areasReach(award, i, AreaScore::leastShare)
         && within(award, worst.low().get(i));
   }
 
   private boolean possible(Award award, int i) {
-    return scores.get(i).score().high() >= award.at()
+    return scores.get(i).score().high() >= award.points()
         && areasReach(award, i, AreaScore::greatestShare)
         && within(award, worst.high().get(i));
   }
@@ -92,7 +92,7 @@ final class Awards {
                                 Exact.of(area.earned().likely(), area.possible()).compareTo(share)
                                     >= 0)
                         .orElse(true));
-    return score.likely() >= award.at() && areasReach && within(award, worst.likely());
+    return score.likely() >= award.points() && areasReach && within(award, worst.likely());
   }
 
   private boolean areasReach(Award award, int i, Function<AreaScore, Optional<BigFraction>> share) {

@@ -6,8 +6,6 @@ import assize.evidence.Grade;
 import assize.evidence.Manner;
 import assize.ruleset.AspectShapes;
 import assize.ruleset.Manners;
-import assize.ruleset.RuleSetShapes;
-import assize.ruleset.ScaleReader;
 import assize.schema.Facts;
 import assize.schema.Field;
 import assize.schema.Fields;
@@ -52,7 +50,7 @@ public final class Trace extends Facts {
       Field.need(
           "grade",
           Grade.D,
-          Type.of(RuleSetShapes.GRADES, (entry, in) -> ScaleReader.GRADES.read(entry, in.values())),
+          Type.oneOf(Grade.WORDS),
           "How far it can be trusted: A the most.");
   public static final Field<RecordReading, Said> SAID =
       Field.<RecordReading, Said>need(

@@ -7,13 +7,13 @@ import java.math.BigDecimal;
 /** Finds awards that ask for more than the full score. */
 final class AwardCheck implements RuleSetCheck {
   @Override
-  public void check(RuleSet rules, Places places, Problems problems) {
+  public void check(RuleSet rules, Problems problems) {
     long outOf = rules.scale().outOf();
     for (Award award : rules.awards()) {
-      if (award.at() > outOf) {
+      if (award.points() > outOf) {
         problems.add(
             Code.AWARD_OUT_OF_REACH,
-            places.of("awards", award.id()),
+            award.at(),
             "award \"" + award.id() + "\" asks for more than the full score",
             "the full score is " + points(outOf));
       }

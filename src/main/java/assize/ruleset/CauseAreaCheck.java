@@ -10,7 +10,7 @@ import java.util.Map;
 /** Finds causes that items of different areas share: a cause stays in one area. */
 final class CauseAreaCheck implements RuleSetCheck {
   @Override
-  public void check(RuleSet rules, Places places, Problems problems) {
+  public void check(RuleSet rules, Problems problems) {
     Map<String, Item> first = new HashMap<>();
     for (Item item : rules.items().filter(it -> it.cause().isPresent()).toList()) {
       String cause = item.cause().orElseThrow();

@@ -12,7 +12,7 @@ import java.util.Set;
 /** Finds sources that copy each other: nobody would be the first to say it. */
 final class CopiesCircleCheck implements RuleSetCheck {
   @Override
-  public void check(RuleSet rules, Places places, Problems problems) {
+  public void check(RuleSet rules, Problems problems) {
     Map<String, Set<String>> copies = new LinkedHashMap<>();
     rules.sources().values().forEach(it -> copies.put(it.id(), it.copies()));
     for (List<String> circle : Circles.in(copies)) {

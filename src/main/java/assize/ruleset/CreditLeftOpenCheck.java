@@ -10,7 +10,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
 /** Finds claims that give a credit to what they do not hold to be right. */
 final class CreditLeftOpenCheck implements RuleSetCheck {
   @Override
-  public void check(RuleSet rules, Places places, Problems problems) {
+  public void check(RuleSet rules, Problems problems) {
     rules
         .items()
         .flatMap(item -> item.aspects().stream())

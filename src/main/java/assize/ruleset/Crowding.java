@@ -40,12 +40,10 @@ final class Crowding {
   private static final Map<String, Section> SECTIONS = sections();
 
   private final RuleSet rules;
-  private final Places places;
   private final Problems problems;
 
-  private Crowding(RuleSet rules, Places places, Problems problems) {
+  private Crowding(RuleSet rules, Problems problems) {
     this.rules = rules;
-    this.places = places;
     this.problems = problems;
   }
 
@@ -83,8 +81,8 @@ final class Crowding {
   }
 
   /** Says whether what was read is little enough to be looked at as a whole. */
-  static boolean isFree(RuleSet rules, Places places, Problems problems) {
-    Crowding crowding = new Crowding(rules, places, problems);
+  static boolean isFree(RuleSet rules, Problems problems) {
+    Crowding crowding = new Crowding(rules, problems);
     return crowding.fewNumbers() && crowding.fewItems() && crowding.fewDays();
   }
 
@@ -96,18 +94,15 @@ final class Crowding {
     int series = 0;
     int numbers = 0;
     for (NumberTable table : rules.numbers().values()) {
-      List<Series> all = table.series();
-      for (int i = 0; i < all.size(); i++) {
-        Series one = all.get(i);
-        Span at = places.of("numbers", table.id(), Integer.toString(i));
+      for (Series one : table.series()) {
         series++;
         numbers += one.first().size() + one.reserved().size();
         if (series > MOST_SERIES) {
-          return crowded(at, most(MOST_SERIES, "series of numbers"));
+          return crowded(one.at(), most(MOST_SERIES, "series of numbers"));
         }
         if (numbers > MOST_NUMBERS) {
           return crowded(
-              at,
+              one.at(),
               "the number tables of a rule set may have at most "
                   + MOST_NUMBERS
                   + " entries together; with this series they have more");

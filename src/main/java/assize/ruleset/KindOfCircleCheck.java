@@ -6,17 +6,18 @@ import assize.yaml.Words;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 
 /** Finds finishes that are kinds of each other. */
 final class KindOfCircleCheck implements RuleSetCheck {
   @Override
-  public void check(RuleSet rules, Places places, Problems problems) {
+  public void check(RuleSet rules, Problems problems) {
     Map<String, List<String>> kinds = new LinkedHashMap<>();
     rules.finishes().values().forEach(it -> kinds.put(it.id(), it.kindOf().stream().toList()));
     for (List<String> circle : Circles.in(kinds)) {
       problems.add(
           Code.KIND_OF_IN_A_CIRCLE,
-          places.of("finishes", circle.get(0)),
+          Objects.requireNonNull(rules.finishes().get(circle.get(0))).at(),
           "finishes are kinds of each other in a circle: " + Words.circle(circle),
           "leave out the `kind_of` of the most general");
     }

@@ -6,12 +6,12 @@ import assize.yaml.Problems;
 /** Finds models whose production does not begin or does not end. */
 final class ModelDatesCheck implements RuleSetCheck {
   @Override
-  public void check(RuleSet rules, Places places, Problems problems) {
+  public void check(RuleSet rules, Problems problems) {
     for (Model model : rules.models().values()) {
       if (model.built().openStart() || model.built().openEnd()) {
         problems.add(
             Code.MODEL_WITHOUT_END,
-            places.of("models", model.id()),
+            model.at(),
             "the production of model \""
                 + model.id()
                 + "\" has no "

@@ -7,7 +7,7 @@ import assize.yaml.Problems;
 /** Finds aspects of which it is said only what they are not: nothing is left to judge by. */
 final class OnlyRuledOutCheck implements RuleSetCheck {
   @Override
-  public void check(RuleSet rules, Places places, Problems problems) {
+  public void check(RuleSet rules, Problems problems) {
     for (Item item : rules.items().toList()) {
       for (AspectRule rule : item.aspects()) {
         if (rule.claims().stream().allMatch(it -> it.manner() == Manner.RULES_OUT)) {

@@ -6,20 +6,14 @@ import assize.yaml.Problems;
 /** Finds reserved numbers that lie outside of their series. */
 final class ReservedBlockCheck implements RuleSetCheck {
   @Override
-  public void check(RuleSet rules, Places places, Problems problems) {
+  public void check(RuleSet rules, Problems problems) {
     for (NumberTable table : rules.numbers().values()) {
-      for (int i = 0; i < table.series().size(); i++) {
-        NumberTable.Series series = table.series().get(i);
+      for (NumberTable.Series series : table.series()) {
         for (NumberTable.Reserved block : series.reserved()) {
           if (isOutside(block, series)) {
             problems.add(
                 Code.RESERVED_OUTSIDE,
-                places.of(
-                    "numbers",
-                    table.id(),
-                    Integer.toString(i),
-                    "reserved",
-                    Long.toString(block.from())),
+                block.at(),
                 "the numbers " + block.from() + " to " + block.to() + " lie outside of this series",
                 "a reserved block lies between the first number and the last");
           }

@@ -4,5 +4,5 @@ import assize.yaml.Problems;
 
 /** Looks for one thing that does not fit together in a rule set whose parts could be read. */
 interface RuleSetCheck {
-  void check(RuleSet rules, Places places, Problems problems);
+  void check(RuleSet rules, Problems problems);
 }

@@ -1,11 +1,20 @@
 package assize.ruleset;
 
+import assize.aspect.ColorChip;
+import assize.aspect.Definition;
+import assize.aspect.Finish;
+import assize.aspect.Graded;
+import assize.aspect.Origin;
 import assize.aspect.Vocabulary;
 import assize.date.Edtf;
 import assize.diagnostic.Accepted;
 import assize.diagnostic.Code;
 import assize.diagnostic.Result;
+import assize.evidence.Source;
+import assize.schema.Facts;
 import assize.schema.Names;
+import assize.schema.Table;
+import assize.schema.Type;
 import assize.schema.Values;
 import assize.text.Fingerprint;
 import assize.text.SourceFile;
@@ -19,9 +28,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.apache.commons.numbers.fraction.BigFraction;
 
 /** Reads a rule set from one file or a folder of them. */
 public final class RuleSetReader {
@@ -102,11 +113,7 @@ public final class RuleSetReader {
     Span start = files.get(0).file().span(0, 0);
     RuleSetReader.Reading reading =
         new Reading(
-            sections,
-            defined(sections, values, complete),
-            values,
-            new Places(start),
-            new ClaimPhotos(folder, values));
+            sections, defined(sections, values, complete), values, new ClaimPhotos(folder, values));
     List<Fingerprint> prints = files.stream().map(InputFiles.Loaded::fingerprint).toList();
     Optional<RuleSet> rules = reading.ruleSet(start, prints, complete);
     return new Result<>(rules.filter(it -> !problems.hasErrors()), problems.all());
@@ -148,8 +155,8 @@ public final class RuleSetReader {
   }
 
   /** One reading of the sections, once all names are known. */
-  private record Reading(
-      Sections sections, Vocabulary names, Values values, Places places, ClaimPhotos photos) {
+  private record Reading(Sections sections, Vocabulary names, Values values, ClaimPhotos photos)
+      implements assize.schema.Reading {
 
     Optional<RuleSet> ruleSet(Span start, List<Fingerprint> prints, boolean complete) {
       Optional<String> id = values.id(head("rule_set", start, complete));
@@ -159,10 +166,11 @@ public final class RuleSetReader {
           values.parsed(sections.one("issued"), Code.BAD_DATE, "a date", Edtf::parse);
       AreaReader areaReader = new AreaReader(sections, names, values, photos);
       areaReader.nameItems();
-      Scale scale = new ScaleReader(values).scale(sections.group("scale"));
-      List<Award> awards =
-          new ScaleReader(values).awards(sections.all("awards"), scale.outOf(), places);
-      WordsReader words = new WordsReader(names, values, places);
+      Scale scale =
+          Type.group(Scale.TABLE)
+              .reader()
+              .apply(sections.group("scale"), this)
+              .orElse(Scale.usual());
       List<Area> areas = areaReader.areas();
       if (sections.all("areas").isEmpty() && complete) {
         values
@@ -181,26 +189,75 @@ public final class RuleSetReader {
               values.text(sections.one("scope")),
               values.text(sections.one("notes")),
               scale,
-              awards,
-              words.models(sections.all("models")),
-              words.meanings(sections.all("plants")),
-              words.meanings(sections.all("markets")),
-              words.meanings(sections.all("equipment")),
-              new NumberTableReader(names, values, places).tables(sections.all("numbers")),
-              new SourceReader(names, values).sources(sections.all("sources")),
-              words.colors(sections.all("colors")),
-              words.finishes(sections.all("finishes")),
-              words.meanings(sections.all("materials")),
-              words.origins(sections.all("origins")),
-              words.conditions(sections.all("conditions")),
+              awards(scale.outOf()),
+              defined("models", Model.TABLE),
+              meanings("plants"),
+              meanings("markets"),
+              meanings("equipment"),
+              defined("numbers", NumberTable.TABLE),
+              defined("sources", Source.TABLE),
+              defined("colors", ColorChip.TABLE),
+              defined("finishes", Finish.TABLE),
+              meanings("materials"),
+              origins(),
+              conditions(),
               areas,
               files,
               accepted(complete),
               new Defined(defined()));
-      if (Crowding.isFree(rules, places, values.problems())) {
-        RuleSetChecks.ALL.forEach(it -> it.check(rules, places, values.problems()));
+      if (Crowding.isFree(rules, values.problems())) {
+        RuleSetChecks.ALL.forEach(it -> it.check(rules, values.problems()));
       }
       return Optional.of(rules);
+    }
+
+    private List<Award> awards(long outOf) {
+      List<Award> awards = new ArrayList<>();
+      for (Node.Entry entry : sections.all("awards")) {
+        values.checkId(entry.key());
+        Award.Scored in = new Award.Scored(entry.name(), outOf, values);
+        Type.group(Award.TABLE).reader().apply(Optional.of(entry), in).ifPresent(awards::add);
+      }
+      return awards;
+    }
+
+    /** Reads what a section defines, each from its own group of names. */
+    private <S extends Facts> Map<String, S> defined(String section, Table<Definition, S> table) {
+      Map<String, S> defined = new LinkedHashMap<>();
+      for (Node.Entry entry : sections.all(section)) {
+        Type.group(table)
+            .reader()
+            .apply(Optional.of(entry), new Definition(entry.name(), names, values))
+            .ifPresent(it -> defined.put(entry.name(), it));
+      }
+      return defined;
+    }
+
+    /** Reads names with what they mean: plants, markets, equipment, materials. */
+    private Map<String, String> meanings(String section) {
+      Map<String, String> meanings = new LinkedHashMap<>();
+      for (Node.Entry entry : sections.all(section)) {
+        values.name(Optional.of(entry)).ifPresent(it -> meanings.put(entry.name(), it));
+      }
+      return meanings;
+    }
+
+    private Map<Origin, BigFraction> origins() {
+      Map<Origin, BigFraction> origins = new LinkedHashMap<>();
+      for (Node.Entry entry : sections.all("origins")) {
+        Optional<Origin> origin = Graded.ORIGINS.find(entry.key(), values.problems());
+        Optional<BigFraction> credit = values.credit(Optional.of(entry));
+        origin.ifPresent(it -> credit.ifPresent(share -> origins.put(it, share)));
+      }
+      return origins;
+    }
+
+    private Map<String, BigFraction> conditions() {
+      Map<String, BigFraction> conditions = new LinkedHashMap<>();
+      for (Node.Entry entry : sections.all("conditions")) {
+        values.credit(Optional.of(entry)).ifPresent(it -> conditions.put(entry.name(), it));
+      }
+      return conditions;
     }
 
     private List<Accepted> accepted(boolean complete) {

@@ -13,11 +13,12 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 
 /** Finds items that take their color from one without a color, or from each other. */
 final class SameColorCheck implements RuleSetCheck {
   @Override
-  public void check(RuleSet rules, Places places, Problems problems) {
+  public void check(RuleSet rules, Problems problems) {
     Map<String, Item> items = new LinkedHashMap<>();
     rules.items().forEach(it -> items.put(it.id(), it));
     Map<String, List<String>> same = new LinkedHashMap<>();
@@ -40,7 +41,7 @@ final class SameColorCheck implements RuleSetCheck {
     for (List<String> circle : Circles.in(same)) {
       problems.add(
           Code.SAME_AS_IN_A_CIRCLE,
-          firstClaim.getOrDefault(circle.get(0), places.of()),
+          Objects.requireNonNull(firstClaim.get(circle.get(0))),
           "items take their color from each other in a circle: " + Words.circle(circle),
           "give one of them a color of its own");
     }

@@ -1,33 +1,88 @@
 package assize.ruleset;
 
+import assize.diagnostic.Code;
 import assize.evidence.Grade;
+import assize.schema.Facts;
+import assize.schema.Field;
+import assize.schema.FixedWords;
+import assize.schema.Form;
+import assize.schema.Reading;
+import assize.schema.Table;
+import assize.schema.Type;
+import assize.schema.Value;
+import assize.yaml.Node;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 
-/**
- * How points become a score.
- *
- * @param outOf the full score, in thousandths of a point
- * @param notShown the likely credit of what was not shown, 0 to 1
- * @param settledAt the belief at which a dispute counts as settled, in thousandths
- * @param grades the weight of a source of each grade, in thousandths, 1 to 990
- * @param tooEarly the credit of a part that was made earlier than its window, 0 to 1
- * @param allow reasons for a departure, and the credit that each keeps, 0 to 1
- */
-public record Scale(
-    Method method,
-    long outOf,
-    BigFraction notShown,
-    int settledAt,
-    Map<Grade, Integer> grades,
-    BigFraction tooEarly,
-    Map<String, BigFraction> allow) {
+/** How points become a score. */
+public final class Scale extends Facts {
   /** The plausibility, in thousandths, below which a position is no longer judged. */
   public static final int LIVE_AT = 100;
 
-  public Scale {
-    grades = Map.copyOf(grades);
-    allow = Map.copyOf(allow);
+  private static final Map<Grade, Integer> USUAL =
+      Map.of(Grade.A, 900, Grade.B, 700, Grade.C, 500, Grade.D, 300);
+
+  public static final Field<Reading, Map<Grade, Integer>> GRADES =
+      Field.orNone(
+          "grades",
+          USUAL,
+          Type.of(
+              new Value.Named(Grade.WORDS.value(), Form.share("0.001", "0.99", "0.90")),
+              Scale::grades),
+          "How much a source of each grade weighs: {A: 0.90, B: 0.70, C: 0.50, D: 0.30}.");
+  public static final Field<Reading, Map<String, BigFraction>> ALLOW =
+      Field.orNone(
+          "allow",
+          Map.of(),
+          Type.of(new Value.Named(Form.visible(), Form.credit()), Scale::allow),
+          "Reasons for a departure that keep part of the credit; the words are yours.");
+  public static final Field<Reading, Method> METHOD =
+      Field.orNone(
+          "method",
+          Method.SUM,
+          Type.oneOf(FixedWords.of("a method", Code.UNKNOWN_WORD, Method.values(), Method::word)),
+          "How points add up: sum, areas (each area's share, weighed by its points) or"
+              + " deductions (points lost are taken from the full score).");
+  public static final Field<Reading, Long> OUT_OF =
+      Field.orNone(
+          "out_of",
+          100_000L,
+          Type.of(Form.points(), Scale::outOf),
+          "The full score; 100 if nothing is said.");
+  public static final Field<Reading, BigFraction> NOT_SHOWN =
+      Field.orNone(
+          "not_shown",
+          BigFraction.ZERO,
+          Type.credit(),
+          "The likely credit of what was not shown; 0 if nothing is said.");
+  public static final Field<Reading, Integer> SETTLED_AT =
+      Field.orNone(
+          "settled_at",
+          900,
+          Type.of(
+              Form.share("0.501", "0.99", "0.90"),
+              (entry, in) ->
+                  in.values().thousandths(entry, 501, 990, "a belief above 0.5, up to 0.99")),
+          "The belief at which a dispute counts as settled; 0.90 if nothing is said.");
+  public static final Field<Reading, BigFraction> TOO_EARLY =
+      Field.orNone(
+          "too_early",
+          BigFraction.of(1, 2),
+          Type.credit(),
+          "The credit of a part that was made earlier than its window; 1/2 if nothing is said.");
+
+  public static final Table<Reading, Scale> TABLE =
+      Table.of(
+          "a scale",
+          Scale::new,
+          List.of(GRADES, ALLOW, METHOD, OUT_OF, NOT_SHOWN, SETTLED_AT, TOO_EARLY));
+
+  private Scale(Drawn drawn) {
+    super(drawn);
   }
 
   /** How areas and items add up. */
@@ -53,13 +108,75 @@ public record Scale(
 
   /** Returns the scale of a rule set that says nothing of it. */
   public static Scale usual() {
-    return new Scale(
-        Method.SUM,
-        100_000,
-        BigFraction.ZERO,
-        900,
-        Map.of(Grade.A, 900, Grade.B, 700, Grade.C, 500, Grade.D, 300),
-        BigFraction.of(1, 2),
-        Map.of());
+    return TABLE.blank();
+  }
+
+  private static Optional<Map<Grade, Integer>> grades(Optional<Node.Entry> entry, Reading in) {
+    Map<Grade, Integer> grades = new EnumMap<>(USUAL);
+    for (Node.Entry one : in.values().entries(entry, "grades with their weights")) {
+      Optional<Grade> grade = Grade.WORDS.find(one.key(), in.values().problems());
+      Optional<Integer> weight =
+          in.values().thousandths(Optional.of(one), 1, 990, "a weight from 0.001 to 0.99");
+      grade.ifPresent(it -> weight.ifPresent(thousandths -> grades.put(it, thousandths)));
+    }
+    return Optional.of(Map.copyOf(grades));
+  }
+
+  private static Optional<Map<String, BigFraction>> allow(Optional<Node.Entry> entry, Reading in) {
+    Map<String, BigFraction> allow = new LinkedHashMap<>();
+    for (Node.Entry one : in.values().entries(entry, "reasons with their credits")) {
+      in.values().checkWord(one.key());
+      in.values().credit(Optional.of(one)).ifPresent(it -> allow.put(one.name(), it));
+    }
+    return Optional.of(Map.copyOf(allow));
+  }
+
+  private static Optional<Long> outOf(Optional<Node.Entry> entry, Reading in) {
+    Optional<Long> points = in.values().points(entry);
+    if (points.isPresent() && points.get() == 0) {
+      in.values()
+          .problems()
+          .add(Code.BAD_POINTS, entry.orElseThrow().at(), "a score out of 0 points is no score");
+    }
+    return points;
+  }
+
+  public Method method() {
+    return get(METHOD);
+  }
+
+  /** Returns the full score, in thousandths of a point. */
+  public long outOf() {
+    return get(OUT_OF);
+  }
+
+  /** Returns the likely credit of what was not shown, 0 to 1. */
+  public BigFraction notShown() {
+    return get(NOT_SHOWN);
+  }
+
+  /** Returns the belief at which a dispute counts as settled, in thousandths. */
+  public int settledAt() {
+    return get(SETTLED_AT);
+  }
+
+  /** Returns the weight of a source of each grade, in thousandths, 1 to 990. */
+  public Map<Grade, Integer> grades() {
+    return get(GRADES);
+  }
+
+  /** Returns the credit of a part that was made earlier than its window, 0 to 1. */
+  public BigFraction tooEarly() {
+    return get(TOO_EARLY);
+  }
+
+  /** Returns reasons for a departure, and the credit that each keeps, 0 to 1. */
+  public Map<String, BigFraction> allow() {
+    return get(ALLOW);
+  }
+
+  /** Returns the same, one of its facts changed. */
+  public <T> Scale with(Field<?, T> field, T value) {
+    return TABLE.with(this, field, value);
   }
 }

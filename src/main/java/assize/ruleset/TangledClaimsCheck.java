@@ -28,7 +28,7 @@ public final class TangledClaimsCheck implements RuleSetCheck {
   public static final int MOST_TRACES = 3;
 
   @Override
-  public void check(RuleSet rules, Places places, Problems problems) {
+  public void check(RuleSet rules, Problems problems) {
     for (Item item : rules.items().toList()) {
       for (AspectRule rule : item.aspects()) {
         if (isSimple(rule)) {

@@ -22,6 +22,7 @@ public final class Field<C extends Reading, T> {
   private final BiFunction<T, Rewording, T> reworded;
   private final boolean counts;
   private final Merging merging;
+  private final boolean places;
 
   /** Where it stands in its table; set once, when the table is made. */
   private int place = -1;
@@ -45,7 +46,7 @@ public final class Field<C extends Reading, T> {
       BiFunction<Fields, C, Optional<T>> reader,
       BiPredicate<T, T> alike,
       BiFunction<T, Rewording, T> reworded) {
-    this(name, keys, none, reader, alike, reworded, true, Merging.NOT);
+    this(name, keys, none, reader, alike, reworded, true, Merging.NOT, false);
   }
 
   private Field(
@@ -56,7 +57,8 @@ public final class Field<C extends Reading, T> {
       BiPredicate<T, T> alike,
       BiFunction<T, Rewording, T> reworded,
       boolean counts,
-      Merging merging) {
+      Merging merging,
+      boolean places) {
     this.name = name;
     this.keys = keys;
     this.none = none;
@@ -65,6 +67,7 @@ public final class Field<C extends Reading, T> {
     this.reworded = reworded;
     this.counts = counts;
     this.merging = merging;
+    this.places = places;
   }
 
   /** One without which there are no facts. */
@@ -138,22 +141,27 @@ public final class Field<C extends Reading, T> {
 
   /** Returns the same with another way of telling what says the same. */
   public Field<C, T> alike(BiPredicate<T, T> other) {
-    return new Field<>(name, keys, none, reader, other, reworded, counts, merging);
+    return new Field<>(name, keys, none, reader, other, reworded, counts, merging, places);
   }
 
   /** Returns the same with what becomes of its texts where they are changed. */
   public Field<C, T> reworded(BiFunction<T, Rewording, T> other) {
-    return new Field<>(name, keys, none, reader, alike, other, counts, merging);
+    return new Field<>(name, keys, none, reader, alike, other, counts, merging, places);
   }
 
   /** Returns the same, but it makes no difference to what is said. */
   public Field<C, T> apart() {
-    return new Field<>(name, keys, none, reader, alike, reworded, false, merging);
+    return new Field<>(name, keys, none, reader, alike, reworded, false, merging, places);
   }
 
   /** Returns the same with what becomes of it where a friend's record says it too. */
   public Field<C, T> merging(Merging how) {
-    return new Field<>(name, keys, none, reader, alike, reworded, counts, how);
+    return new Field<>(name, keys, none, reader, alike, reworded, counts, how, places);
+  }
+
+  /** Returns the same; all of the facts stand where it is written, else where they are named. */
+  public Field<C, T> placing() {
+    return new Field<>(name, keys, none, reader, alike, reworded, counts, merging, true);
   }
 
   public Merging merging() {
@@ -187,6 +195,10 @@ public final class Field<C extends Reading, T> {
 
   T reworded(Facts facts, Rewording rewording) {
     return reworded.apply(facts.get(this), rewording);
+  }
+
+  boolean places() {
+    return places;
   }
 
   boolean counts() {

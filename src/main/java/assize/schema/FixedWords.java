@@ -21,6 +21,11 @@ public record FixedWords<T>(String what, Code unknown, List<T> all, Function<T, 
     return new FixedWords<>(what, unknown, Arrays.asList(all), word);
   }
 
+  /** Returns what is written. */
+  public Value value() {
+    return Value.word(all.stream().map(word).toList());
+  }
+
   public Optional<T> read(Optional<Node.Entry> entry, Values values) {
     return entry.flatMap(it -> values.scalar(it, what)).flatMap(it -> find(it, values.problems()));
   }

@@ -1,6 +1,7 @@
 package assize.schema;
 
 import assize.text.Span;
+import assize.yaml.Node;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -72,7 +73,18 @@ public final class Table<C extends Reading, S extends Facts> {
       values[i] = value.isPresent() ? value.get() : fields.get(i).none();
     }
     written.done();
-    return whole ? Optional.of(make.apply(new Facts.Drawn(fields, values, at))) : Optional.empty();
+    return whole
+        ? Optional.of(make.apply(new Facts.Drawn(fields, values, place(written, at))))
+        : Optional.empty();
+  }
+
+  private Span place(Fields written, Span at) {
+    return fields.stream()
+        .filter(Field::places)
+        .flatMap(it -> written.peek(it.name()).stream())
+        .map(Node.Entry::at)
+        .findFirst()
+        .orElse(at);
   }
 
   /** Returns facts of which nothing is said. */

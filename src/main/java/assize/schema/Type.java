@@ -2,12 +2,15 @@ package assize.schema;
 
 import assize.date.Edtf;
 import assize.diagnostic.Code;
+import assize.text.Parsed;
 import assize.yaml.Node;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.BiPredicate;
 import java.util.function.Function;
 import java.util.regex.Pattern;
+import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
  * What can be written under a name: how it looks, what it is read as, and when two say the same.
@@ -36,6 +39,11 @@ public record Type<C extends Reading, T>(
   /** Returns the same with what becomes of its texts where they are changed. */
   public Type<C, T> reworded(BiFunction<T, Rewording, T> other) {
     return new Type<>(value, reader, alike, other);
+  }
+
+  /** Returns what is read, made into something else. */
+  public <U> Type<C, U> as(Function<? super T, U> make) {
+    return of(value, (entry, in) -> reader.apply(entry, in).map(make));
   }
 
   /** A text; how it is spaced makes no difference. */
@@ -70,11 +78,40 @@ public record Type<C extends Reading, T>(
 
   /** A date, a span or a set of them. */
   public static <C extends Reading> Type<C, Edtf> date(String... examples) {
-    return of(
-            Form.date(examples),
-            (Optional<Node.Entry> entry, C in) ->
-                in.values().parsed(entry, Code.BAD_DATE, "a date", Edtf::parse))
+    return Type.<C, Edtf>parsed(Form.date(examples), Code.BAD_DATE, "a date", Edtf::parse)
         .alike(by(date -> date.text().strip()));
+  }
+
+  /** A short text with a reader of its own. */
+  public static <C extends Reading, T> Type<C, T> parsed(
+      Value value, Code code, String wanted, Function<String, Parsed<T>> reader) {
+    return of(value, (entry, in) -> in.values().parsed(entry, code, wanted, reader));
+  }
+
+  /** Points, in thousandths. */
+  public static <C extends Reading> Type<C, Long> points() {
+    return of(Form.points(), (entry, in) -> in.values().points(entry));
+  }
+
+  /** A share from 0 to 1. */
+  public static <C extends Reading> Type<C, BigFraction> credit() {
+    return of(Form.credit(), (entry, in) -> in.values().credit(entry));
+  }
+
+  /** One of some words that no rule set can add to. */
+  public static <C extends Reading, T> Type<C, T> oneOf(FixedWords<T> words) {
+    return of(words.value(), (entry, in) -> words.read(entry, in.values()));
+  }
+
+  /** One or a list of them; what can't be read is left out. */
+  public static <C extends Reading, T> Type<C, List<T>> oneOrMore(Type<C, T> each) {
+    return of(
+        Value.oneOrMore(each.value),
+        (entry, in) ->
+            Optional.of(
+                in.values().oneOrMore(entry).stream()
+                    .flatMap(it -> each.reader.apply(Optional.of(it), in).stream())
+                    .toList()));
   }
 
   /** Facts of their own. */
@@ -89,6 +126,31 @@ public record Type<C extends Reading, T>(
                             .flatMap(it -> table.read(it, in, one.key().at()))))
         .alike(table::alike)
         .reworded(table::reworded);
+  }
+
+  /**
+   * A list of facts of their own.
+   *
+   * @param all what the list is, for the message
+   * @param one what stands in it
+   */
+  public static <C extends Reading, S extends Facts> Type<C, List<S>> list(
+      Table<C, S> table, String all, String one) {
+    return of(
+        Value.list(new Value.Group(table.block())),
+        (entry, in) ->
+            Optional.of(
+                in.values().list(entry, all).stream()
+                    .flatMap(it -> in.values().mapping(it, one).stream())
+                    .flatMap(
+                        it ->
+                            table
+                                .read(
+                                    in.values().fields(it, table.block(), it.at().part(0, 1)),
+                                    in,
+                                    it.at())
+                                .stream())
+                    .toList()));
   }
 
   private static <T> BiPredicate<T, T> by(Function<T, Object> what) {

@@ -51,7 +51,7 @@ public final class Masking {
             (table, number) -> {
               NumberTable known =
                   Optional.ofNullable(rules.numbers().get(table))
-                      .orElseGet(() -> new NumberTable(table, table, List.of()));
+                      .orElseGet(() -> NumberTable.of(table, table));
               Reading reading = new Reading(without(number));
               RecordTexts.of(vehicle, vehicle.numbers(), Map.of(), reading);
               List<Stamp> stamps = reading.stamps.stream().filter(it -> it.has(number)).toList();

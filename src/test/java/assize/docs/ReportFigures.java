@@ -102,7 +102,7 @@ final class ReportFigures {
   private BigDecimal rule(String id, String figure) {
     Award award = first(judgment.rules().awards(), it -> it.id().equals(id));
     return switch (figure) {
-      case "at" -> points(award.at());
+      case "at" -> points(award.points());
       case "no area under" -> exact(award.noAreaUnder().orElseThrow());
       case "no item over" -> points(award.noItemOver().orElseThrow());
       default -> throw unknown(figure);

@@ -11,6 +11,9 @@ import assize.ruleset.AspectRule;
 import assize.ruleset.Defined;
 import assize.ruleset.Item;
 import assize.ruleset.RuleSet;
+import assize.schema.Facts;
+import assize.schema.Field;
+import assize.schema.Table;
 import assize.text.Fingerprint;
 import assize.text.Span;
 import java.lang.reflect.Constructor;
@@ -125,6 +128,9 @@ final class Mutations {
     }
     if (value instanceof Record one) {
       return record(one, path, item);
+    }
+    if (value instanceof Facts facts) {
+      return facts(facts, path, item);
     }
     throw new IllegalStateException(path + " is a " + value.getClass());
   }
@@ -253,6 +259,45 @@ final class Mutations {
       all.add(leaf(path + ".points", item, dearer(whole)));
     }
     return all;
+  }
+
+  private <S extends Facts> List<Mutated<Object>> facts(S facts, String path, String item) {
+    List<Mutated<Object>> all = new ArrayList<>();
+    Table<?, S> table = table(facts);
+    for (java.lang.reflect.Field constant : facts.getClass().getFields()) {
+      if (constant.getType() == Field.class) {
+        Field<?, Object> field = value(constant);
+        if (path.endsWith("}") && field.name().equals("id")) {
+          continue; // its name in the map, once more
+        }
+        Type type = argument(constant.getGenericType(), 1);
+        for (Mutated<Object> other :
+            inside(facts.get(field), type, path + "." + field.name(), item)) {
+          all.add(leaf(other.path(), item, table.with(facts, field, other.value())));
+        }
+      }
+    }
+    return all;
+  }
+
+  @SuppressWarnings("unchecked")
+  private static <S extends Facts> Table<?, S> table(S facts) {
+    try {
+      java.lang.reflect.Field table = facts.getClass().getDeclaredField("TABLE");
+      return (Table<?, S>) value(table);
+    } catch (NoSuchFieldException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
+  @SuppressWarnings("unchecked")
+  private static <T> T value(java.lang.reflect.Field constant) {
+    try {
+      constant.setAccessible(true);
+      return (T) constant.get(null);
+    } catch (IllegalAccessException e) {
+      throw new IllegalStateException(e);
+    }
   }
 
   /** An item's points are those of its aspects, so that no one field of these can change alone. */

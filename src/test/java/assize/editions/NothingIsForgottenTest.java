@@ -30,10 +30,10 @@ class NothingIsForgottenTest {
     assertThat(all.stream().map(Mutated::path))
         .contains(
             ".name",
-            ".scale.notShown",
-            ".awards[0].noItemOver",
+            ".scale.not_shown",
+            ".awards[0].no_item_over",
             ".models{X1}.built.last",
-            ".numbers{chassis}.series[0].reserved[0].purpose",
+            ".numbers{chassis}.series[0].reserved[0].for",
             ".sources{leaflet}.copies-guide",
             ".colors{green}.tolerance",
             ".areas[0].items[0].aspects[0].claims[1].scope.days",

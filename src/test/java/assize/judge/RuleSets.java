@@ -46,14 +46,6 @@ final class RuleSets {
   }
 
   static Scale scale(Scale.Method method, long outOf) {
-    Scale usual = Scale.usual();
-    return new Scale(
-        method,
-        outOf,
-        usual.notShown(),
-        usual.settledAt(),
-        usual.grades(),
-        usual.tooEarly(),
-        usual.allow());
+    return Scale.usual().with(Scale.METHOD, method).with(Scale.OUT_OF, outOf);
   }
 }

@@ -138,16 +138,11 @@ public final class SampleJudgments {
   }
 
   private Source source(String id, SourceKind kind, Grade grade, String title, String... copies) {
-    return new Source(
-        id,
-        kind,
-        grade,
-        text.apply(title),
-        Optional.of(date("1932-02-01")),
-        some("the club's archive"),
-        Set.of(copies),
-        some("Sheet 2 of *three*; the first is lost."),
-        AT);
+    return Source.of(id, kind, grade, text.apply(title))
+        .with(Source.DATE, Optional.of(date("1932-02-01")))
+        .with(Source.HELD_BY, some("the club's archive"))
+        .with(Source.COPIES, Set.of(copies))
+        .with(Source.NOTES, some("Sheet 2 of *three*; the first is lost."));
   }
 
   private static final Scope BEFORE_MARCH =
@@ -167,11 +162,11 @@ public final class SampleJudgments {
       sources.put(source.id(), source);
     }
     Map<String, ColorChip> colors = new LinkedHashMap<>();
-    colors.put("green", new ColorChip("green", text.apply("Works green"), Optional.empty(), 3));
-    colors.put("black", new ColorChip("black", text.apply("Black"), Optional.empty(), 3));
+    colors.put("green", ColorChip.of("green", text.apply("Works green")));
+    colors.put("black", ColorChip.of("black", text.apply("Black")));
     Map<String, Finish> finishes = new LinkedHashMap<>();
-    finishes.put("nickel", new Finish("nickel", text.apply("nickel plate"), Optional.empty()));
-    finishes.put("chrome", new Finish("chrome", text.apply("chromium plate"), Optional.empty()));
+    finishes.put("nickel", Finish.of("nickel", text.apply("nickel plate")));
+    finishes.put("chrome", Finish.of("chrome", text.apply("chromium plate")));
     return new RuleSet(
         "tarrowby-type-x",
         text.apply("Tarrowby Type X light truck"),
@@ -180,30 +175,16 @@ public final class SampleJudgments {
         some("Tarrowby Motor Company"),
         some("What it looked like when it left the works."),
         some("Third edition."),
-        new Scale(
-            method,
-            100_000,
-            BigFraction.ZERO,
-            900,
-            Map.of(Grade.A, 900, Grade.B, 700, Grade.C, 500, Grade.D, 300),
-            HALF,
-            Map.of("safety", BigFraction.ONE)),
+        Scale.usual()
+            .with(Scale.METHOD, method)
+            .with(Scale.ALLOW, Map.of("safety", BigFraction.ONE)),
         List.of(
-            new Award(
-                "fresh",
-                text.apply("Works Fresh"),
-                94_000,
-                Optional.of(BigFraction.of(88, 100)),
-                OptionalLong.of(4_000)),
-            new Award(
-                "first", text.apply("First award"), 80_000, Optional.empty(), OptionalLong.empty()),
-            new Award(
-                "second",
-                text.apply("Second award"),
-                60_000,
-                Optional.empty(),
-                OptionalLong.empty())),
-        Map.of("X1", new Model("X1", text.apply("X1 dropside"), days("1932-03-01", "1936-08-31"))),
+            Award.of("fresh", text.apply("Works Fresh"), 94_000)
+                .with(Award.NO_AREA_UNDER, Optional.of(BigFraction.of(88, 100)))
+                .with(Award.NO_ITEM_OVER, OptionalLong.of(4_000)),
+            Award.of("first", text.apply("First award"), 80_000),
+            Award.of("second", text.apply("Second award"), 60_000)),
+        Map.of("X1", Model.of("X1", text.apply("X1 dropside"), days("1932-03-01", "1936-08-31"))),
         Map.of(),
         Map.of("home", text.apply("Home market")),
         Map.of("heater", text.apply("Cab heater")),

@@ -147,7 +147,7 @@ class RuleSetReaderTest {
     assertThat(scale.tooEarly()).isEqualTo(BigFraction.of(1, 4));
     assertThat(scale.settledAt()).isEqualTo(900);
     assertThat(scale.grades()).isEqualTo(Scale.usual().grades());
-    assertThat(rules("points: 1\nexpect: {finish: nickel}").awards().get(0).at())
+    assertThat(rules("points: 1\nexpect: {finish: nickel}").awards().get(0).points())
         .isEqualTo(460_000);
   }
 

@@ -143,7 +143,7 @@ final class GuideScoringViews {
               + Numbers.points(award.noItemOver().getAsLong())
               + " points by departing");
     }
-    return new AwardRow(award.id(), award.name(), Numbers.points(award.at()), conditions);
+    return new AwardRow(award.id(), award.name(), Numbers.points(award.points()), conditions);
   }
 
   private List<Cause> causes() {

@@ -74,7 +74,7 @@ public record RosterEntry(
             rules.files().stream().map(Fingerprint::sha256).collect(Collectors.joining(" ")),
             rules.scale().outOf(),
             rules.awards().stream()
-                .sorted(Comparator.comparingLong(Award::at).reversed())
+                .sorted(Comparator.comparingLong(Award::points).reversed())
                 .toList());
     AwardResult award = judgment.award();
     List<Standing> standings =

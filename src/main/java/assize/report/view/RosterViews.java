@@ -147,7 +147,7 @@ public final class RosterViews {
                 .map(
                     award ->
                         new ScoreScale.Threshold(
-                            award.name(), Numbers.points(award.at()), award.at() / 1000.0))
+                            award.name(), Numbers.points(award.points()), award.points() / 1000.0))
                 .toList());
     String description = String.join(" ", sentences);
     String title = "The spread of likely scores";
@@ -169,7 +169,7 @@ public final class RosterViews {
   private static RosterView.AwardView award(Award award, long[] reached) {
     return new RosterView.AwardView(
         award.name(),
-        Numbers.points(award.at()),
+        Numbers.points(award.points()),
         Long.toString(reached[0]),
         Long.toString(reached[1]),
         Long.toString(reached[2]));

@@ -59,7 +59,7 @@ final class ScoreViews {
         .map(
             award ->
                 new ScoreScale.Threshold(
-                    award.name(), Numbers.points(award.at()), award.at() / 1000.0))
+                    award.name(), Numbers.points(award.points()), award.points() / 1000.0))
         .toList();
   }
 
@@ -118,12 +118,12 @@ final class ScoreViews {
   private static List<ScoreView.AwardView> awards(Judgment judgment) {
     AwardResult result = judgment.award();
     return judgment.rules().awards().stream()
-        .sorted(Comparator.comparingLong(Award::at).reversed())
+        .sorted(Comparator.comparingLong(Award::points).reversed())
         .map(
             award ->
                 new ScoreView.AwardView(
                     award.name(),
-                    Numbers.points(award.at()),
+                    Numbers.points(award.points()),
                     conditions(award),
                     standing(award, result)))
         .toList();
@@ -141,7 +141,7 @@ final class ScoreViews {
 
   /** Says whether an award is the best one reached, or below it. */
   static boolean under(Award award, Optional<Award> best) {
-    return best.isPresent() && award.at() <= best.get().at();
+    return best.isPresent() && award.points() <= best.get().points();
   }
 
   private static String conditions(Award award) {

@@ -1,6 +1,7 @@
 package assize.report.view;
 
 import assize.record.Evidence;
+import assize.ruleset.Award;
 import assize.ruleset.Item;
 import assize.share.Copy;
 import assize.share.Hidden;
@@ -77,7 +78,9 @@ public final class SharedViews {
             mask.text(standard.edition()),
             standard.digest(),
             standard.outOf(),
-            standard.awards().stream().map(award -> award.named(mask.text(award.name()))).toList()),
+            standard.awards().stream()
+                .map(award -> award.with(Award.NAME, mask.text(award.name())))
+                .toList()),
         entry.likely(),
         entry.awards(),
         copy.masking().numbers().stream().flatMapToInt(it -> it.count().stream()).min(),
