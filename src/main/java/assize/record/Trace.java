@@ -48,10 +48,7 @@ public final class Trace extends Facts {
           "The item of the rule set that it tells of.");
   public static final Field<Reading, Grade> GRADE =
       Field.need(
-          "grade",
-          Grade.D,
-          Type.oneOf(Grade.WORDS),
-          "How far it can be trusted: A the most.");
+          "grade", Grade.D, Type.oneOf(Grade.WORDS), "How far it can be trusted: A the most.");
   public static final Field<RecordReading, Said> SAID =
       Field.<RecordReading, Said>need(
               new Said(Manner.SAYS, Map.of()),
