@@ -43,10 +43,10 @@ final class DossierCommand implements Callable<Integer> {
   @Mixin private AsOf asOf = new AsOf();
 
   @Option(
-      names = "--share",
+      names = "--redact",
       description =
           "Write the copies for others: without what is private, ends of numbers masked, checked.")
-  private boolean share;
+  private boolean redact;
 
   DossierCommand(Terminal terminal) {
     this.terminal = terminal;
@@ -60,7 +60,7 @@ final class DossierCommand implements Callable<Integer> {
         .flatMap(judged -> judged.values().stream().findFirst())
         .map(
             it ->
-                share
+                redact
                     ? Dossiers.shared(terminal, path, it, folder)
                     : Dossiers.own(terminal, path, it, folder))
         .map(pages -> pages.write(new LinkedHashSet<>(items)))

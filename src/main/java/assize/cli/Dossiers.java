@@ -122,7 +122,7 @@ final class Dossiers {
 
   private Path place(String item) {
     String name = judgment.vehicle().id() + "-" + item;
-    return out.resolve(copy.map(it -> it.masked(name) + "-shared").orElse(name) + ".html");
+    return out.resolve(copy.map(it -> it.masked(name) + "-redacted").orElse(name) + ".html");
   }
 
   private List<String> problems(Set<String> asked, List<String> disputed) {

@@ -23,7 +23,7 @@ final class Rehearsal {
     String out = folder.resolve("out").toString();
     Main.run(terminal, "demo", folder.toString());
     Main.run(terminal, "judge", record, "--out", out, "--json", out + "/l45.json");
-    Main.run(terminal, "judge", record, "--out", out, "--share");
+    Main.run(terminal, "judge", record, "--out", out, "--redact");
     Main.run(terminal, "lint", record, rules);
     Main.run(terminal, "sheet", record, "--out", out + "/sheet.html");
     Main.run(terminal, "guide", rules, "--out", out + "/guide.html");

@@ -10,10 +10,10 @@ import picocli.CommandLine.Spec;
 /** What can be wanted of reports, whichever command makes them. */
 final class ReportOptions {
   @Option(
-      names = "--share",
+      names = "--redact",
       description =
           "Write the copies for others: without what is private, ends of numbers masked, checked.")
-  private boolean share;
+  private boolean redact;
 
   @Option(
       names = "--photos",
@@ -43,10 +43,10 @@ final class ReportOptions {
    * @throws ParameterException if it can't be had together
    */
   Reports.Wanted wanted(Optional<Path> out, Optional<String> json) {
-    if (share && photos == Place.beside) {
+    if (redact && photos == Place.beside) {
       throw new ParameterException(
           spec.commandLine(),
-          "--share: the copy for others is one file; leave --photos beside out");
+          "--redact: the copy for others is one file; leave --photos beside out");
     }
     json.flatMap(Arguments::refusedForJson)
         .ifPresent(
@@ -58,6 +58,6 @@ final class ReportOptions {
         json.equals(Optional.of("-"))
             ? out.orElse(Path.of(""))
             : out.orElseGet(OutputFile::reports);
-    return new Reports.Wanted(folder, json, withoutBadPhotos, photos == Place.beside, share);
+    return new Reports.Wanted(folder, json, withoutBadPhotos, photos == Place.beside, redact);
   }
 }

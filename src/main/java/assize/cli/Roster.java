@@ -67,7 +67,7 @@ final class Roster {
     }
 
     Path index() {
-      return reports.out().resolve(reports.share() ? "roster-shared.html" : "roster.html");
+      return reports.out().resolve(reports.share() ? "roster-redacted.html" : "roster.html");
     }
   }
 

@@ -153,7 +153,7 @@ final class RosterGathering implements AutoCloseable {
   List<String> notes() {
     List<String> all = new ArrayList<>(notes);
     if (unsaid > 0) {
-      all.add("note: and " + unsaid + " more of these; `judge --share` says them of each record");
+      all.add("note: and " + unsaid + " more of these; `judge --redact` says them of each record");
     }
     return all;
   }

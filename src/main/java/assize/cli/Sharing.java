@@ -30,7 +30,7 @@ import java.util.stream.Collectors;
 
 /** The copy of one report for others, made and checked before anything of it is written. */
 final class Sharing implements Reports.Made {
-  private static final String SHARED = "-shared.html";
+  private static final String SHARED = "-redacted.html";
   private static final int SHOWN = 5;
 
   private final Path record;

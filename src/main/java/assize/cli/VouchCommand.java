@@ -112,7 +112,7 @@ final class VouchCommand implements Callable<Integer> {
     }
     List<Path> earlier = SecretFile.earlier(file);
     if (secret.isEmpty() && earlier.isEmpty()) {
-      return refuse(kept + " is not there: make a copy by assize judge --share, or put it back");
+      return refuse(kept + " is not there: make a copy by assize judge --redact, or put it back");
     }
     VehicleRecord vehicle = read.value().get().vehicle();
     if (vehicle.numbers().isEmpty()) {
@@ -203,7 +203,7 @@ final class VouchCommand implements Callable<Integer> {
                 "  Keep "
                     + SecretFile.words(SecretFile.earlier(file, it), it)
                     + " too: copies made with it need it."));
-    lines.add("  Make the copies for others again: assize judge " + file + " --share");
+    lines.add("  Make the copies for others again: assize judge " + file + " --redact");
     lines.forEach(line -> terminal.result(Visible.of(line)));
     return Exit.DONE;
   }

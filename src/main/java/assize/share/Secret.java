@@ -145,7 +145,7 @@ public final class Secret {
                 "# It belongs to "
                     + name.replaceAll("\\p{Cntrl}", " ")
                     + ". In the copies for others",
-                "# (assize judge --share) numbers are masked, and each has a fingerprint that only",
+                "# (assize judge --redact) numbers are masked, and each has a fingerprint that only",
                 "# this secret can make. With it you can prove later which number was meant:",
                 "# assize vouch says how. Without it nobody can, you neither. Whoever has it can find",
                 "# out the masked numbers. If somebody else has had it, make a new one:",

@@ -167,13 +167,13 @@ class LowNumberTest {
       Path out = record.resolveSibling(command);
       boolean roster = command.equals("roster");
       Ran ran =
-          Ran.of(command, roster ? record.resolveSibling("") : record, "--share", "--out", out);
+          Ran.of(command, roster ? record.resolveSibling("") : record, "--redact", "--out", out);
       assertThat(ran.exit()).as(command + ran.err()).isZero();
       Bench.content(out)
           .forEach(
               (name, text) -> made.put(command + name, text.replaceAll("\\b[0-9a-f]{64}\\b", "")));
     }
-    made.put("json", Ran.of("judge", record, "--share", "--json", "-").out());
+    made.put("json", Ran.of("judge", record, "--redact", "--json", "-").out());
     return made;
   }
 
@@ -192,7 +192,7 @@ class LowNumberTest {
       throws IOException {
     Map<String, String> made = made(lay(number, number, dated));
     assertThat(made).isEqualTo(made(lay(number, other, dated)));
-    assertThat(made.get("judgetruck-xxx-shared.html"))
+    assertThat(made.get("judgetruck-xxx-redacted.html"))
         .contains("7 points", "Frame xxx of the first batch (xxx)", "page " + number);
   }
 
@@ -204,7 +204,7 @@ class LowNumberTest {
     Files.writeString(
         record, Files.readString(record).replace("Frame 12 of the first batch (12)", note));
     Path out = record.resolveSibling("out");
-    Ran ran = Ran.of("judge", record, "--share", "--out", out);
+    Ran ran = Ran.of("judge", record, "--redact", "--out", out);
     assertThat(ran.exit()).isEqualTo(1);
     assertThat(ran.err())
         .contains("still shows what it should not", "in “the record”: “Came with x")
@@ -222,7 +222,7 @@ class LowNumberTest {
         rules, Files.readString(rules).replace("expect: {part_number: [\"3\"]}", code));
     Files.writeString(
         record, Files.readString(record).replace("block: {part_number:", "block: {date_code:"));
-    String page = made(record).get("judgetruck-xxx-shared.html");
+    String page = made(record).get("judgetruck-xxx-redacted.html");
     assertThat(page).contains(": the number stamped there, since").doesNotContain("is 1917");
   }
 }

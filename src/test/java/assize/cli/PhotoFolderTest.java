@@ -78,7 +78,7 @@ class PhotoFolderTest {
     pageNaming(names(pictures));
     Files.createSymbolicLink(folder, pictures);
     Map<String, String> before = Bench.content(pictures);
-    for (List<String> more : List.of(List.<String>of(), List.of("--share"))) {
+    for (List<String> more : List.of(List.<String>of(), List.of("--redact"))) {
       assertThat(judge(more.toArray(String[]::new)).exit()).isZero();
       assertThat(Bench.content(pictures)).isEqualTo(before);
       assertThat(folder).isSymbolicLink();

@@ -126,9 +126,9 @@ class PinsTest {
     String sheet = "sheet " + record + " --out out/sheet/" + name;
     return List.of(
         "judge " + record + " --out out/judge --json out/judge/" + name + ".json" + AS_OF,
-        "judge " + record + " --share --out out/copy --json out/copy/" + name + ".json" + AS_OF,
+        "judge " + record + " --redact --out out/copy --json out/copy/" + name + ".json" + AS_OF,
         "dossier " + record + " --out out/dossier" + AS_OF,
-        "dossier " + record + " --share --out out/dossier-copy" + AS_OF,
+        "dossier " + record + " --redact --out out/dossier-copy" + AS_OF,
         sheet + ".html",
         sheet + ".xlsx",
         sheet + ".csv",
@@ -250,7 +250,7 @@ class PinsTest {
     }
     return List.of(
         "roster demo --out out/roster --json out/roster/all.json" + AS_OF,
-        "roster demo --share --out out/copies --json out/copies/all.json" + AS_OF,
+        "roster demo --redact --out out/copies --json out/copies/all.json" + AS_OF,
         "roster demo --index-only --out out/index" + AS_OF);
   }
 

@@ -375,29 +375,29 @@ class RosterCommandTest {
         folder.resolve("x1-160.yaml"),
         Files.readString(folder.resolve("x1-160.yaml")) + "private_words: [Mill Lane]\n");
     put("mill-lane.yaml", record("wrong").replace("nickel", "nickle"));
-    Ran ran = roster("--share", "--leave-out-faulty");
+    Ran ran = roster("--redact", "--leave-out-faulty");
     assertThat(ran.exit()).as(ran.err()).isZero();
     assertThat(ran.err()).contains("one.secret is new").contains("x1-160.secret is new");
     assertThat(Bench.content(out))
         .containsOnlyKeys(
-            "", "one-shared.html", "two-shared.html", "x1-xxx-shared.html", "roster-shared.html");
-    String index = Files.readString(out.resolve("roster-shared.html"));
+            "", "one-redacted.html", "two-redacted.html", "x1-xxx-redacted.html", "roster-redacted.html");
+    String index = Files.readString(out.resolve("roster-redacted.html"));
     assertThat(index)
-        .contains("A copy for others", "href=\"x1-xxx-shared.html\"", "Number X1-xxx")
+        .contains("A copy for others", "href=\"x1-xxx-redacted.html\"", "Number X1-xxx")
         .contains("1 record has errors and is left out.")
         .doesNotContain("x1-160", "X1-160", "mill-lane");
     Path judged = base.resolve("judged");
-    Ran.of("judge", folder.resolve("one.yaml"), "--share", "--out", judged);
-    assertThat(out.resolve("one-shared.html"))
-        .hasSameBinaryContentAs(judged.resolve("one-shared.html"));
-    assertThat(roster("--share", "--photos", "beside").exit()).isEqualTo(2);
+    Ran.of("judge", folder.resolve("one.yaml"), "--redact", "--out", judged);
+    assertThat(out.resolve("one-redacted.html"))
+        .hasSameBinaryContentAs(judged.resolve("one-redacted.html"));
+    assertThat(roster("--redact", "--photos", "beside").exit()).isEqualTo(2);
   }
 
   @Test
   void doesNotLetTwoCopiesHaveOneName() throws IOException {
     put("a.yaml", record("x1-151").replace("X1-150", "X1-151"));
     put("b.yaml", record("x1-152").replace("X1-150", "X1-152"));
-    Ran ran = roster("--share", "--leave-out-faulty");
+    Ran ran = roster("--redact", "--leave-out-faulty");
     assertThat(ran.exit()).isEqualTo(1);
     assertThat(ran.err()).contains("another record's copy is named", "b.yaml", "a.yaml");
     assertThat(out).doesNotExist();
@@ -411,11 +411,11 @@ class RosterCommandTest {
         record("three")
             .replace("X1-150", "X1-160")
             .replace("{finish: nickel}", "{finish: nickel, note: 'X1-[1](http://a.example)60'}"));
-    Ran ran = roster("--share", "--leave-out-faulty");
+    Ran ran = roster("--redact", "--leave-out-faulty");
     assertThat(ran.exit()).as(ran.err()).isZero();
     assertThat(ran.err()).contains("error: ", "still shows what it should not", "three.yaml");
     assertThat(Bench.content(out))
-        .containsOnlyKeys("", "one-shared.html", "two-shared.html", "roster-shared.html");
+        .containsOnlyKeys("", "one-redacted.html", "two-redacted.html", "roster-redacted.html");
     assertThat(folder.resolve("three.secret")).doesNotExist();
   }
 }

@@ -136,14 +136,14 @@ class ShareCommandTest {
   }
 
   private Ran share(Object... more) {
-    List<Object> words = new java.util.ArrayList<>(List.of("judge", record, "--share"));
+    List<Object> words = new java.util.ArrayList<>(List.of("judge", record, "--redact"));
     words.addAll(List.of("--out", out));
     words.addAll(List.of(more));
     return Ran.of(words.toArray());
   }
 
   private String page() throws IOException {
-    return Files.readString(out.resolve("truck-tb7-48xxx-shared.html"));
+    return Files.readString(out.resolve("truck-tb7-48xxx-redacted.html"));
   }
 
   /** The page's bytes but for what is hexadecimal or Base64: digests and pictures. */
@@ -159,7 +159,7 @@ class ShareCommandTest {
   void nothingPlantedIsLeftInAnyByte() throws IOException {
     Ran ran = share("--json", out.resolve("all.json"));
     assertThat(ran.exit()).as(ran.err()).isZero();
-    assertThat(Bench.content(out)).containsOnlyKeys("", "all.json", "truck-tb7-48xxx-shared.html");
+    assertThat(Bench.content(out)).containsOnlyKeys("", "all.json", "truck-tb7-48xxx-redacted.html");
     String page = searchable(page());
     String json = Files.readString(out.resolve("all.json"));
     for (String text : List.of(page, Jsoup.parse(page()).text(), json)) {
@@ -272,10 +272,10 @@ class ShareCommandTest {
 
   @Test
   void theDossierForOthersShowsNothingPlanted() throws IOException {
-    Ran ran = Ran.of("dossier", record, "--share", "--out", out);
+    Ran ran = Ran.of("dossier", record, "--redact", "--out", out);
     assertThat(ran.exit()).as(ran.err()).isZero();
     assertThat(ran.err()).contains("look at each of these photos").contains("tb7-48391.png");
-    String name = "truck-tb7-48xxx-button-tb7-60412-shared.html";
+    String name = "truck-tb7-48xxx-button-tb7-60412-redacted.html";
     assertThat(Bench.content(out)).containsOnlyKeys("", name);
     assertThat(SecretFile.of(record)).as("it bears no fingerprint").doesNotExist();
     String whole = Files.readString(out.resolve(name));
@@ -292,7 +292,7 @@ class ShareCommandTest {
   void theDossierForOthersIsRefusedWhereTheMaskCanNotSeeThrough() throws IOException {
     Files.writeString(
         record, RECORD.replace("Came with", "Came with 48[391](http://a.example) or"));
-    Ran ran = Ran.of("dossier", record, "--share", "--out", out);
+    Ran ran = Ran.of("dossier", record, "--redact", "--out", out);
     assertThat(ran.exit()).isEqualTo(1);
     assertThat(ran.err()).contains("still shows what it should not").doesNotContain("48391 or");
     assertThat(out).doesNotExist();
@@ -311,7 +311,7 @@ class ShareCommandTest {
   void aNumberMayBeOneThatThePageNamesItself() throws IOException {
     Files.writeString(record, RECORD.replace("[Mill Lane]", "[Mill Lane, \"1804\", \"1976\"]"));
     assertThat(share().err()).doesNotContain("still shows");
-    assertThat(Ran.of("dossier", record, "--share", "--out", out).err())
+    assertThat(Ran.of("dossier", record, "--redact", "--out", out).err())
         .doesNotContain("still shows");
   }
 
@@ -320,16 +320,16 @@ class ShareCommandTest {
     Path other = folder.resolve("other.yaml");
     Files.writeString(other, RECORD.replace("48391", "48392"));
     Files.copy(folder.resolve("photos/tb7-48391.png"), folder.resolve("photos/tb7-48392.png"));
-    Ran ran = Ran.of("judge", record, other, "--share", "--out", out);
+    Ran ran = Ran.of("judge", record, other, "--redact", "--out", out);
     assertThat(ran.exit()).as(ran.err()).isEqualTo(1);
-    assertThat(ran.err()).contains("another record's copy is named truck-tb7-48xxx-shared.html");
+    assertThat(ran.err()).contains("another record's copy is named truck-tb7-48xxx-redacted.html");
     assertThat(out).doesNotExist();
   }
 
   @Test
   void vouchesForTheNumberAndForNoOther() throws IOException {
     share();
-    Path page = out.resolve("truck-tb7-48xxx-shared.html");
+    Path page = out.resolve("truck-tb7-48xxx-redacted.html");
     Ran owner = Ran.of("vouch", record);
     assertThat(owner.exit()).isZero();
     assertThat(owner.out()).contains(NUMBER, "masked TB7-48xxx");

@@ -158,7 +158,7 @@ class SurroundingsTest {
 
   /** A roster's rows wait where temporary files go; nothing else needs that folder. */
   @ParameterizedTest
-  @CsvSource({"judge one.yaml,0", "judge one.yaml --share,0", "merge one.yaml two.yaml,1"})
+  @CsvSource({"judge one.yaml,0", "judge one.yaml --redact,0", "merge one.yaml two.yaml,1"})
   void needsNoFolderForTemporaryFiles(String words, int exit) throws Exception {
     List<String> settings = List.of("-Djava.io.tmpdir=" + bench.at("nowhere"));
     Ran ran = run(builder(java(settings, words.split(" "))));

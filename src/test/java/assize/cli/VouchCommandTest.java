@@ -62,11 +62,11 @@ class VouchCommandTest {
   }
 
   private Ran share() {
-    return Ran.of("judge", record, "--share", "--out", folder.resolve("out"));
+    return Ran.of("judge", record, "--redact", "--out", folder.resolve("out"));
   }
 
   private Path page() {
-    return folder.resolve("out/truck-shared.html");
+    return folder.resolve("out/truck-redacted.html");
   }
 
   private List<String> keys() {
@@ -158,7 +158,7 @@ class VouchCommandTest {
     Ran refused = Ran.of("vouch", page(), "L45-4388", keys().get(0));
     assertThat(refused.exit()).isEqualTo(1);
     assertThat(refused.err())
-        .contains("truck-shared.html: this is no copy for others as Assize writes it: line ")
+        .contains("truck-redacted.html: this is no copy for others as Assize writes it: line ")
         .contains("within something that can hide it");
   }
 
@@ -263,7 +263,7 @@ class VouchCommandTest {
     assertThat(read(secret)).isNotEqualTo(read(kept));
     assertThat(renewed.out())
         .contains("truck.secret (made ", "mark " + read(secret).mark(), "is new")
-        .contains("Keep " + kept, "assize judge " + record + " --share");
+        .contains("Keep " + kept, "assize judge " + record + " --redact");
 
     share();
     List<String> both = keys();
@@ -351,7 +351,7 @@ class VouchCommandTest {
     String said = "was made for the record \"truck\", and this one is \"lorry\"";
     assertThat(share().err()).contains(said).contains("if this is another vehicle, make a new");
     assertThat(Ran.of("vouch", record).err()).contains(said);
-    Path renamed = folder.resolve("out/lorry-shared.html");
+    Path renamed = folder.resolve("out/lorry-redacted.html");
     assertThat(Ran.of("vouch", renamed, "L45-4388", before.get(0)).out()).startsWith("yes: ");
   }
 

@@ -483,6 +483,6 @@ interface AtLimit {
     lay(folder, ITEM + "{finish: nickel}" + END, RECORD);
     Files.writeString(folder.resolve("one.secret"), "a".repeat((int) n));
     Path out = folder.resolve("out");
-    return run("judge", "--share", folder.resolve("one.yaml").toString(), "--out", out.toString());
+    return run("judge", "--redact", folder.resolve("one.yaml").toString(), "--out", out.toString());
   }
 }

@@ -49,13 +49,13 @@ class CommandLinePageTest {
   private static String shared(Path demo) throws IOException {
     String record = demo.resolve("q-1187.yaml").toString();
     String reports = demo.resolve("reports").toString();
-    out("judge", "--share", record, "--out", reports);
+    out("judge", "--redact", record, "--out", reports);
     String owner = out("vouch", "--json", record);
     Matcher words = Pattern.compile("\"words\": \"([^\"]+)\"").matcher(owner);
     String told = words.find() ? words.group(1) : "";
-    return out("judge", "--share", "--json", record)
+    return out("judge", "--redact", "--json", record)
         + owner
-        + out("vouch", "--json", reports + "/q-1xxx-shared.html", "D 1187", told);
+        + out("vouch", "--json", reports + "/q-1xxx-redacted.html", "D 1187", told);
   }
 
   /** Merges a record by which something of everything comes about. */

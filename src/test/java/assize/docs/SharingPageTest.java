@@ -59,12 +59,12 @@ class SharingPageTest {
     Program program = new Program(folder);
     assertThat(program.run("assize demo .").exit()).isZero();
     Files.writeString(folder.resolve("l45-4388.secret"), SECRET);
-    String shared = program.run("assize judge l45-4388.yaml --share").text();
+    String shared = program.run("assize judge l45-4388.yaml --redact").text();
     assertThat(page()).contains(line(shared, "note: l45-4388.secret"));
     String owner = program.run("assize vouch l45-4388.yaml").text();
     assertThat(page()).contains("```\n" + first(owner, 4) + "```\n");
     String words = found("opening words  (\\S+)");
-    String copy = "assize vouch reports/l45-4xxx-shared.html ";
+    String copy = "assize vouch reports/l45-4xxx-redacted.html ";
     String told = program.run(copy + "L45-4388 " + words).text();
     assertThat(told).startsWith("yes: ");
     assertThat(page()).contains("```\n" + told + "```\n");

@@ -53,7 +53,7 @@ class TutorialTest {
     assertThat(kinds).contains("yaml new", "yaml add", "yaml fill", "diff", "console");
     assertThat(commands).isGreaterThan(8);
     assertThat(folder.resolve("reports/our-tricycle.html")).isNotEmptyFile();
-    assertThat(folder.resolve("reports/our-tricycle-shared.html"))
+    assertThat(folder.resolve("reports/our-tricycle-redacted.html"))
         .content()
         .doesNotContain("Plated anew in 1988");
   }

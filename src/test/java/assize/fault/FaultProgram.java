@@ -112,7 +112,7 @@ final class FaultProgram {
       } else if (name.endsWith(".secret")) {
         // One that was there has been found in some file; a new one is drawn by lot.
         assertThat(left.getOrDefault(name, after.get(name))).as(as).hasSameSizeAs(after.get(name));
-      } else if (name.endsWith("-shared.html") && left.containsKey(name)) {
+      } else if (name.endsWith("-redacted.html") && left.containsKey(name)) {
         // Its fingerprints are of a secret that is drawn by lot.
         assertThat(left.get(name).length())
             .as(as)
@@ -153,7 +153,7 @@ final class FaultProgram {
     }
     after.forEach(
         (name, text) -> {
-          if (!name.endsWith(".secret") && !name.endsWith("-shared.html")) {
+          if (!name.endsWith(".secret") && !name.endsWith("-redacted.html")) {
             assertThat(now.get(name)).as(what + ", again: " + name).isEqualTo(text);
           }
         });

@@ -48,8 +48,8 @@ record Scene(String name, List<String> words, Map<String, String> old, List<Stri
               List.of()),
           new Scene(
               "a copy for others",
-              List.of("judge --share @/one.yaml --out @/out"),
-              Map.of("out/one-shared.html", PAGE),
+              List.of("judge --redact @/one.yaml --out @/out"),
+              Map.of("out/one-redacted.html", PAGE),
               List.of()),
           new Scene(
               "a new secret",

@@ -163,7 +163,7 @@ class BlankTextsTest {
         List.of(
             "lint @/record.yaml",
             "judge @/record.yaml --out @/out",
-            "judge --share @/record.yaml --out @/out",
+            "judge --redact @/record.yaml --out @/out",
             "roster @ --out @/all",
             "sheet @/record.yaml --out @/sheet.html",
             "sheet @/record.yaml --out @/sheet.csv",

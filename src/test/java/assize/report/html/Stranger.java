@@ -226,16 +226,16 @@ record Stranger(Path folder, Map<String, String> fields, Set<String> held, Set<S
     Map<String, Path> pages = new LinkedHashMap<>();
     String record = record().toString();
     pages.put("report", one("report", "judge", record));
-    pages.put("copy", one("copy", "judge", "--share", record));
+    pages.put("copy", one("copy", "judge", "--redact", record));
     Path dossiers = folder.resolve("dossiers");
     Sheets.run("dossier", record, "--out", dossiers.toString());
     addAll(pages, "dossier", dossiers);
     Path shared = folder.resolve("shared-dossiers");
-    Sheets.run("dossier", "--share", record, "--out", shared.toString());
+    Sheets.run("dossier", "--redact", record, "--out", shared.toString());
     addAll(pages, "dossier, shared", shared);
     pages.put("roster", one("roster", "roster", folder.toString(), "--index-only"));
     pages.put(
-        "roster, shared", one("shared", "roster", folder.toString(), "--index-only", "--share"));
+        "roster, shared", one("shared", "roster", folder.toString(), "--index-only", "--redact"));
     pages.put("sheet", file("sheet.html", "sheet", record));
     pages.put("guide", file("guide.html", "guide", rules().toString()));
     pages.put(
