@@ -23,9 +23,9 @@ final class ReportOptions {
   private Place photos = Place.inside;
 
   @Option(
-      names = "--without-bad-photos",
+      names = "--skip-bad-photos",
       description = "Make the report even where a photo can't be shown; it says so.")
-  private boolean withoutBadPhotos;
+  private boolean skipBadPhotos;
 
   @Spec(Spec.Target.MIXEE)
   private CommandSpec spec = CommandSpec.create();
@@ -58,6 +58,6 @@ final class ReportOptions {
         json.equals(Optional.of("-"))
             ? out.orElse(Path.of(""))
             : out.orElseGet(OutputFile::reports);
-    return new Reports.Wanted(folder, json, withoutBadPhotos, photos == Place.beside, redact);
+    return new Reports.Wanted(folder, json, skipBadPhotos, photos == Place.beside, redact);
   }
 }

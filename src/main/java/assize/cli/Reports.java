@@ -51,12 +51,12 @@ final class Reports {
    *
    * @param out the folder for them
    * @param json where the machine's form goes; with {@code -}, standard output and no report
-   * @param withoutBadPhotos whether a report is made all the same where a photo can't be shown
+   * @param skipBadPhotos whether a report is made all the same where a photo can't be shown
    * @param beside whether photos go into a folder beside the page
    * @param share whether they are copies for others
    */
   record Wanted(
-      Path out, Optional<String> json, boolean withoutBadPhotos, boolean beside, boolean share) {}
+      Path out, Optional<String> json, boolean skipBadPhotos, boolean beside, boolean share) {}
 
   /**
    * Writes a report for each judgment.
@@ -167,7 +167,7 @@ final class Reports {
   /** Adds what is wrong with photos to what was found; says whether a page can be made. */
   static boolean note(Pictures.Read read, Wanted wanted, List<Diagnostic> found) {
     List<Diagnostic> here =
-        read.found().stream().map(one -> forPage(one, wanted.withoutBadPhotos())).toList();
+        read.found().stream().map(one -> forPage(one, wanted.skipBadPhotos())).toList();
     found.addAll(here);
     return here.stream().noneMatch(Diagnostic::isError);
   }
@@ -245,15 +245,15 @@ final class Reports {
   }
 
   /** A photo that can't be shown is no error where reports are wanted without such. */
-  private static Diagnostic forPage(Diagnostic one, boolean withoutBadPhotos) {
+  private static Diagnostic forPage(Diagnostic one, boolean skipBadPhotos) {
     if (one.code() != Code.PHOTO_CANNOT_BE_SHOWN) {
       return one;
     }
-    return withoutBadPhotos
+    return skipBadPhotos
         ? Diagnostic.of(
             Code.PHOTO_LEFT_OUT, one.at(), one.message(), "the report says so in its place")
         : Diagnostic.of(
-            one.code(), one.at(), one.message(), "or add --without-bad-photos, and it is left out");
+            one.code(), one.at(), one.message(), "or add --skip-bad-photos, and it is left out");
   }
 
   private static Outputs.Writing page(

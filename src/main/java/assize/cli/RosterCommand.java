@@ -44,9 +44,9 @@ final class RosterCommand implements Callable<Integer> {
   private Optional<String> json = Optional.empty();
 
   @Option(
-      names = "--leave-out-faulty",
+      names = "--skip-invalid",
       description = "Leave out records that have errors, and list them at the end of the index.")
-  private boolean leaveOut;
+  private boolean skipInvalid;
 
   @Option(names = "--index-only", description = "Write the index alone, and no reports.")
   private boolean indexOnly;
@@ -61,7 +61,7 @@ final class RosterCommand implements Callable<Integer> {
   public Integer call() {
     Roster.Wanted wanted =
         new Roster.Wanted(
-            folder, options.wanted(out, json), rules, asOf.day(), leaveOut, indexOnly);
+            folder, options.wanted(out, json), rules, asOf.day(), skipInvalid, indexOnly);
     try {
       return new Roster(terminal, wanted).make();
     } catch (IOException e) {

@@ -172,7 +172,7 @@ final class RosterGathering implements AutoCloseable {
       terminal.error(
           wanted.leaveOut() || clash
               ? "Nothing was written."
-              : "Nothing was written; --leave-out-faulty lists the others all the same.");
+              : "Nothing was written; --skip-invalid lists the others all the same.");
       return false;
     }
     return true;

@@ -143,7 +143,7 @@ class CompletionCommandTest {
         .contains("Register-ArgumentCompleter -Native -CommandName assize")
         .contains("'judge' = 'Judges vehicles and writes a report for each.'")
         .contains("'judge --photos' = @('inside', 'beside')")
-        .contains("'--without-bad-photos' = ");
+        .contains("'--skip-bad-photos' = ");
     assertThat(script.lines()).allMatch(it -> it.chars().filter(c -> c == '\'').count() % 2 == 0);
     assertThat(script.chars().filter(c -> c == '{').count())
         .isEqualTo(script.chars().filter(c -> c == '}').count());

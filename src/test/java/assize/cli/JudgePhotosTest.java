@@ -127,7 +127,7 @@ class JudgePhotosTest {
         .contains("evidence \"empty\"", "the file is empty; copy it again")
         .contains("evidence \"text\"", "this file holds no picture")
         .contains("evidence \"phone\"", "save it as JPEG in the phone")
-        .contains("or add --without-bad-photos, and it is left out")
+        .contains("or add --skip-bad-photos, and it is left out")
         .endsWith("4 errors in 1 file\n");
   }
 
@@ -135,7 +135,7 @@ class JudgePhotosTest {
   void aReportWithoutBadPhotosSaysSoInTheirPlace() throws IOException {
     Map<String, byte[]> photos = some(1);
     photos.put("cut.jpg", Arrays.copyOf(jpeg(5), 300));
-    Ran ran = Ran.of("judge", record(photos), "--out", out, "--without-bad-photos");
+    Ran ran = Ran.of("judge", record(photos), "--out", out, "--skip-bad-photos");
     assertThat(ran.exit()).as(ran.err()).isZero();
     assertThat(ran.err()).contains("doubt[photo-left-out]", "evidence \"cut\"");
     String page = Files.readString(out.resolve("shown.html"));

@@ -143,14 +143,14 @@ class RosterCommandTest {
             "binary.yaml",
             "z-wrong.yaml",
             "4 errors in 3 files",
-            "--leave-out-faulty");
+            "--skip-invalid");
     assertThat(Bench.content(base)).isEqualTo(before);
   }
 
   @Test
   void leavesOutWhatIsFaultyAndSaysSo() throws IOException {
     put("wrong.yaml", record("wrong").replace("nickel", "nickle").replace("chrome", "crome"));
-    Ran ran = roster("--leave-out-faulty");
+    Ran ran = roster("--skip-invalid");
     assertThat(ran.exit()).isZero();
     assertThat(ran.err()).contains("error[unknown-finish]").contains("2 errors in 1 file");
     assertThat(ran.out()).contains("2 vehicles").contains("1 record has errors and is left out");
@@ -164,7 +164,7 @@ class RosterCommandTest {
     Rosters.write(folder.resolve("sub"), "2", 0, 40);
     Path rules = folder.resolve("sub/rules.yaml");
     Files.writeString(rules, Files.readString(rules).replace("finish: nickel", "finish: nickle"));
-    Ran ran = roster("--leave-out-faulty");
+    Ran ran = roster("--skip-invalid");
     assertThat(ran.exit()).isZero();
     assertThat(ran.err().split("unknown-finish", -1)).hasSize(1 + 2);
     assertThat(rows(3)).containsExactlyInAnyOrder("one", "two");
@@ -176,7 +176,7 @@ class RosterCommandTest {
     put("x/again.yaml", record("One"));
     Files.copy(folder.resolve("rules.yaml"), folder.resolve("x/rules.yaml"));
     for (Object[] more :
-        new Object[][] {{}, {"--leave-out-faulty"}, {"--index-only"}, {"--json"}}) {
+        new Object[][] {{}, {"--skip-invalid"}, {"--index-only"}, {"--json"}}) {
       Ran ran = roster(more);
       assertThat(ran.exit()).isEqualTo(1);
       assertThat(ran.out()).isEmpty();
@@ -295,7 +295,7 @@ class RosterCommandTest {
     String evil = "<script>alert(1)</script><!--rows 0-->\" onclick=x";
     put("evil.yaml", record("evil").replace("The first", "'" + evil.replace("'", "''") + "'"));
     put("<b>.yaml", record("bad").replace("nickel", "nickle"));
-    assertThat(roster("--leave-out-faulty").exit()).isZero();
+    assertThat(roster("--skip-invalid").exit()).isZero();
     assertThat(index())
         .contains("&lt;script&gt;alert(1)&lt;/script&gt;&lt;!--rows 0--&gt;&quot; onclick=x")
         .contains("&lt;b&gt;.yaml")
@@ -334,7 +334,7 @@ class RosterCommandTest {
     put("four.yaml", showing(record("four"), "cut.png"));
     assertThat(roster().exit()).isEqualTo(1);
     assertThat(out).doesNotExist();
-    Ran ran = roster("--leave-out-faulty");
+    Ran ran = roster("--skip-invalid");
     assertThat(ran.exit()).isZero();
     assertThat(ran.err()).contains("error[photo-cannot-be-shown]").contains("four.yaml");
     assertThat(Bench.content(out))
@@ -342,7 +342,7 @@ class RosterCommandTest {
     assertThat(rows(3)).doesNotContain("four").contains("three");
     assertThat(index()).contains("<li><span>four.yaml</span>");
     Path whole = base.resolve("whole");
-    ran = Ran.of("roster", folder, "--out", whole, "--without-bad-photos");
+    ran = Ran.of("roster", folder, "--out", whole, "--skip-bad-photos");
     assertThat(ran.exit()).isZero();
     assertThat(ran.err()).contains("doubt[photo-left-out]");
     assertThat(whole.resolve("four.html")).content().contains("It can’t be shown");
@@ -375,7 +375,7 @@ class RosterCommandTest {
         folder.resolve("x1-160.yaml"),
         Files.readString(folder.resolve("x1-160.yaml")) + "private_words: [Mill Lane]\n");
     put("mill-lane.yaml", record("wrong").replace("nickel", "nickle"));
-    Ran ran = roster("--redact", "--leave-out-faulty");
+    Ran ran = roster("--redact", "--skip-invalid");
     assertThat(ran.exit()).as(ran.err()).isZero();
     assertThat(ran.err()).contains("one.secret is new").contains("x1-160.secret is new");
     assertThat(Bench.content(out))
@@ -397,7 +397,7 @@ class RosterCommandTest {
   void doesNotLetTwoCopiesHaveOneName() throws IOException {
     put("a.yaml", record("x1-151").replace("X1-150", "X1-151"));
     put("b.yaml", record("x1-152").replace("X1-150", "X1-152"));
-    Ran ran = roster("--redact", "--leave-out-faulty");
+    Ran ran = roster("--redact", "--skip-invalid");
     assertThat(ran.exit()).isEqualTo(1);
     assertThat(ran.err()).contains("another record's copy is named", "b.yaml", "a.yaml");
     assertThat(out).doesNotExist();
@@ -411,7 +411,7 @@ class RosterCommandTest {
         record("three")
             .replace("X1-150", "X1-160")
             .replace("{finish: nickel}", "{finish: nickel, note: 'X1-[1](http://a.example)60'}"));
-    Ran ran = roster("--redact", "--leave-out-faulty");
+    Ran ran = roster("--redact", "--skip-invalid");
     assertThat(ran.exit()).as(ran.err()).isZero();
     assertThat(ran.err()).contains("error: ", "still shows what it should not", "three.yaml");
     assertThat(Bench.content(out))

@@ -109,7 +109,7 @@ class SmallHeapTest {
     line.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
     line.addAll(List.of("-Xmx512m", "-cp", System.getProperty("java.class.path", "")));
     line.addAll(List.of("assize.cli.Main", "judge", folder.resolve("shown.yaml").toString()));
-    line.addAll(List.of("--without-bad-photos", "--out", folder.resolve("out").toString()));
+    line.addAll(List.of("--skip-bad-photos", "--out", folder.resolve("out").toString()));
     ProcessBuilder builder = new ProcessBuilder(line).redirectErrorStream(true);
     builder.environment().remove("JAVA_TOOL_OPTIONS");
     Process process = builder.start();

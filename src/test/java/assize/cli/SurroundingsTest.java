@@ -100,7 +100,7 @@ class SurroundingsTest {
    * No message ends up in a page, where all three streams are closed and pages are opened first.
    */
   @ParameterizedTest
-  @ValueSource(strings = {"judge one.yaml", "roster . --leave-out-faulty"})
+  @ValueSource(strings = {"judge one.yaml", "roster . --skip-invalid"})
   void whatIsSaidToNobodyIsInNoPage(String words) throws Exception {
     int exit = shell("$assize " + words + " --out closed <&- >&- 2>&-").exit();
     // Where the system has put something writable in the place of its output, that takes it.
@@ -241,7 +241,7 @@ class SurroundingsTest {
 
   /** Two editions of one standard give two pages of one name: one of them stands there, whole. */
   @ParameterizedTest
-  @CsvSource({"judge one.yaml two.yaml --out out --rules", "roster . --leave-out-faulty --rules"})
+  @CsvSource({"judge one.yaml two.yaml --out out --rules", "roster . --skip-invalid --rules"})
   void twoAtOnceGiveOneOrTheOther(String line) throws Exception {
     String rules = Files.readString(bench.at("rules.yaml"));
     Files.writeString(bench.at("later"), rules.replace("edition: \"1\"", "edition: \"2\""));
