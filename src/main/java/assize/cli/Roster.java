@@ -49,7 +49,7 @@ final class Roster {
    *
    * @param reports what is wanted of each report; its folder is the index's too
    * @param leaveOut whether records with errors are left out instead of stopping it all
-   * @param indexOnly whether the index is all that is written
+   * @param noReports whether the index is all that is written
    */
   record Wanted(
       Path folder,
@@ -57,7 +57,7 @@ final class Roster {
       Optional<Path> rules,
       Optional<LocalDate> asOf,
       boolean leaveOut,
-      boolean indexOnly) {
+      boolean noReports) {
     Optional<String> json() {
       return reports.json();
     }
@@ -237,11 +237,11 @@ final class Roster {
     Optional<RosterEntry> entry =
         wanted.toOutput()
             ? Optional.empty()
-            : Optional.of(one.entry(wanted.indexOnly() ? "" : page));
+            : Optional.of(one.entry(wanted.noReports() ? "" : page));
     String row = entry.map(one::row).orElse("");
     Runnable clearing = () -> {};
     if (!wanted.toOutput()
-        && !wanted.indexOnly()
+        && !wanted.noReports()
         && isFine(found, one)
         && claimed.add(page.toLowerCase(Locale.ROOT))) {
       clearing = one.stage(outputs, found).clearing();
@@ -259,9 +259,9 @@ final class Roster {
                     entry,
                     row,
                     line,
-                    wanted.indexOnly() ? () -> {} : one.keeping(),
+                    wanted.noReports() ? () -> {} : one.keeping(),
                     clearing,
-                    wanted.indexOnly() ? List.of() : one.notes())))
+                    wanted.noReports() ? List.of() : one.notes())))
         : new Made(file, found, one.problems(), false, Optional.empty());
   }
 

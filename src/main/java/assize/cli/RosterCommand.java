@@ -48,8 +48,8 @@ final class RosterCommand implements Callable<Integer> {
       description = "Leave out records that have errors, and list them at the end of the index.")
   private boolean skipInvalid;
 
-  @Option(names = "--index-only", description = "Write the index alone, and no reports.")
-  private boolean indexOnly;
+  @Option(names = "--no-reports", description = "Write the index alone, and no reports.")
+  private boolean noReports;
 
   @Mixin private ReportOptions options = new ReportOptions();
 
@@ -61,7 +61,7 @@ final class RosterCommand implements Callable<Integer> {
   public Integer call() {
     Roster.Wanted wanted =
         new Roster.Wanted(
-            folder, options.wanted(out, json), rules, asOf.day(), skipInvalid, indexOnly);
+            folder, options.wanted(out, json), rules, asOf.day(), skipInvalid, noReports);
     try {
       return new Roster(terminal, wanted).make();
     } catch (IOException e) {

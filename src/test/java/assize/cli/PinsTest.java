@@ -251,7 +251,7 @@ class PinsTest {
     return List.of(
         "roster demo --out out/roster --json out/roster/all.json" + AS_OF,
         "roster demo --redact --out out/copies --json out/copies/all.json" + AS_OF,
-        "roster demo --index-only --out out/index" + AS_OF);
+        "roster demo --no-reports --out out/index" + AS_OF);
   }
 
   private static List<String> corpus(Path work) throws IOException {

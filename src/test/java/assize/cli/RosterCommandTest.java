@@ -176,7 +176,7 @@ class RosterCommandTest {
     put("x/again.yaml", record("One"));
     Files.copy(folder.resolve("rules.yaml"), folder.resolve("x/rules.yaml"));
     for (Object[] more :
-        new Object[][] {{}, {"--skip-invalid"}, {"--index-only"}, {"--json"}}) {
+        new Object[][] {{}, {"--skip-invalid"}, {"--no-reports"}, {"--json"}}) {
       Ran ran = roster(more);
       assertThat(ran.exit()).isEqualTo(1);
       assertThat(ran.out()).isEmpty();
@@ -215,7 +215,7 @@ class RosterCommandTest {
 
   @Test
   void writesTheIndexAlone() throws IOException {
-    assertThat(roster("--index-only").exit()).isZero();
+    assertThat(roster("--no-reports").exit()).isZero();
     assertThat(Bench.content(out)).containsOnlyKeys("", "roster.html");
     assertThat(index()).doesNotContain(".html\"").contains("The first");
   }
@@ -250,7 +250,7 @@ class RosterCommandTest {
     folder = base.resolve("many");
     int many = 2000;
     Rosters.write(folder, "1", 0, many);
-    Ran ran = roster("--index-only", "--json", base.resolve("lines.json"));
+    Ran ran = roster("--no-reports", "--json", base.resolve("lines.json"));
     assertThat(ran.exit()).as(ran.err()).isZero();
     List<String> ids = rows(3);
     List<Long> likely = new ArrayList<>();
@@ -271,7 +271,7 @@ class RosterCommandTest {
           .containsExactlyElementsOf(IntStream.range(0, many).mapToObj(Rosters::id).toList());
     }
     Map<String, String> before = Bench.content(out);
-    assertThat(roster("--index-only").exit()).isZero();
+    assertThat(roster("--no-reports").exit()).isZero();
     assertThat(Bench.content(out)).isEqualTo(before);
   }
 

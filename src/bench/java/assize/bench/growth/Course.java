@@ -149,7 +149,7 @@ record Course(String name, String says, int from, int times, Preparing preparing
 
   private static List<String> roster(Path folder, int size) throws IOException {
     many(folder, size);
-    return words(folder, "roster", folder, "--index-only");
+    return words(folder, "roster", folder, "--no-reports");
   }
 
   private static List<String> guide(Path folder, int size) throws IOException {

@@ -32,10 +32,10 @@ class RosterBrowserTest {
   @BeforeAll
   void start(@TempDir Path folder, @TempDir Path profile) throws IOException {
     browser = Browser.start(profile);
-    demonstration = RosterPages.of(Path.of("rules"), folder.resolve("demo"), "--index-only");
+    demonstration = RosterPages.of(Path.of("rules"), folder.resolve("demo"), "--no-reports");
     Rosters.write(folder.resolve("many/first"), "1", 0, VEHICLES / 2);
     Rosters.write(folder.resolve("many/second"), "2", VEHICLES / 2, VEHICLES);
-    many = RosterPages.of(folder.resolve("many"), folder.resolve("out"), "--index-only");
+    many = RosterPages.of(folder.resolve("many"), folder.resolve("out"), "--no-reports");
   }
 
   @AfterAll
