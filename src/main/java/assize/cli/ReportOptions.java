@@ -17,10 +17,10 @@ final class ReportOptions {
 
   @Option(
       names = "--photos",
-      paramLabel = "inside|beside",
+      paramLabel = "embed|folder",
       description =
-          "Where the photos go: inside the report, or beside it in a folder; default: inside.")
-  private Place photos = Place.inside;
+          "Where the photos go: into the report, or into a folder beside it; default: embed.")
+  private Place photos = Place.embed;
 
   @Option(
       names = "--skip-bad-photos",
@@ -32,8 +32,8 @@ final class ReportOptions {
 
   /** Where photos go, as it is typed. */
   private enum Place {
-    inside,
-    beside
+    embed,
+    folder
   }
 
   /**
@@ -43,10 +43,10 @@ final class ReportOptions {
    * @throws ParameterException if it can't be had together
    */
   Reports.Wanted wanted(Optional<Path> out, Optional<String> json) {
-    if (redact && photos == Place.beside) {
+    if (redact && photos == Place.folder) {
       throw new ParameterException(
           spec.commandLine(),
-          "--redact: the copy for others is one file; leave --photos beside out");
+          "--redact: the copy for others is one file; leave --photos folder out");
     }
     json.flatMap(Arguments::refusedForJson)
         .ifPresent(
@@ -58,6 +58,6 @@ final class ReportOptions {
         json.equals(Optional.of("-"))
             ? out.orElse(Path.of(""))
             : out.orElseGet(OutputFile::reports);
-    return new Reports.Wanted(folder, json, skipBadPhotos, photos == Place.beside, redact);
+    return new Reports.Wanted(folder, json, skipBadPhotos, photos == Place.folder, redact);
   }
 }

@@ -239,7 +239,7 @@ final class Reports {
       terminal.error(
           "note: "
               + one.place()
-              + " is long for a phone or for mail; --photos beside puts the photos of a report into"
+              + " is long for a phone or for mail; --photos folder puts the photos of a report into"
               + " a folder beside it");
     }
   }

@@ -81,9 +81,9 @@ class CompletionCommandTest {
     assertThat(bash("assize", "ju")).containsExactly("judge");
     assertThat(bash("assize", "")).contains("lint", "schema", "--help");
     assertThat(bash("assize", "judge", "--ph")).containsExactly("--photos");
-    assertThat(bash("assize", "judge", "--photos", "")).containsExactly("inside", "beside");
-    assertThat(bash("assize", "judge", "--photos", "=")).containsExactly("inside", "beside");
-    assertThat(bash("assize", "judge", "--photos", "=", "b")).containsExactly("beside");
+    assertThat(bash("assize", "judge", "--photos", "")).containsExactly("embed", "folder");
+    assertThat(bash("assize", "judge", "--photos", "=")).containsExactly("embed", "folder");
+    assertThat(bash("assize", "judge", "--photos", "=", "f")).containsExactly("folder");
     assertThat(bash("assize", "judge", "our"))
         .containsExactlyInAnyOrder("our truck.yaml", "our-old.yml", "our papers");
     assertThat(bash("assize", "judge", "x.yaml", "--out", "our")).containsExactly("our papers");
@@ -112,7 +112,7 @@ class CompletionCommandTest {
   void fishCompletesVerbsOptionsWordsAndFiles() throws Exception {
     assertThat(fish("assize ju")).containsExactly("judge");
     assertThat(fish("assize judge --ph")).containsExactly("--photos");
-    assertThat(fish("assize judge --photos ")).containsExactlyInAnyOrder("inside", "beside");
+    assertThat(fish("assize judge --photos ")).containsExactlyInAnyOrder("embed", "folder");
     assertThat(fish("assize judge our")).contains("our truck.yaml", "our papers/");
     assertThat(fish("assize judge x.yaml --out our")).containsExactly("our papers/");
     assertThat(fish("assize date our")).isEmpty();
@@ -142,7 +142,7 @@ class CompletionCommandTest {
     assertThat(script)
         .contains("Register-ArgumentCompleter -Native -CommandName assize")
         .contains("'judge' = 'Judges vehicles and writes a report for each.'")
-        .contains("'judge --photos' = @('inside', 'beside')")
+        .contains("'judge --photos' = @('embed', 'folder')")
         .contains("'--skip-bad-photos' = ");
     assertThat(script.lines()).allMatch(it -> it.chars().filter(c -> c == '\'').count() % 2 == 0);
     assertThat(script.chars().filter(c -> c == '{').count())
@@ -199,6 +199,6 @@ class CompletionCommandTest {
     for (String verb : verbs()) {
       assertThat(text).contains("assize " + verb);
     }
-    assertThat(text).contains("--photos inside|beside").contains("EXIT STATUS");
+    assertThat(text).contains("--photos embed|folder").contains("EXIT STATUS");
   }
 }

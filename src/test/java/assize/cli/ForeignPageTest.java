@@ -36,7 +36,7 @@ class ForeignPageTest {
       delimiter = '|',
       value = {
         "judge @/one.yaml --out @/out|out/one.html",
-        "judge @/two.yaml @/one.yaml --out @/out --photos beside|out/one.html",
+        "judge @/two.yaml @/one.yaml --out @/out --photos folder|out/one.html",
         "judge --redact @/one.yaml --out @/out|out/one-redacted.html",
         "dossier @/one.yaml --out @/out|out/one-door-key.html",
         "dossier --redact @/one.yaml --out @/out|out/one-door-key-redacted.html",

@@ -155,7 +155,7 @@ class JudgePhotosTest {
 
   @Test
   void photosBesideLieInAFolderAndCarryNoNames() throws IOException {
-    Ran ran = Ran.of("judge", record(some(3)), "--out", out, "--photos", "beside");
+    Ran ran = Ran.of("judge", record(some(3)), "--out", out, "--photos", "folder");
     assertThat(ran.exit()).as(ran.err()).isZero();
     Path folder = out.resolve("shown-photos");
     assertThat(ran.out()).contains(folder.toString());
@@ -170,29 +170,29 @@ class JudgePhotosTest {
   @Test
   void photosThatThePageNoLongerShowsAreTakenAwayAndOtherFilesStay() throws IOException {
     Path folder = out.resolve("shown-photos");
-    Ran.of("judge", record(some(3)), "--out", out, "--photos=beside");
+    Ran.of("judge", record(some(3)), "--out", out, "--photos=folder");
     List<String> three = names(folder);
     Files.writeString(folder.resolve("mine.jpg"), "mine");
     Files.createDirectory(folder.resolve("0123456789abcdef.png"));
-    Ran.of("judge", record(some(1)), "--out", out, "--photos=beside");
+    Ran.of("judge", record(some(1)), "--out", out, "--photos=folder");
     assertThat(names(folder)).hasSize(3).contains("mine.jpg", "0123456789abcdef.png");
     assertThat(three).containsAnyElementsOf(names(folder));
     Ran.of("judge", record(some(1)), "--out", out);
     assertThat(names(folder)).containsExactly("0123456789abcdef.png", "mine.jpg");
     Files.delete(folder.resolve("mine.jpg"));
     Files.delete(folder.resolve("0123456789abcdef.png"));
-    Ran.of("judge", record(some(1)), "--out", out, "--photos=beside");
+    Ran.of("judge", record(some(1)), "--out", out, "--photos=folder");
     Ran.of("judge", record(some(1)), "--out", out);
     assertThat(folder).doesNotExist();
   }
 
   @Test
   void aRunThatFailsLeavesOldPhotosAlone() throws IOException {
-    Ran.of("judge", record(some(3)), "--out", out, "--photos=beside");
+    Ran.of("judge", record(some(3)), "--out", out, "--photos=folder");
     Map<String, String> before = Bench.content(out);
     Map<String, byte[]> photos = some(2);
     photos.put("empty.jpg", new byte[0]);
-    assertThat(Ran.of("judge", record(photos), "--out", out, "--photos=beside").exit())
+    assertThat(Ran.of("judge", record(photos), "--out", out, "--photos=folder").exit())
         .isEqualTo(1);
     assertThat(Bench.content(out)).isEqualTo(before);
   }
@@ -201,7 +201,7 @@ class JudgePhotosTest {
   void aWrongPlaceForPhotosIsNamed() throws IOException {
     Ran ran = Ran.of("judge", record(some(1)), "--photos", "elsewhere");
     assertThat(ran.exit()).isEqualTo(2);
-    assertThat(ran.err()).contains("inside", "beside");
+    assertThat(ran.err()).contains("embed", "folder");
   }
 
   @Test
@@ -219,7 +219,7 @@ class JudgePhotosTest {
     Ran ran = Ran.of("judge", record(photos), "--out", out);
     assertThat(ran.exit()).isZero();
     assertThat(ran.out()).containsPattern("shown\\.html \\([0-9]+\\.[0-9] MB\\)");
-    assertThat(ran.err()).contains("shown.html is long").contains("--photos beside");
+    assertThat(ran.err()).contains("shown.html is long").contains("--photos folder");
   }
 
   private static List<String> names(Path folder) throws IOException {

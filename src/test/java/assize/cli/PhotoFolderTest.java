@@ -91,7 +91,7 @@ class PhotoFolderTest {
     pageNaming(List.of());
     Files.createSymbolicLink(folder, pictures);
     Map<String, String> before = bench.content();
-    Ran ran = judge("--photos", "beside");
+    Ran ran = judge("--photos", "folder");
     assertThat(ran.exit()).isEqualTo(3);
     assertThat(ran.err())
         .isEqualTo(
@@ -101,7 +101,7 @@ class PhotoFolderTest {
     assertThat(bench.content()).isEqualTo(before);
     Files.delete(folder);
     Files.createSymbolicLink(folder, bench.at("nowhere"));
-    assertThat(judge("--photos", "beside").exit()).isEqualTo(3);
+    assertThat(judge("--photos", "folder").exit()).isEqualTo(3);
     assertThat(bench.at("nowhere")).doesNotExist();
   }
 
@@ -115,7 +115,7 @@ class PhotoFolderTest {
     }
     Files.createSymbolicLink(folder, pictures);
     Map<String, String> before = Bench.content(pictures);
-    assertThat(Ran.of("roster", records, "--out", out, "--photos", "beside").exit()).isEqualTo(3);
+    assertThat(Ran.of("roster", records, "--out", out, "--photos", "folder").exit()).isEqualTo(3);
     assertThat(Ran.of("roster", records, "--out", out).exit()).isZero();
     assertThat(Bench.content(pictures)).isEqualTo(before);
   }
@@ -150,10 +150,10 @@ class PhotoFolderTest {
   void theOutputFolderMayBeALink() throws IOException {
     Files.createDirectory(bench.at("real"));
     Files.createSymbolicLink(out, bench.at("real"));
-    assertThat(judge("--photos", "beside").exit()).isZero();
+    assertThat(judge("--photos", "folder").exit()).isZero();
     assertThat(names(bench.at("real/shown-photos"))).hasSize(1);
     record("");
-    assertThat(judge("--photos", "beside").exit()).isZero();
+    assertThat(judge("--photos", "folder").exit()).isZero();
     assertThat(bench.at("real/shown.html")).exists();
     assertThat(bench.at("real/shown-photos")).doesNotExist();
   }

@@ -117,7 +117,7 @@ class PinsTest {
     }
     all.add("vouch out/copy/l45-4388.html L45-4388 " + "AAAAA ".repeat(13).strip());
     all.add("judge demo/l45-4388.yaml --out out/later --as-of 2030-01-01 --json out/later.json");
-    all.add("judge demo/l45-4388.yaml --out out/beside --photos beside" + AS_OF);
+    all.add("judge demo/l45-4388.yaml --out out/beside --photos folder" + AS_OF);
     return all;
   }
 

@@ -352,17 +352,17 @@ class RosterCommandTest {
   void putsPhotosBesideThePagesAndTakesOldOnesAway() throws IOException {
     photos();
     put("three.yaml", showing(record("three"), "good.png"));
-    assertThat(roster("--photos", "beside").exit()).isZero();
+    assertThat(roster("--photos", "folder").exit()).isZero();
     Path beside = out.resolve("three-photos");
     assertThat(beside).isDirectoryContaining("glob:**.png");
     assertThat(out.resolve("one-photos")).doesNotExist();
     String page = Files.readString(out.resolve("three.html"));
     assertThat(page).contains("src=\"three-photos/").doesNotContain("base64,iVBOR");
     Path judged = base.resolve("judged");
-    Ran.of("judge", folder.resolve("three.yaml"), "--photos", "beside", "--out", judged);
+    Ran.of("judge", folder.resolve("three.yaml"), "--photos", "folder", "--out", judged);
     assertThat(out.resolve("three.html")).hasSameBinaryContentAs(judged.resolve("three.html"));
     Files.writeString(beside.resolve("mine.txt"), "stays");
-    assertThat(roster("--photos", "inside").exit()).isZero();
+    assertThat(roster("--photos", "embed").exit()).isZero();
     assertThat(Bench.content(beside)).containsOnlyKeys("", "mine.txt");
   }
 
@@ -390,7 +390,7 @@ class RosterCommandTest {
     Ran.of("judge", folder.resolve("one.yaml"), "--redact", "--out", judged);
     assertThat(out.resolve("one-redacted.html"))
         .hasSameBinaryContentAs(judged.resolve("one-redacted.html"));
-    assertThat(roster("--redact", "--photos", "beside").exit()).isEqualTo(2);
+    assertThat(roster("--redact", "--photos", "folder").exit()).isEqualTo(2);
   }
 
   @Test

@@ -37,7 +37,7 @@ record Scene(String name, List<String> words, Map<String, String> old, List<Stri
       List.of(
           new Scene(
               "reports with photos beside and JSON",
-              List.of("judge @/one.yaml @/two.yaml --out @/out --json @/all.json --photos beside"),
+              List.of("judge @/one.yaml @/two.yaml --out @/out --json @/all.json --photos folder"),
               Map.of(
                   "out/one.html",
                   page("<img src=\"one-photos/" + OLD_PHOTO_NAME + "\">"),

@@ -59,7 +59,7 @@ class EnlargedPhotoTest {
             "judge",
             folder.resolve("demo/l45-4388.yaml").toString(),
             "--out=" + out,
-            "--photos=beside");
+            "--photos=folder");
     assertThat(exit).as(messages.toString(StandardCharsets.UTF_8)).isZero();
     beside = out.resolve("l45-4388.html");
   }
