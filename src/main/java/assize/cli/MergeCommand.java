@@ -65,12 +65,12 @@ final class MergeCommand implements Callable<Integer> {
   private Optional<Path> rules = Optional.empty();
 
   @Option(
-      names = "--other-vehicle",
+      names = "--allow-other-vehicle",
       description = "Take from a file even if it seems to be about another vehicle.")
   private boolean otherVehicle;
 
   @Option(
-      names = "--other-edition",
+      names = "--allow-other-edition",
       description = "Take from a file even if it was filled in for another edition.")
   private boolean otherEdition;
 

@@ -12,11 +12,11 @@ import java.util.Optional;
 /** Says whether a friend's record is about the same vehicle, by the same edition. */
 public record Vehicles(RuleSet rules, WrittenRecord mine, WrittenRecord theirs) {
   /** The next step for what seems to be about another vehicle. */
-  public static final String OTHER_VEHICLE = "with --other-vehicle it is taken all the same";
+  public static final String OTHER_VEHICLE = "with --allow-other-vehicle it is taken all the same";
 
   /** The next step for what was filled in for another edition. */
   public static final String OTHER_EDITION =
-      "look it through again and change its edition, or take it all the same with --other-edition";
+      "look it through again and change its edition, or take it all the same with --allow-other-edition";
 
   /**
    * Says why a friend's record seems to be about another vehicle. One of the same name is not; nor

@@ -150,7 +150,7 @@ class PinsTest {
     }
     for (Map.Entry<String, String> one : RECORDS.entrySet()) {
       String empty = "demo/new-" + one.getValue().replace(".yaml", "") + ".yaml";
-      String merge = "merge " + empty + " demo/" + one.getKey() + ".yaml --other-vehicle";
+      String merge = "merge " + empty + " demo/" + one.getKey() + ".yaml --allow-other-vehicle";
       all.add(merge);
       all.add(merge + " --json");
       all.add(merge + " --write");
@@ -192,9 +192,9 @@ class PinsTest {
     Files.writeString(work.resolve("shape/record.secret"), SECRET.formatted("record"));
     List<String> all = new ArrayList<>(ofRecord("shape/record.yaml", "record"));
     all.addAll(ofStandard("shape/rules", "shape/new.yaml", "rules"));
-    all.add("merge shape/new.yaml shape/record.yaml --other-vehicle");
-    all.add("merge shape/new.yaml shape/record.yaml --other-vehicle --json");
-    all.add("merge shape/new.yaml shape/record.yaml --other-vehicle --write");
+    all.add("merge shape/new.yaml shape/record.yaml --allow-other-vehicle");
+    all.add("merge shape/new.yaml shape/record.yaml --allow-other-vehicle --json");
+    all.add("merge shape/new.yaml shape/record.yaml --allow-other-vehicle --write");
     return all;
   }
 
