@@ -50,16 +50,16 @@ final class LintCommand implements Callable<Integer> {
   @Option(names = "--json", description = "One JSON object a line.")
   private boolean json;
 
-  @Option(
-      names = "--all",
-      description =
-          "Also list the doubts that are accepted; with --coverage, the items without a gap.")
-  private boolean all;
+  @Option(names = "--show-accepted", description = "Also list the doubts that are accepted.")
+  private boolean showAccepted;
 
   @Option(
       names = "--coverage",
       description = "Show which stretches of production no claim covers, item by item.")
   private boolean coverage;
+
+  @Option(names = "--all-items", description = "With --coverage: also the items without a gap.")
+  private boolean allItems;
 
   @Mixin private AsOf asOf = new AsOf();
 
@@ -78,11 +78,20 @@ final class LintCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     if (watching && json) {
-      throw new ParameterException(
-          spec.commandLine(),
+      throw wrong(
           "--watch: with --json nobody could tell one run from the next; leave one of them out");
     }
+    if (allItems && !coverage) {
+      throw wrong("--all-items goes with --coverage, which is not given");
+    }
+    if (showAccepted && coverage) {
+      throw wrong("--show-accepted: --coverage looks for no doubts; leave one of them out");
+    }
     return watching ? watch.run(paths, this::once) : once(new Inputs(terminal));
+  }
+
+  private ParameterException wrong(String reason) {
+    return new ParameterException(spec.commandLine(), reason);
   }
 
   private int once(Inputs inputs) {
@@ -100,7 +109,7 @@ final class LintCommand implements Callable<Integer> {
       accepted.putAll(found.accepted());
     }
     boolean good = inputs.report(open.stream().distinct().toList(), json);
-    if (all) {
+    if (showAccepted) {
       list(accepted);
     }
     if (good && !json) {
@@ -113,7 +122,7 @@ final class LintCommand implements Callable<Integer> {
                   : " "
                       + DiagnosticPrinter.number(accepted.size(), "doubt")
                       + " accepted"
-                      + (all ? "." : ": lint --all lists them.")));
+                      + (showAccepted ? "." : ": lint --show-accepted lists them.")));
     }
     return good ? Exit.DONE : Exit.BAD_INPUT;
   }
@@ -195,7 +204,7 @@ final class LintCommand implements Callable<Integer> {
     }
     for (RuleSet rules : read) {
       List<Coverage> items = rules.items().map(item -> Coverage.of(item, rules)).toList();
-      (json ? CoverageJson.lines(rules, items) : CoverageTable.lines(rules, items, all))
+      (json ? CoverageJson.lines(rules, items) : CoverageTable.lines(rules, items, allItems))
           .forEach(terminal::result);
     }
     return Exit.DONE;

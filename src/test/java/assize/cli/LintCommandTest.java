@@ -28,7 +28,7 @@ class LintCommandTest {
   @Test
   void saysThatNothingIsWrong() {
     Ran one = Ran.of("lint", bench.at("rules.yaml"));
-    String accepted = " 2 doubts accepted: lint --all lists them.\n";
+    String accepted = " 2 doubts accepted: lint --show-accepted lists them.\n";
     assertThat(one).isEqualTo(new Ran(0, "No errors." + accepted, ""));
     Ran two = Ran.of("lint", bench.at("rules.yaml"), bench.at("one.yaml"));
     assertThat(two).isEqualTo(new Ran(0, "No errors in 2 rule sets and records." + accepted, ""));
@@ -42,20 +42,20 @@ class LintCommandTest {
     assertThat(ran.exit()).isZero();
     assertThat(ran.out())
         .isEqualTo(
-            "No errors in 5 rule sets and records. 13 doubts accepted: lint --all lists them.\n");
+            "No errors in 5 rule sets and records. 13 doubts accepted: lint --show-accepted lists them.\n");
     assertThat(ran.err()).isEmpty();
   }
 
   @Test
   void listsAcceptedDoubtsWithTheirReasonsWhereWanted() {
-    Ran ran = Ran.of("lint", "--all", bench.at("rules.yaml"));
+    Ran ran = Ran.of("lint", "--show-accepted", bench.at("rules.yaml"));
     assertThat(ran.err()).isEmpty();
     assertThat(ran.out().lines())
         .hasSize(4)
         .first()
         .isEqualTo("accepted[numbers-with-holes]: The books of the first two years were lost.");
     assertThat(ran.out()).endsWith("No errors. 2 doubts accepted.\n");
-    List<JsonNode> lines = Ran.of("lint", "--all", "--json", bench.at("rules.yaml")).jsonLines();
+    List<JsonNode> lines = Ran.of("lint", "--show-accepted", "--json", bench.at("rules.yaml")).jsonLines();
     assertThat(lines).hasSize(2);
     assertThat(lines.get(0).get("accepted").stringValue()).startsWith("The books");
     assertThat(lines.get(0).get("about").get(0).stringValue()).isEqualTo("chassis");
@@ -84,7 +84,7 @@ class LintCommandTest {
             + "  - {doubt: photo-misnamed, of: [lamp, horn], because: The camera does it.}\n"
             + "  - {doubt: evidence-not-cited, because: They show all of it.}\n");
     assertThat(Ran.of("lint", bench.at("shown.yaml")))
-        .isEqualTo(new Ran(0, "No errors. 4 doubts accepted: lint --all lists them.\n", ""));
+        .isEqualTo(new Ran(0, "No errors. 4 doubts accepted: lint --show-accepted lists them.\n", ""));
   }
 
   @Test
@@ -149,5 +149,16 @@ class LintCommandTest {
     String stripped = colored.err().replaceAll("\u001b\\[[0-9;]*m", "");
     assertThat(stripped).isEqualTo(Ran.of("lint", wrong).err());
     assertThat(Ran.onTerminal(true, "lint", wrong, "--json").out()).doesNotContain("\u001b");
+  }
+
+  /** Each lists more of what is looked for; what is not looked for can't be listed. */
+  @Test
+  void whatIsListedGoesWithWhatIsLookedFor() {
+    Ran items = Ran.of("lint", "--all-items", bench.at("rules.yaml"));
+    assertThat(items.exit()).isEqualTo(2);
+    assertThat(items.err()).startsWith("--all-items goes with --coverage, which is not given\n");
+    Ran accepted = Ran.of("lint", "--show-accepted", "--coverage", bench.at("rules.yaml"));
+    assertThat(accepted.exit()).isEqualTo(2);
+    assertThat(accepted.err()).startsWith("--show-accepted: --coverage looks for no doubts");
   }
 }
