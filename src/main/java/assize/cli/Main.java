@@ -33,7 +33,7 @@ public final class Main implements Runnable {
       List.of(
           new Known("demo", DemoCommand.class),
           new Known("judge", JudgeCommand.class),
-          new Known("lint", LintCommand.class),
+          new Known("check", CheckCommand.class),
           new Known("start", StartCommand.class),
           new Known("roster", RosterCommand.class),
           new Known("dossier", DossierCommand.class),

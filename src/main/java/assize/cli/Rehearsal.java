@@ -24,7 +24,7 @@ final class Rehearsal {
     Main.run(terminal, "demo", folder.toString());
     Main.run(terminal, "judge", record, "--out", out, "--json", out + "/l45.json");
     Main.run(terminal, "judge", record, "--out", out, "--redact");
-    Main.run(terminal, "lint", record, rules);
+    Main.run(terminal, "check", record, rules);
     Main.run(terminal, "sheet", record, "--out", out + "/sheet.html");
     Main.run(terminal, "guide", rules, "--out", out + "/guide.html");
     Main.run(terminal, "dossier", record, "--out", out);

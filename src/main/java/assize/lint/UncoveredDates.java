@@ -63,7 +63,7 @@ final class UncoveredDates implements Doubt {
                 said,
                 where.size() == 2
                     ? "nor " + where.get(1)
-                    : "nor on " + (where.size() - 1) + " more stretches: see lint --coverage");
+                    : "nor on " + (where.size() - 1) + " more stretches: see check --coverage");
     return List.of(doubt.about(item.id()));
   }
 }

@@ -18,7 +18,7 @@ import java.util.Set;
 
 /** How rule sets and records let a doubt stand. */
 public final class AcceptedShape {
-  /** What is not said by lint, or of what was accepted itself. */
+  /** What is not said by check, or of what was accepted itself. */
   private static final Set<Code> NOT_OF_LINT =
       EnumSet.of(
           Code.PHOTO_LEFT_OUT,
@@ -50,7 +50,7 @@ public final class AcceptedShape {
       may(
           "accepted",
           list(new Value.Group(ACCEPTED)),
-          "Doubts of lint that somebody has looked at and lets stand.");
+          "Doubts of check that somebody has looked at and lets stand.");
 
   private AcceptedShape() {}
 }

@@ -79,7 +79,7 @@ class CompletionCommandTest {
   @Test
   void bashCompletesVerbsOptionsWordsAndFiles() throws Exception {
     assertThat(bash("assize", "ju")).containsExactly("judge");
-    assertThat(bash("assize", "")).contains("lint", "schema", "--help");
+    assertThat(bash("assize", "")).contains("check", "schema", "--help");
     assertThat(bash("assize", "judge", "--ph")).containsExactly("--photos");
     assertThat(bash("assize", "judge", "--photos", "")).containsExactly("embed", "folder");
     assertThat(bash("assize", "judge", "--photos", "=")).containsExactly("embed", "folder");

@@ -29,7 +29,7 @@ class CorpusExitTest {
     Ran ran =
         Files.exists(record)
             ? Ran.of("judge", record, "--rules", rules, "--out", out.resolve("reports"))
-            : Ran.of("lint", rules);
+            : Ran.of("check", rules);
     if (wrong) {
       assertThat(ran.exit()).isEqualTo(1);
       assertThat(ran.out()).isEmpty();

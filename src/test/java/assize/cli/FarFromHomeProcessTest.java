@@ -73,8 +73,8 @@ class FarFromHomeProcessTest {
     assertThat(run(TURKISH, "guide", demo.resolve("quillhurst-q.yaml"), "--out", farBook).exit())
         .isZero();
     assertThat(Files.readString(farBook)).isEqualTo(Files.readString(book));
-    assertThat(run(TURKISH, "lint", bench.at("wrong.yaml")))
-        .isEqualTo(Ran.of("lint", bench.at("wrong.yaml")));
+    assertThat(run(TURKISH, "check", bench.at("wrong.yaml")))
+        .isEqualTo(Ran.of("check", bench.at("wrong.yaml")));
   }
 
   @Test

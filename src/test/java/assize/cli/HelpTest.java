@@ -8,7 +8,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class HelpTest {
   @ParameterizedTest
-  @ValueSource(strings = {"demo", "judge", "lint", "start", "date", "color", "number", "vouch"})
+  @ValueSource(strings = {"demo", "judge", "check", "start", "date", "color", "number", "vouch"})
   void isAResultForEachVerb(String verb) {
     Ran ran = Ran.of(verb, "--help");
     assertThat(ran.exit()).isZero();
@@ -33,6 +33,6 @@ class HelpTest {
     Ran ran = Ran.of();
     assertThat(ran.exit()).isEqualTo(2);
     assertThat(ran.out()).isEmpty();
-    assertThat(ran.err()).contains("demo, judge, lint").contains("Try: assize --help");
+    assertThat(ran.err()).contains("demo, judge, check").contains("Try: assize --help");
   }
 }

@@ -191,9 +191,9 @@ class PathsTest {
     Files.createSymbolicLink(standard.resolve("rules.yaml"), secret);
     Ran ran = judged(record("standard", "{measurement: Rule}"));
     assertThat(ran.err()).contains("error[path-outside]").contains("standard/rules.yaml");
-    Ran lint = Ran.of("lint", standard);
-    assertThat(lint.exit()).isEqualTo(1);
-    assertThat(lint.out() + lint.err()).contains("error[path-outside]").doesNotContain(SECRET);
+    Ran check = Ran.of("check", standard);
+    assertThat(check.exit()).isEqualTo(1);
+    assertThat(check.out() + check.err()).contains("error[path-outside]").doesNotContain(SECRET);
   }
 
   @Test

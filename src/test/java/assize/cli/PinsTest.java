@@ -132,8 +132,8 @@ class PinsTest {
         sheet + ".html",
         sheet + ".xlsx",
         sheet + ".csv",
-        "lint " + record + " --show-accepted" + AS_OF,
-        "lint " + record + " --show-accepted --json" + AS_OF,
+        "check " + record + " --show-accepted" + AS_OF,
+        "check " + record + " --show-accepted --json" + AS_OF,
         "vouch " + record,
         "vouch " + record + " --json");
   }
@@ -144,9 +144,9 @@ class PinsTest {
     for (String standard : List.of("tarrowby-type-l", "quillhurst-q.yaml")) {
       String name = standard.replace(".yaml", "");
       all.addAll(ofStandard("demo/" + standard, "demo/new-" + name + ".yaml", name));
-      all.add("lint demo/" + standard + " --coverage");
-      all.add("lint demo/" + standard + " --coverage --all-items");
-      all.add("lint demo/" + standard + " --coverage --json");
+      all.add("check demo/" + standard + " --coverage");
+      all.add("check demo/" + standard + " --coverage --all-items");
+      all.add("check demo/" + standard + " --coverage --json");
     }
     for (Map.Entry<String, String> one : RECORDS.entrySet()) {
       String empty = "demo/new-" + one.getValue().replace(".yaml", "") + ".yaml";
@@ -164,8 +164,8 @@ class PinsTest {
   private static List<String> ofStandard(String rules, String empty, String name) {
     return List.of(
         "guide " + rules + " --out out/guide/" + name + ".html",
-        "lint " + rules + " --show-accepted",
-        "lint " + rules + " --show-accepted --json",
+        "check " + rules + " --show-accepted",
+        "check " + rules + " --show-accepted --json",
         "sheet " + rules + " --out out/sheet/" + name + ".html",
         "sheet " + rules + " --out out/sheet/" + name + ".xlsx",
         "sheet " + rules + " --out out/sheet/" + name + ".csv",
@@ -214,7 +214,7 @@ class PinsTest {
     changes(all, "demo/" + cycle, "changed/" + cycle, "demo/q-1187.yaml", "motorcycle");
     for (String edition : List.of("older", "newer")) {
       all.add("guide guide/" + edition + ".yaml --out out/" + edition + ".html");
-      all.add("lint guide/" + edition + ".yaml --show-accepted");
+      all.add("check guide/" + edition + ".yaml --show-accepted");
     }
     all.add("judge guide/truck.yaml --out out --json out/truck.json" + AS_OF);
     return all;
@@ -260,10 +260,10 @@ class PinsTest {
     for (Path folder : folders(work.resolve("corpus"))) {
       String name = "corpus/" + folder.getFileName();
       String rules = name + (Files.exists(folder.resolve("rules.yaml")) ? "/rules.yaml" : "/rules");
-      all.add("lint " + rules + " --show-accepted --json");
+      all.add("check " + rules + " --show-accepted --json");
       if (Files.exists(folder.resolve("record.yaml"))) {
         String record = name + "/record.yaml";
-        all.add("lint " + record + " --show-accepted" + AS_OF);
+        all.add("check " + record + " --show-accepted" + AS_OF);
         all.add("judge " + record + " --rules " + rules + " --out out --json" + AS_OF);
       }
     }

@@ -105,7 +105,7 @@ class SheetCommandTest {
               model: X1
             equipment: {heater: yes}
             """);
-    assertThat(Ran.of("lint", record).err()).isEmpty();
+    assertThat(Ran.of("check", record).err()).isEmpty();
   }
 
   @Test

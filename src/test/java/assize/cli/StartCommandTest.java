@@ -84,7 +84,7 @@ class StartCommandTest {
     Ran judged = Ran.of("judge", at("our-truck.yaml"), "--out", at("reports"));
     assertThat(judged.exit()).isZero();
     assertThat(judged.err()).isEmpty();
-    assertThat(Ran.of("lint", at("our-truck.yaml")).exit()).isZero();
+    assertThat(Ran.of("check", at("our-truck.yaml")).exit()).isZero();
   }
 
   @Test
@@ -162,7 +162,7 @@ class StartCommandTest {
     assertThat(start("t.yaml", "--model", "X1").exit()).isZero();
     assertThat(text("t.yaml"))
         .isEqualTo("# yaml-language-server: $schema=assize-record.json\n" + without);
-    assertThat(Ran.of("lint", at("t.yaml")).exit()).isZero();
+    assertThat(Ran.of("check", at("t.yaml")).exit()).isZero();
   }
 
   @Test

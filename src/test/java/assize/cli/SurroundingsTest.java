@@ -74,7 +74,7 @@ class SurroundingsTest {
       delimiter = '|',
       value = {
         "$assize judge one.yaml --json - > /dev/full           | 3 | can't write to standard output",
-        "$assize lint one.yaml > /dev/full                     | 3 | can't write to standard output",
+        "$assize check one.yaml > /dev/full                     | 3 | can't write to standard output",
         "$assize date 1934 >&-                                 | 3 | can't write to standard output",
         "$assize judge wrong.yaml 2>&-                         | 1 | ''",
         "$assize judge wrong.yaml 2> /dev/full                 | 1 | ''",
@@ -188,7 +188,7 @@ class SurroundingsTest {
     String record = Files.readString(bench.at("one.yaml"));
     Files.writeString(
         bench.at("folder/größe-ж.yaml"), record.replace("rules: rules", "rules: small"));
-    for (String verb : List.of("judge folder/größe-ж.yaml", "lint folder")) {
+    for (String verb : List.of("judge folder/größe-ж.yaml", "check folder")) {
       ProcessBuilder plain = builder(java(List.of(), verb.split(" ")));
       plain.environment().put("LC_ALL", "POSIX");
       Ran ran = run(plain);

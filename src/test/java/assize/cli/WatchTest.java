@@ -113,8 +113,8 @@ class WatchTest {
         exit, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
   }
 
-  private Ran lint() {
-    return watch("lint", "--watch", folder.resolve("our-x1.yaml").toString());
+  private Ran check() {
+    return watch("check", "--watch", folder.resolve("our-x1.yaml").toString());
   }
 
   /** Returns at which looks something ran again. */
@@ -124,7 +124,7 @@ class WatchTest {
 
   @Test
   void nothingHappensWhereNothingIsSaved() {
-    Ran ran = looks(5).lint();
+    Ran ran = looks(5).check();
     assertThat(ran.exit()).isZero();
     assertThat(ran.out()).isEqualTo("No errors.\n");
     assertThat(ran.err()).isEqualTo("watching 3 files; Ctrl-C ends\n");
@@ -136,7 +136,7 @@ class WatchTest {
         looks(2)
             .look(() -> write("our-x1.yaml", RECORD.replace("chrome", "crome")))
             .looks(4)
-            .lint();
+            .check();
     assertThat(saved(ran)).containsExactly("14:03:09  our-x1.yaml saved");
     assertThat(ran.err()).containsOnlyOnce("error[unknown-finish]").contains("\"crome\"");
     assertThat(ran.exit()).isZero();
@@ -150,7 +150,7 @@ class WatchTest {
             .look(() -> write("standard/cab.yaml", CAB + "#"))
             .look(() -> write("our-x1.yaml", RECORD + "###"))
             .looks(3)
-            .lint();
+            .check();
     assertThat(saved(ran)).containsExactly("14:03:09  our-x1.yaml, cab.yaml saved");
     assertThat(ran.out()).isEqualTo("No errors.\nNo errors.\n");
   }
@@ -170,7 +170,7 @@ class WatchTest {
                   Files.move(fresh, record, StandardCopyOption.ATOMIC_MOVE);
                 })
             .looks(2)
-            .lint();
+            .check();
     assertThat(saved(ran)).hasSize(2);
     assertThat(ran.err()).doesNotContain("error[");
     assertThat(ran.out()).isEqualTo("No errors.\n".repeat(3));
@@ -183,7 +183,7 @@ class WatchTest {
             .looks(3)
             .look(() -> write("our-x1.yaml", RECORD))
             .looks(3)
-            .lint();
+            .check();
     assertThat(saved(ran)).hasSize(2);
     assertThat(ran.err()).containsOnlyOnce("error[no-such-file]");
     assertThat(ran.out()).isEqualTo("No errors.\nNo errors.\n");
@@ -191,7 +191,7 @@ class WatchTest {
 
   @Test
   void theSameTextSavedAgainIsNoChange() {
-    Ran ran = looks(1).look(() -> write("our-x1.yaml", RECORD)).looks(3).lint();
+    Ran ran = looks(1).look(() -> write("our-x1.yaml", RECORD)).looks(3).check();
     assertThat(saved(ran)).isEmpty();
   }
 
@@ -203,7 +203,7 @@ class WatchTest {
             .looks(2)
             .look(() -> Files.delete(folder.resolve("standard/colors.yaml")))
             .looks(2)
-            .lint();
+            .check();
     assertThat(saved(ran))
         .containsExactly("14:03:09  colors.yaml saved", "14:03:09  colors.yaml saved");
     assertThat(ran.err()).containsOnlyOnce("error[unknown-key]");
@@ -213,7 +213,7 @@ class WatchTest {
   @Test
   void errorsMendedInAFileThatCouldNotBeReadBefore() throws IOException {
     write("standard/cab.yaml", CAB.replace("source:", "sauce:"));
-    Ran ran = looks(2).look(() -> write("standard/cab.yaml", CAB)).looks(3).lint();
+    Ran ran = looks(2).look(() -> write("standard/cab.yaml", CAB)).looks(3).check();
     assertThat(ran.err()).containsOnlyOnce("error[unknown-key]");
     assertThat(saved(ran)).containsExactly("14:03:09  cab.yaml saved");
     assertThat(ran.out()).isEqualTo("No errors.\n");
@@ -226,7 +226,7 @@ class WatchTest {
         RECORD.replace("{finish: chrome}", "{finish: chrome, evidence: paper}")
             + "evidence:\n  paper: {document: papers/plater.txt}\n");
     Files.createDirectory(folder.resolve("papers"));
-    Ran ran = looks(1).look(() -> write("papers/plater.txt", "Nickel.")).looks(3).lint();
+    Ran ran = looks(1).look(() -> write("papers/plater.txt", "Nickel.")).looks(3).check();
     assertThat(ran.err()).containsOnlyOnce("error[no-such-file]");
     assertThat(saved(ran)).containsExactly("14:03:09  plater.txt saved");
     assertThat(ran.out()).isEqualTo("No errors.\n");
@@ -260,7 +260,7 @@ class WatchTest {
 
   @Test
   void runsThatNobodyCouldTellApartAreRefused() {
-    assertThat(watch("lint", "--watch", "--json", "x.yaml").exit()).isEqualTo(2);
+    assertThat(watch("check", "--watch", "--json", "x.yaml").exit()).isEqualTo(2);
     assertThat(watch("judge", "--watch", "--json=-", "x.yaml").exit()).isEqualTo(2);
     assertThat(looked).isZero();
   }

@@ -191,7 +191,7 @@ interface AtLimit {
   private static AtLimit both(String item, LongFunction<String> record) {
     return (folder, n) -> {
       lay(folder, item + END, record.apply(n));
-      return run("lint", folder.resolve("one.yaml").toString());
+      return run("check", folder.resolve("one.yaml").toString());
     };
   }
 
@@ -202,7 +202,7 @@ interface AtLimit {
   private static AtLimit rules(LongFunction<String> rules) {
     return (folder, n) -> {
       lay(folder, rules.apply(n) + END, RECORD);
-      return run("lint", folder.resolve("rules.yaml").toString());
+      return run("check", folder.resolve("rules.yaml").toString());
     };
   }
 
@@ -227,7 +227,7 @@ interface AtLimit {
               + cited
               + END;
       Files.writeString(folder.resolve("rules.yaml"), rules);
-      return run("lint", folder.resolve("rules.yaml").toString());
+      return run("check", folder.resolve("rules.yaml").toString());
     };
   }
 
@@ -279,7 +279,7 @@ interface AtLimit {
     for (int i = 0; i < n; i++) {
       Files.writeString(folder.resolve("more-" + i + ".yaml"), "# nothing yet\n");
     }
-    return run("lint", folder.toString());
+    return run("check", folder.toString());
   }
 
   /** A set of years, with as many signs of doubt as are wanted. */

@@ -99,10 +99,10 @@ class CommandLinePageTest {
             + out("date", "--json", "1934-06~")
             + out("number", "--json", "rules/quillhurst-q.yaml", "D 1187")
             + out("color", "--json", "50,2.6772,-79.7751", "50,0,-82.7485")
-            + out("lint", "--json", bad)
+            + out("check", "--json", bad)
             + merged()
             + started(folder.resolve("demo"))
-            + out("lint", "--coverage", "--json", "rules/quillhurst-q.yaml")
+            + out("check", "--coverage", "--json", "rules/quillhurst-q.yaml")
             + out(
                 "guide", "--json", yard("newer"), "--since", yard("older"), "--for", yard("truck"))
             + shared(folder.resolve("demo"));

@@ -69,7 +69,7 @@ final class CrowdedRules {
               .reduce("", (a, b) -> a + b + "\n");
       String areas = own.contains("areas:") ? "" : "\n" + items(1, 0);
       Path file = Files.writeString(folder.resolve("rules.yaml"), head + own + areas + "\n");
-      return run("lint", file.toString());
+      return run("check", file.toString());
     };
   }
 
@@ -141,7 +141,7 @@ final class CrowdedRules {
 
   private static String record(Path folder, String more) throws Exception {
     String record = RECORD.replace(", model: X1", "") + more;
-    return run("lint", Files.writeString(folder.resolve("one.yaml"), record).toString());
+    return run("check", Files.writeString(folder.resolve("one.yaml"), record).toString());
   }
 
   private static String bytes(Path folder, long n) throws Exception {
@@ -151,7 +151,7 @@ final class CrowdedRules {
     Files.writeString(folder.resolve("a.yaml"), "#".repeat(each));
     Files.writeString(folder.resolve("b.yaml"), "#".repeat(each));
     Files.writeString(folder.resolve("c.yaml"), "#".repeat((int) n - 2 * each - rules.length()));
-    return run("lint", folder.toString());
+    return run("check", folder.toString());
   }
 
   /** Each file has one entry for the whole of it and one for its list. */
@@ -160,7 +160,7 @@ final class CrowdedRules {
     Files.writeString(folder.resolve("rules.yaml"), list(each));
     Files.writeString(folder.resolve("a.yaml"), list(each));
     Files.writeString(folder.resolve("b.yaml"), list(n - 2 * each));
-    return run("lint", folder.toString());
+    return run("check", folder.toString());
   }
 
   private static String list(long entries) {

@@ -69,7 +69,7 @@ class ReadmeTest {
     Path rules = folder.resolve("our-standard.yaml");
     String slip = Files.readString(rules).replace("{finish: nickel}", "{finish: nickle}");
     Files.writeString(rules, slip);
-    assertThat(run("lint", rules.toString())).isEqualTo(1);
+    assertThat(run("check", rules.toString())).isEqualTo(1);
     String said =
         err.toString(StandardCharsets.UTF_8).replace(rules.toString(), "our-standard.yaml");
     assertThat(said).startsWith(blocks().get(3));

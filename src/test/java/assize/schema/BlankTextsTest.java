@@ -161,7 +161,7 @@ class BlankTextsTest {
     }
     for (String words :
         List.of(
-            "lint @/record.yaml",
+            "check @/record.yaml",
             "judge @/record.yaml --out @/out",
             "judge --redact @/record.yaml --out @/out",
             "roster @ --out @/all",

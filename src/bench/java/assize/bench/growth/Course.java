@@ -39,8 +39,8 @@ record Course(String name, String says, int from, int times, Preparing preparing
         new Course("sources", "sources on each of 100 items, `judge`", 4, 4, Course::sources),
         new Course("photos", "photos, `judge`", 1, 6, Course::photos),
         new Course("merge", "items of which half are new, `merge`", 250, 5, Course::merge),
-        new Course("lint", "items, `lint` of a rule set", 250, 5, Course::lint),
-        new Course("lint-record", "items, `lint` of a record", 250, 5, Course::lintRecord),
+        new Course("check", "items, `check` of a rule set", 250, 5, Course::check),
+        new Course("check-record", "items, `check` of a record", 250, 5, Course::checkRecord),
         new Course("roster", "records of 100 items, `roster`", 8, 6, Course::roster),
         new Course("guide", "items, `guide`", 250, 5, Course::guide),
         new Course("sheet", "items, `sheet`", 250, 5, Course::sheet));
@@ -136,15 +136,15 @@ record Course(String name, String says, int from, int times, Preparing preparing
     return List.of("merge", mine.toString(), write(folder, "theirs.yaml", theirs).toString());
   }
 
-  private static List<String> lint(Path folder, int size) throws IOException {
+  private static List<String> check(Path folder, int size) throws IOException {
     Path rules = write(folder, "rules.yaml", Generated.rules(size, SOURCES));
-    return List.of("lint", rules.toString());
+    return List.of("check", rules.toString());
   }
 
-  private static List<String> lintRecord(Path folder, int size) throws IOException {
+  private static List<String> checkRecord(Path folder, int size) throws IOException {
     write(folder, "rules.yaml", Generated.rules(size, SOURCES));
     Path record = write(folder, "record.yaml", Generated.record(size, "rules.yaml", 1));
-    return List.of("lint", record.toString());
+    return List.of("check", record.toString());
   }
 
   private static List<String> roster(Path folder, int size) throws IOException {

@@ -23,7 +23,7 @@ final class Courses {
           new Course("evidence", "pieces of evidence, `merge`", 1000, 5, Courses::evidence),
           new Course("friends", "records of 100 items, `merge`", 4, 5, Courses::friends),
           new Course("rows", "rows of a table, `merge`", 1000, 5, Courses::rows),
-          new Course("accepted", "doubts accepted, `lint`", 1000, 5, Courses::accepted));
+          new Course("accepted", "doubts accepted, `check`", 1000, 5, Courses::accepted));
 
   private Courses() {}
 
@@ -124,6 +124,6 @@ final class Courses {
                         + ": {title: Item "
                         + i
                         + ", points: 1, expect: {present: yes}}\n");
-    return List.of("lint", Files.writeString(folder.resolve("rules.yaml"), rules).toString());
+    return List.of("check", Files.writeString(folder.resolve("rules.yaml"), rules).toString());
   }
 }

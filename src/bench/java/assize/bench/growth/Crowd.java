@@ -131,7 +131,7 @@ record Crowd(
               n -> "observations: {" + join(n, i -> item(i) + ": {color: c0}") + "}\n"));
 
   private static final List<String> VERBS =
-      List.of("judge", "judge --json", "lint", "guide", "sheet");
+      List.of("judge", "judge --json", "check", "guide", "sheet");
   private static final String HEAD = "rule_set: crowd\nname: A crowd\nedition: \"1\"\n";
   private static final String MODEL = "models: {X1: {name: Dropside, built: 1900/1999}}\n";
   private static final String FINISHES =
@@ -172,7 +172,7 @@ record Crowd(
     return switch (verb) {
       case "judge" -> List.of("judge", one, "--out", out);
       case "judge --json" -> List.of("judge", one, "--out", out, "--json", out + ".json");
-      case "lint" -> List.of("lint", rules);
+      case "check" -> List.of("check", rules);
       case "guide" -> List.of("guide", rules, "--out", out + "-guide.html");
       default -> List.of("sheet", one, "--out", out + "-sheet.html");
     };

@@ -17,7 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tools.jackson.databind.JsonNode;
 
-class LintCommandTest {
+class CheckCommandTest {
   private Bench bench = new Bench(Path.of(""));
 
   @BeforeEach
@@ -27,35 +27,35 @@ class LintCommandTest {
 
   @Test
   void saysThatNothingIsWrong() {
-    Ran one = Ran.of("lint", bench.at("rules.yaml"));
-    String accepted = " 2 doubts accepted: lint --show-accepted lists them.\n";
+    Ran one = Ran.of("check", bench.at("rules.yaml"));
+    String accepted = " 2 doubts accepted: check --show-accepted lists them.\n";
     assertThat(one).isEqualTo(new Ran(0, "No errors." + accepted, ""));
-    Ran two = Ran.of("lint", bench.at("rules.yaml"), bench.at("one.yaml"));
+    Ran two = Ran.of("check", bench.at("rules.yaml"), bench.at("one.yaml"));
     assertThat(two).isEqualTo(new Ran(0, "No errors in 2 rule sets and records." + accepted, ""));
-    assertThat(Ran.of("lint", bench.at("one.yaml"))).isEqualTo(new Ran(0, "No errors.\n", ""));
-    assertThat(Ran.of("lint", bench.at("one.yaml"), "--json")).isEqualTo(new Ran(0, "", ""));
+    assertThat(Ran.of("check", bench.at("one.yaml"))).isEqualTo(new Ran(0, "No errors.\n", ""));
+    assertThat(Ran.of("check", bench.at("one.yaml"), "--json")).isEqualTo(new Ran(0, "", ""));
   }
 
   @Test
   void looksAtEverythingInAFolder() {
-    Ran ran = Ran.of("lint", "rules");
+    Ran ran = Ran.of("check", "rules");
     assertThat(ran.exit()).isZero();
     assertThat(ran.out())
         .isEqualTo(
-            "No errors in 5 rule sets and records. 13 doubts accepted: lint --show-accepted lists them.\n");
+            "No errors in 5 rule sets and records. 13 doubts accepted: check --show-accepted lists them.\n");
     assertThat(ran.err()).isEmpty();
   }
 
   @Test
   void listsAcceptedDoubtsWithTheirReasonsWhereWanted() {
-    Ran ran = Ran.of("lint", "--show-accepted", bench.at("rules.yaml"));
+    Ran ran = Ran.of("check", "--show-accepted", bench.at("rules.yaml"));
     assertThat(ran.err()).isEmpty();
     assertThat(ran.out().lines())
         .hasSize(4)
         .first()
         .isEqualTo("accepted[numbers-with-holes]: The books of the first two years were lost.");
     assertThat(ran.out()).endsWith("No errors. 2 doubts accepted.\n");
-    List<JsonNode> lines = Ran.of("lint", "--show-accepted", "--json", bench.at("rules.yaml")).jsonLines();
+    List<JsonNode> lines = Ran.of("check", "--show-accepted", "--json", bench.at("rules.yaml")).jsonLines();
     assertThat(lines).hasSize(2);
     assertThat(lines.get(0).get("accepted").stringValue()).startsWith("The books");
     assertThat(lines.get(0).get("about").get(0).stringValue()).isEqualTo("chassis");
@@ -69,7 +69,7 @@ class LintCommandTest {
     Files.writeString(bench.at("shown.yaml"), named);
     Files.writeString(bench.at("lamp.jpg"), "no photo");
     Files.copy(Path.of("rules/photos/horn-button.png"), bench.at("horn.jpg"));
-    Ran ran = Ran.of("lint", bench.at("shown.yaml"));
+    Ran ran = Ran.of("check", bench.at("shown.yaml"));
     assertThat(ran.exit()).isEqualTo(1);
     assertThat(ran.err())
         .contains("error[photo-cannot-be-shown]: evidence \"lamp\"")
@@ -83,8 +83,8 @@ class LintCommandTest {
             + "accepted:\n"
             + "  - {doubt: photo-misnamed, of: [lamp, horn], because: The camera does it.}\n"
             + "  - {doubt: evidence-not-cited, because: They show all of it.}\n");
-    assertThat(Ran.of("lint", bench.at("shown.yaml")))
-        .isEqualTo(new Ran(0, "No errors. 4 doubts accepted: lint --show-accepted lists them.\n", ""));
+    assertThat(Ran.of("check", bench.at("shown.yaml")))
+        .isEqualTo(new Ran(0, "No errors. 4 doubts accepted: check --show-accepted lists them.\n", ""));
   }
 
   @Test
@@ -95,13 +95,13 @@ class LintCommandTest {
                 .replace("observations:", "judged: {on: 2020-05-01}\nobservations:")
                 .replaceFirst("(?m)^  horn-button:.*\\n", "")
             + "  horn-button: {finish: chrome, departure: {reason: cost, until: 2019-01}}\n");
-    assertThat(Ran.of("lint", bench.at("old.yaml")).err()).contains("doubt[departure-overdue]");
-    assertThat(Ran.of("lint", "--as-of", "2020-01-31", bench.at("old.yaml")).err()).isEmpty();
+    assertThat(Ran.of("check", bench.at("old.yaml")).err()).contains("doubt[departure-overdue]");
+    assertThat(Ran.of("check", "--as-of", "2020-01-31", bench.at("old.yaml")).err()).isEmpty();
   }
 
   @Test
   void printsErrorsForAPerson() {
-    Ran ran = Ran.of("lint", bench.at("wrong.yaml"));
+    Ran ran = Ran.of("check", bench.at("wrong.yaml"));
     assertThat(ran.exit()).isEqualTo(1);
     assertThat(ran.out()).isEmpty();
     assertThat(ran.err())
@@ -112,7 +112,7 @@ class LintCommandTest {
 
   @Test
   void givesErrorsToAMachineOneALine() {
-    Ran ran = Ran.of("lint", "--json", bench.at("wrong.yaml"), bench.at("missing.yaml"));
+    Ran ran = Ran.of("check", "--json", bench.at("wrong.yaml"), bench.at("missing.yaml"));
     assertThat(ran.exit()).isEqualTo(1);
     assertThat(ran.err()).isEmpty();
     List<JsonNode> lines = ran.jsonLines();
@@ -127,7 +127,7 @@ class LintCommandTest {
 
   @Test
   void endsWellWithDoubtsAlone() {
-    assertThat(Ran.of("lint", bench.at("doubts.yaml")).exit()).isZero();
+    assertThat(Ran.of("check", bench.at("doubts.yaml")).exit()).isZero();
     Diagnostic doubt =
         Diagnostic.of(Code.UNSOURCED, new SourceFile("a.yaml", "a: b\n").span(0, 1), "no source");
     Diagnostic error =
@@ -144,20 +144,20 @@ class LintCommandTest {
   @Test
   void colorsMessagesOnlyWhereTheTerminalShowsThem() {
     Path wrong = bench.at("wrong.yaml");
-    Ran colored = Ran.onTerminal(true, "lint", wrong);
+    Ran colored = Ran.onTerminal(true, "check", wrong);
     assertThat(colored.err()).contains("\u001b[");
     String stripped = colored.err().replaceAll("\u001b\\[[0-9;]*m", "");
-    assertThat(stripped).isEqualTo(Ran.of("lint", wrong).err());
-    assertThat(Ran.onTerminal(true, "lint", wrong, "--json").out()).doesNotContain("\u001b");
+    assertThat(stripped).isEqualTo(Ran.of("check", wrong).err());
+    assertThat(Ran.onTerminal(true, "check", wrong, "--json").out()).doesNotContain("\u001b");
   }
 
   /** Each lists more of what is looked for; what is not looked for can't be listed. */
   @Test
   void whatIsListedGoesWithWhatIsLookedFor() {
-    Ran items = Ran.of("lint", "--all-items", bench.at("rules.yaml"));
+    Ran items = Ran.of("check", "--all-items", bench.at("rules.yaml"));
     assertThat(items.exit()).isEqualTo(2);
     assertThat(items.err()).startsWith("--all-items goes with --coverage, which is not given\n");
-    Ran accepted = Ran.of("lint", "--show-accepted", "--coverage", bench.at("rules.yaml"));
+    Ran accepted = Ran.of("check", "--show-accepted", "--coverage", bench.at("rules.yaml"));
     assertThat(accepted.exit()).isEqualTo(2);
     assertThat(accepted.err()).startsWith("--show-accepted: --coverage looks for no doubts");
   }

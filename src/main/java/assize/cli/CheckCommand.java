@@ -37,10 +37,10 @@ import picocli.CommandLine.Spec;
 
 /** Reads rule sets and records and says everything that is wrong with them, or doubtful. */
 @Command(
-    name = "lint",
+    name = "check",
     description = "Says what is wrong with rule sets and records, and what is doubtful.",
     mixinStandardHelpOptions = true)
-final class LintCommand implements Callable<Integer> {
+final class CheckCommand implements Callable<Integer> {
   private final Terminal terminal;
   private final Watch watch;
 
@@ -70,7 +70,7 @@ final class LintCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec = CommandSpec.create();
 
-  LintCommand(Terminal terminal, Watch watch) {
+  CheckCommand(Terminal terminal, Watch watch) {
     this.terminal = terminal;
     this.watch = watch;
   }
@@ -95,10 +95,10 @@ final class LintCommand implements Callable<Integer> {
   }
 
   private int once(Inputs inputs) {
-    return coverage ? coverage(inputs) : lint(inputs);
+    return coverage ? coverage(inputs) : check(inputs);
   }
 
-  private int lint(Inputs inputs) {
+  private int check(Inputs inputs) {
     List<Path> inputsFound = paths.stream().flatMap(path -> within(path).stream()).toList();
     List<Diagnostic> open = new ArrayList<>();
     Map<Diagnostic, Accepted> accepted = new LinkedHashMap<>();
@@ -122,7 +122,7 @@ final class LintCommand implements Callable<Integer> {
                   : " "
                       + DiagnosticPrinter.number(accepted.size(), "doubt")
                       + " accepted"
-                      + (showAccepted ? "." : ": lint --show-accepted lists them.")));
+                      + (showAccepted ? "." : ": check --show-accepted lists them.")));
     }
     return good ? Exit.DONE : Exit.BAD_INPUT;
   }
