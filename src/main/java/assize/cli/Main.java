@@ -34,7 +34,7 @@ public final class Main implements Runnable {
           new Known("demo", DemoCommand.class),
           new Known("judge", JudgeCommand.class),
           new Known("check", CheckCommand.class),
-          new Known("start", StartCommand.class),
+          new Known("new", NewCommand.class),
           new Known("roster", RosterCommand.class),
           new Known("dossier", DossierCommand.class),
           new Known("sheet", SheetCommand.class),

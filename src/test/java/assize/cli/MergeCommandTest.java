@@ -201,7 +201,7 @@ class MergeCommandTest {
     assertThat(Ran.of("merge", "--write", empty, whole).out()).contains(": 0 added,");
   }
 
-  /** The same, merged into one that {@code start} wrote: what is blank there waits to be filled. */
+  /** The same, merged into one that {@code new} wrote: what is blank there waits to be filled. */
   @ParameterizedTest
   @CsvSource({"l45-4388,tarrowby-type-l", "q-1187,quillhurst-q.yaml"})
   void aRecordMergedIntoOneToFillInIsJudgedAlike(String name, String rules) throws IOException {
@@ -211,7 +211,7 @@ class MergeCommandTest {
     Path blank = demo.resolve(name + ".yaml");
     var set = RuleSetReader.read(demo.resolve(rules)).value().orElseThrow();
     var known = RecordReader.read(whole, set).value().orElseThrow();
-    List<Object> words = new ArrayList<>(List.of("start", demo.resolve(rules), blank));
+    List<Object> words = new ArrayList<>(List.of("new", demo.resolve(rules), blank));
     known.model().ifPresent(it -> words.addAll(List.of("--model", it)));
     known.built().ifPresent(it -> words.addAll(List.of("--built", it.date().text())));
     known.plant().ifPresent(it -> words.addAll(List.of("--plant", it)));
@@ -219,8 +219,8 @@ class MergeCommandTest {
     known.equipment().forEach((it, yes) -> words.add("--equipment=" + it + (yes ? "" : "=no")));
     known.numbers().forEach((it, number) -> words.add("--number=" + it + "=" + number));
     words.addAll(List.of("--name", known.name()));
-    Ran start = Ran.of(words.toArray());
-    assertThat(start.exit()).as(start.err()).isEqualTo(Exit.DONE);
+    Ran created = Ran.of(words.toArray());
+    assertThat(created.exit()).as(created.err()).isEqualTo(Exit.DONE);
     List<String> before = Files.readAllLines(blank);
     Ran ran = Ran.of("merge", "--write", blank, whole);
     assertThat(ran.exit()).as(ran.err()).isEqualTo(Exit.DONE);

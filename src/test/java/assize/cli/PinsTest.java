@@ -169,8 +169,8 @@ class PinsTest {
         "sheet " + rules + " --out out/sheet/" + name + ".html",
         "sheet " + rules + " --out out/sheet/" + name + ".xlsx",
         "sheet " + rules + " --out out/sheet/" + name + ".csv",
-        "start " + rules + " " + empty,
-        "start " + rules + " " + empty.replace(".yaml", "-2.yaml") + " --json",
+        "new " + rules + " " + empty,
+        "new " + rules + " " + empty.replace(".yaml", "-2.yaml") + " --json",
         "judge " + empty + " --out out/judge --json out/judge/" + name + ".json" + AS_OF);
   }
 

@@ -87,7 +87,7 @@ class CommandLinePageTest {
 
   private static String started(Path demo) {
     String rules = demo.resolve("tarrowby-type-l").toString();
-    return out("start", "--json", rules, demo.resolve("new.yaml").toString());
+    return out("new", "--json", rules, demo.resolve("new.yaml").toString());
   }
 
   @Test

@@ -91,7 +91,7 @@ class CommandsTest {
         if (command.startsWith(BY_SECRET)) {
           continue;
         }
-        if (command.startsWith("assize start ")) {
+        if (command.startsWith("assize new ")) {
           Files.delete(folder.resolve("our-truck.yaml"));
         }
         Program.Said said = program.run(command);
@@ -99,7 +99,7 @@ class CommandsTest {
         run.add(command.split(" ", -1)[1]);
       }
     }
-    assertThat(run).contains("date", "judge", "start", "vouch");
+    assertThat(run).contains("date", "judge", "new", "vouch");
   }
 
   @Test

@@ -141,7 +141,7 @@ final class FaultProgram {
     }
     Ended ended = run(scene, folder, Fault.NONE, 0);
     Map<String, String> now = new LinkedHashMap<>(Scene.files(folder));
-    boolean isNew = scene.words().get(0).startsWith("start") && left.containsKey("new.yaml");
+    boolean isNew = scene.words().get(0).startsWith("new") && left.containsKey("new.yaml");
     assertThat(ended.exit()).as(what + ", again\n" + ended.said()).isEqualTo(isNew ? 3 : 0);
     boolean isDone = isNew || left.equals(after);
     boolean isMerged =

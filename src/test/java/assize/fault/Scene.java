@@ -73,7 +73,7 @@ record Scene(String name, List<String> words, Map<String, String> old, List<Stri
               List.of("one.yaml")),
           new Scene(
               "a record to fill in",
-              List.of("start @/rules.yaml @/new.yaml --model X1"),
+              List.of("new @/rules.yaml @/new.yaml --model X1"),
               Map.of(),
               List.of()),
           new Scene("schemas", List.of("schema @/schemas"), Map.of(), List.of()),

@@ -11,7 +11,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-class StartCommandTest {
+class NewCommandTest {
   private static final String RULES =
       """
       rule_set: club
@@ -48,9 +48,9 @@ class StartCommandTest {
     return folder.resolve(name);
   }
 
-  private Ran start(String record, Object... options) {
+  private Ran create(String record, Object... options) {
     Object[] words = new Object[3 + options.length];
-    words[0] = "start";
+    words[0] = "new";
     words[1] = at("club.yaml");
     words[2] = at(record);
     System.arraycopy(options, 0, words, 3, options.length);
@@ -63,7 +63,7 @@ class StartCommandTest {
 
   @Test
   void writesARecordThatCanBeJudgedAtOnce() throws IOException {
-    Ran ran = start("our-truck.yaml", "--model", "X1", "--built", "1934-05");
+    Ran ran = create("our-truck.yaml", "--model", "X1", "--built", "1934-05");
     assertThat(ran.exit()).isZero();
     assertThat(ran.err()).isEmpty();
     assertThat(ran.out())
@@ -90,7 +90,7 @@ class StartCommandTest {
   @Test
   void keepsWhatIsStated() throws IOException {
     Ran ran =
-        start(
+        create(
             "t.yaml",
             "--number=chassis=X-77",
             "--equipment=heater=no",
@@ -113,7 +113,7 @@ class StartCommandTest {
 
   @Test
   void whatIsNotKnownIsOfferedAsARemark() throws IOException {
-    assertThat(start("t.yaml").exit()).isZero();
+    assertThat(create("t.yaml").exit()).isZero();
     assertThat(text("t.yaml"))
         .contains("# Works, if it is known, one of: north (North Works)\n#plant:\n")
         .contains("#numbers:\n#   Chassis number\n#  chassis:\n")
@@ -123,7 +123,7 @@ class StartCommandTest {
 
   @Test
   void takingTheMarkAwayIsAllThatAFactNeeds() throws IOException {
-    assertThat(start("t.yaml").exit()).isZero();
+    assertThat(create("t.yaml").exit()).isZero();
     String stated =
         text("t.yaml")
             .replace("\n#plant:\n", "\nplant: north\n")
@@ -142,7 +142,7 @@ class StartCommandTest {
 
   @Test
   void theMachineIsToldWhatWasWritten() {
-    Ran ran = start("t.yaml", "--model=X2", "--json");
+    Ran ran = create("t.yaml", "--model=X2", "--json");
     assertThat(ran.json())
         .isEqualTo(
             Ran.json(
@@ -154,12 +154,12 @@ class StartCommandTest {
 
   @Test
   void leadsAnEditorToTheSchemaThatLiesThere() throws IOException {
-    assertThat(start("t.yaml", "--model", "X1").exit()).isZero();
+    assertThat(create("t.yaml", "--model", "X1").exit()).isZero();
     String without = text("t.yaml");
     assertThat(without).doesNotContain("yaml-language-server");
     Files.delete(at("t.yaml"));
     assertThat(Ran.of("schema", folder).exit()).isZero();
-    assertThat(start("t.yaml", "--model", "X1").exit()).isZero();
+    assertThat(create("t.yaml", "--model", "X1").exit()).isZero();
     assertThat(text("t.yaml"))
         .isEqualTo("# yaml-language-server: $schema=assize-record.json\n" + without);
     assertThat(Ran.of("check", at("t.yaml")).exit()).isZero();
@@ -168,7 +168,7 @@ class StartCommandTest {
   @Test
   void neverWritesOverARecord() throws IOException {
     Files.writeString(at("t.yaml"), "mine");
-    Ran ran = start("t.yaml", "--model", "X1");
+    Ran ran = create("t.yaml", "--model", "X1");
     assertThat(ran.exit()).isEqualTo(3);
     assertThat(ran.out()).isEmpty();
     assertThat(ran.err())
@@ -181,12 +181,12 @@ class StartCommandTest {
   void theRuleSetLiesBesideOrBelow() throws IOException {
     Files.createDirectories(at("below/deeper"));
     Files.copy(at("club.yaml"), at("below/deeper/rules.yaml"));
-    Ran below = Ran.of("start", at("below/deeper"), at("a.yaml"));
+    Ran below = Ran.of("new", at("below/deeper"), at("a.yaml"));
     assertThat(below.exit()).as(below.err()).isZero();
     assertThat(text("a.yaml")).contains("\nrules: below/deeper\n");
     assertThat(Ran.of("judge", at("a.yaml"), "--json").exit()).isZero();
 
-    Ran above = Ran.of("start", at("club.yaml"), at("below/b.yaml"));
+    Ran above = Ran.of("new", at("club.yaml"), at("below/b.yaml"));
     assertThat(above.exit()).isEqualTo(1);
     assertThat(above.err())
         .isEqualTo(
@@ -196,7 +196,7 @@ class StartCommandTest {
                 + at("b.yaml")
                 + "\n");
 
-    Ran within = Ran.of("start", at("below/deeper"), at("below/deeper/c.yaml"));
+    Ran within = Ran.of("new", at("below/deeper"), at("below/deeper/c.yaml"));
     assertThat(within.exit()).isEqualTo(1);
     assertThat(within.err())
         .isEqualTo(
@@ -216,7 +216,7 @@ class StartCommandTest {
     "a.b.yaml, a-b"
   })
   void theRecordIsNamedLikeItsFile(String file, String id) throws IOException {
-    assertThat(start(file).exit()).isZero();
+    assertThat(create(file).exit()).isZero();
     assertThat(text(file)).contains("\nrecord: " + id + "\n");
   }
 
@@ -243,28 +243,28 @@ class StartCommandTest {
             + " X2\n--built: ",
       })
   void whatIsTypedWrongIsAnsweredAllAtOnce(String options, String says) {
-    Ran ran = start("t.yaml", (Object[]) options.split(" "));
+    Ran ran = create("t.yaml", (Object[]) options.split(" "));
     assertThat(ran.exit()).isEqualTo(2);
     assertThat(ran.out()).isEmpty();
-    assertThat(ran.err()).contains(says).endsWith("Try: assize start --help\n");
+    assertThat(ran.err()).contains(says).endsWith("Try: assize new --help\n");
     assertThat(at("t.yaml")).doesNotExist();
   }
 
   @Test
   void hiddenLettersAreRefused() {
-    Ran ran = start("t.yaml", "--name", "a\nb", "--number", "chassis=X\u202E1");
+    Ran ran = create("t.yaml", "--name", "a\nb", "--number", "chassis=X\u202E1");
     assertThat(ran.exit()).isEqualTo(2);
     assertThat(ran.err().lines())
         .containsExactly(
             "--number: this has a character that can't be seen or ends a line",
             "--name: this has a character that can't be seen or ends a line",
-            "Try: assize start --help");
-    assertThat(start("t.yaml", "--name", " ").err()).startsWith("--name: this is empty");
+            "Try: assize new --help");
+    assertThat(create("t.yaml", "--name", " ").err()).startsWith("--name: this is empty");
   }
 
   @Test
   void theRecordIsYaml() {
-    Ran ran = start("t.txt");
+    Ran ran = create("t.txt");
     assertThat(ran.exit()).isEqualTo(2);
     assertThat(ran.err()).startsWith("RECORD: name a file that ends in .yaml, not ");
   }
@@ -272,7 +272,7 @@ class StartCommandTest {
   @Test
   void aRuleSetWithFaultsIsNotStartedFrom() throws IOException {
     Files.writeString(at("club.yaml"), RULES.replace("finish: nickel", "finish: nickle"));
-    Ran ran = start("t.yaml");
+    Ran ran = create("t.yaml");
     assertThat(ran.exit()).isEqualTo(1);
     assertThat(ran.err()).contains("did you mean \"nickel\"");
     assertThat(at("t.yaml")).doesNotExist();
@@ -280,7 +280,7 @@ class StartCommandTest {
 
   @Test
   void aNumberThatFitsNoSeriesIsSaid() {
-    Ran ran = start("t.yaml", "--number", "chassis=Z-1");
+    Ran ran = create("t.yaml", "--number", "chassis=Z-1");
     assertThat(ran.exit()).isZero();
     assertThat(ran.err())
         .isEqualTo("Chassis number Z-1 fits no series of this rule set's table.\n");

@@ -30,13 +30,13 @@ import picocli.CommandLine.Spec;
 
 /** Writes a record to fill in. */
 @Command(
-    name = "start",
+    name = "new",
     description = {
       "Writes a record to fill in: only the items that apply to the vehicle, each with where to"
           + " look and what is expected. What is not known of the vehicle is left out."
     },
     mixinStandardHelpOptions = true)
-final class StartCommand implements Callable<Integer> {
+final class NewCommand implements Callable<Integer> {
   private final Terminal terminal;
 
   @Parameters(index = "0", paramLabel = "RULESET", description = "A rule set: a file or folder.")
@@ -55,7 +55,7 @@ final class StartCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec = CommandSpec.create();
 
-  StartCommand(Terminal terminal) {
+  NewCommand(Terminal terminal) {
     this.terminal = terminal;
   }
 
