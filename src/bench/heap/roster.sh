@@ -22,7 +22,7 @@ for vehicles in 100 10000; do
   done
   least=none
   for heap in 64 48 32 24 20 16; do
-    timeout 600 "$java" -XX:+UseSerialGC "-Xmx${heap}m" -jar "$jar" roster "$folder" --no-reports \
+    timeout 600 "$java" -XX:+UseSerialGC "-Xmx${heap}m" -jar "$jar" results "$folder" --no-reports \
       --out "$work/out" >/dev/null 2>&1 || break
     least=$heap
   done

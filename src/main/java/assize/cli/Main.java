@@ -35,7 +35,7 @@ public final class Main implements Runnable {
           new Known("judge", JudgeCommand.class),
           new Known("check", CheckCommand.class),
           new Known("new", NewCommand.class),
-          new Known("roster", RosterCommand.class),
+          new Known("results", ResultsCommand.class),
           new Known("dossier", DossierCommand.class),
           new Known("sheet", SheetCommand.class),
           new Known("guide", GuideCommand.class),

@@ -163,9 +163,9 @@ class LowNumberTest {
   /** Returns all that is made for others, but for the fingerprints under a secret. */
   private static Map<String, String> made(Path record) throws IOException {
     Map<String, String> made = new TreeMap<>();
-    for (String command : new String[] {"judge", "dossier", "roster"}) {
+    for (String command : new String[] {"judge", "dossier", "results"}) {
       Path out = record.resolveSibling(command);
-      boolean roster = command.equals("roster");
+      boolean roster = command.equals("results");
       Ran ran =
           Ran.of(command, roster ? record.resolveSibling("") : record, "--redact", "--out", out);
       assertThat(ran.exit()).as(command + ran.err()).isZero();

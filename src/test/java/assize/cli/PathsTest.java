@@ -227,7 +227,7 @@ class PathsTest {
     Files.createSymbolicLink(sent.resolve("link.yaml"), other.resolve("elsewhere.yaml"));
     Files.createSymbolicLink(sent.resolve("link"), other);
     Files.createSymbolicLink(sent.resolve("round"), sent);
-    Ran ran = Ran.of("roster", sent, "--out", out());
+    Ran ran = Ran.of("results", sent, "--out", out());
     assertThat(ran.exit()).as(ran.err()).isZero();
     try (Stream<Path> written = Files.walk(out())) {
       assertThat(written.filter(it -> it.endsWith("r.html"))).hasSize(1);

@@ -115,8 +115,8 @@ class PhotoFolderTest {
     }
     Files.createSymbolicLink(folder, pictures);
     Map<String, String> before = Bench.content(pictures);
-    assertThat(Ran.of("roster", records, "--out", out, "--photos", "folder").exit()).isEqualTo(3);
-    assertThat(Ran.of("roster", records, "--out", out).exit()).isZero();
+    assertThat(Ran.of("results", records, "--out", out, "--photos", "folder").exit()).isEqualTo(3);
+    assertThat(Ran.of("results", records, "--out", out).exit()).isZero();
     assertThat(Bench.content(pictures)).isEqualTo(before);
   }
 
@@ -192,7 +192,7 @@ class PhotoFolderTest {
         List.of(
             "judge shown.yaml",
             "dossier one.yaml",
-            "roster folder",
+            "results folder",
             "sheet one.yaml",
             "guide rules.yaml")) {
       Process process = start(command);

@@ -249,9 +249,9 @@ class PinsTest {
       Files.writeString(work.resolve("demo/" + name + ".secret"), SECRET.formatted(name));
     }
     return List.of(
-        "roster demo --out out/roster --json out/roster/all.json" + AS_OF,
-        "roster demo --redact --out out/copies --json out/copies/all.json" + AS_OF,
-        "roster demo --no-reports --out out/index" + AS_OF);
+        "results demo --out out/roster --json out/roster/all.json" + AS_OF,
+        "results demo --redact --out out/copies --json out/copies/all.json" + AS_OF,
+        "results demo --no-reports --out out/index" + AS_OF);
   }
 
   private static List<String> corpus(Path work) throws IOException {

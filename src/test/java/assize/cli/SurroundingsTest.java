@@ -100,7 +100,7 @@ class SurroundingsTest {
    * No message ends up in a page, where all three streams are closed and pages are opened first.
    */
   @ParameterizedTest
-  @ValueSource(strings = {"judge one.yaml", "roster . --skip-invalid"})
+  @ValueSource(strings = {"judge one.yaml", "results . --skip-invalid"})
   void whatIsSaidToNobodyIsInNoPage(String words) throws Exception {
     int exit = shell("$assize " + words + " --out closed <&- >&- 2>&-").exit();
     // Where the system has put something writable in the place of its output, that takes it.
@@ -169,7 +169,7 @@ class SurroundingsTest {
   @Test
   void aRosterSaysThatTheFolderForTemporaryFilesIsMissing() throws Exception {
     Path nowhere = bench.at("nowhere");
-    Ran ran = run(builder(java(List.of("-Djava.io.tmpdir=" + nowhere), "roster", ".")));
+    Ran ran = run(builder(java(List.of("-Djava.io.tmpdir=" + nowhere), "results", ".")));
     assertThat(ran.out())
         .endsWith(
             "can't write "
@@ -211,7 +211,7 @@ class SurroundingsTest {
     Path record = bench.at("many/v00000.yaml");
     Files.writeString(record, Files.readString(record) + "evidence:\n" + notes);
     Map<String, String> laid = bench.content();
-    Ran ran = run(builder(java(List.of("-Xmx16m"), "roster", "many", "--out", "out")));
+    Ran ran = run(builder(java(List.of("-Xmx16m"), "results", "many", "--out", "out")));
     assertThat(ran.out())
         .isEqualTo(
             "there is too little memory for this; nothing was written. Give it more, as in: java"
@@ -241,7 +241,7 @@ class SurroundingsTest {
 
   /** Two editions of one standard give two pages of one name: one of them stands there, whole. */
   @ParameterizedTest
-  @CsvSource({"judge one.yaml two.yaml --out out --rules", "roster . --skip-invalid --rules"})
+  @CsvSource({"judge one.yaml two.yaml --out out --rules", "results . --skip-invalid --rules"})
   void twoAtOnceGiveOneOrTheOther(String line) throws Exception {
     String rules = Files.readString(bench.at("rules.yaml"));
     Files.writeString(bench.at("later"), rules.replace("edition: \"1\"", "edition: \"2\""));

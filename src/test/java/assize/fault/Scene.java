@@ -59,7 +59,7 @@ record Scene(String name, List<String> words, Map<String, String> old, List<Stri
               List.of()),
           new Scene(
               "a roster",
-              List.of("roster @ --out @/out --skip-invalid --json @/all.json"),
+              List.of("results @ --out @/out --skip-invalid --json @/all.json"),
               Map.of(
                   "out/roster.html", PAGE,
                   "out/one.html", PAGE,

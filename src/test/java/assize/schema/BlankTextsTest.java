@@ -164,7 +164,7 @@ class BlankTextsTest {
             "check @/record.yaml",
             "judge @/record.yaml --out @/out",
             "judge --redact @/record.yaml --out @/out",
-            "roster @ --out @/all",
+            "results @ --out @/all",
             "sheet @/record.yaml --out @/sheet.html",
             "sheet @/record.yaml --out @/sheet.csv",
             "guide @/rules --out @/guide.html")) {

@@ -41,7 +41,7 @@ record Course(String name, String says, int from, int times, Preparing preparing
         new Course("merge", "items of which half are new, `merge`", 250, 5, Course::merge),
         new Course("check", "items, `check` of a rule set", 250, 5, Course::check),
         new Course("check-record", "items, `check` of a record", 250, 5, Course::checkRecord),
-        new Course("roster", "records of 100 items, `roster`", 8, 6, Course::roster),
+        new Course("results", "records of 100 items, `results`", 8, 6, Course::results),
         new Course("guide", "items, `guide`", 250, 5, Course::guide),
         new Course("sheet", "items, `sheet`", 250, 5, Course::sheet));
   }
@@ -147,9 +147,9 @@ record Course(String name, String says, int from, int times, Preparing preparing
     return List.of("check", record.toString());
   }
 
-  private static List<String> roster(Path folder, int size) throws IOException {
+  private static List<String> results(Path folder, int size) throws IOException {
     many(folder, size);
-    return words(folder, "roster", folder, "--no-reports");
+    return words(folder, "results", folder, "--no-reports");
   }
 
   private static List<String> guide(Path folder, int size) throws IOException {

@@ -19,7 +19,7 @@ final class RosterPages {
     PrintStream stream = new PrintStream(messages, true, StandardCharsets.UTF_8);
     String[] words = new String[4 + more.length];
     System.arraycopy(more, 0, words, 4, more.length);
-    words[0] = "roster";
+    words[0] = "results";
     words[1] = folder.toString();
     words[2] = "--out";
     words[3] = out.toString();

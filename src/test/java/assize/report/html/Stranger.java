@@ -233,9 +233,9 @@ record Stranger(Path folder, Map<String, String> fields, Set<String> held, Set<S
     Path shared = folder.resolve("shared-dossiers");
     Sheets.run("dossier", "--redact", record, "--out", shared.toString());
     addAll(pages, "dossier, shared", shared);
-    pages.put("roster", one("roster", "roster", folder.toString(), "--no-reports"));
+    pages.put("roster", one("roster", "results", folder.toString(), "--no-reports"));
     pages.put(
-        "roster, shared", one("shared", "roster", folder.toString(), "--no-reports", "--redact"));
+        "roster, shared", one("shared", "results", folder.toString(), "--no-reports", "--redact"));
     pages.put("sheet", file("sheet.html", "sheet", record));
     pages.put("guide", file("guide.html", "guide", rules().toString()));
     pages.put(

@@ -11,10 +11,10 @@ import picocli.CommandLine.Parameters;
 
 /** Judges every record in a folder and writes an index of them. */
 @Command(
-    name = "roster",
+    name = "results",
     description = "Judges every record in a folder and below, and writes an index of them.",
     mixinStandardHelpOptions = true)
-final class RosterCommand implements Callable<Integer> {
+final class ResultsCommand implements Callable<Integer> {
   private final Terminal terminal;
 
   @Parameters(paramLabel = "DIR", description = "The folder with the records.")
@@ -53,7 +53,7 @@ final class RosterCommand implements Callable<Integer> {
 
   @Mixin private ReportOptions options = new ReportOptions();
 
-  RosterCommand(Terminal terminal) {
+  ResultsCommand(Terminal terminal) {
     this.terminal = terminal;
   }
 

@@ -19,7 +19,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tools.jackson.databind.JsonNode;
 
-class RosterCommandTest {
+class ResultsCommandTest {
   private static final Pattern ROW =
       Pattern.compile("<tr><th scope=\"row\">(?:<a href=\"(.*?)\">)?(.*?)(?:</a>)? <small>(.*?)<");
   private static final Pattern LIKELY =
@@ -38,7 +38,7 @@ class RosterCommandTest {
   }
 
   private Ran roster(Object... more) {
-    List<Object> words = new ArrayList<>(List.of("roster", folder, "--out", out));
+    List<Object> words = new ArrayList<>(List.of("results", folder, "--out", out));
     words.addAll(List.of(more));
     return Ran.of(words.toArray());
   }
@@ -100,7 +100,7 @@ class RosterCommandTest {
     assertThat(roster().exit()).isZero();
     assertThat(rows(3)).containsExactlyInAnyOrder("one", "three", "two");
     Path link = Files.createSymbolicLink(base.resolve("link"), folder);
-    assertThat(Ran.of("roster", link, "--out", base.resolve("again")).exit()).isZero();
+    assertThat(Ran.of("results", link, "--out", base.resolve("again")).exit()).isZero();
     assertThat(base.resolve("again/roster.html"))
         .hasSameBinaryContentAs(out.resolve("roster.html"));
   }
@@ -202,11 +202,11 @@ class RosterCommandTest {
   @Test
   void saysWhereThereIsNothing() throws IOException {
     Path empty = Files.createDirectory(base.resolve("empty"));
-    assertThat(Ran.of("roster", empty, "--out", out).err()).contains("there is no record in it");
-    assertThat(Ran.of("roster", base.resolve("none"), "--out", out).err())
+    assertThat(Ran.of("results", empty, "--out", out).err()).contains("there is no record in it");
+    assertThat(Ran.of("results", base.resolve("none"), "--out", out).err())
         .contains("there is no such folder");
-    assertThat(Ran.of("roster", empty, "--out", out).exit()).isEqualTo(1);
-    assertThat(Ran.of("roster").exit()).isEqualTo(2);
+    assertThat(Ran.of("results", empty, "--out", out).exit()).isEqualTo(1);
+    assertThat(Ran.of("results").exit()).isEqualTo(2);
     assertThat(roster("--json=x.yaml").exit()).isEqualTo(2);
     assertThat(out).doesNotExist();
     Files.writeString(out, "in the way");
@@ -304,10 +304,10 @@ class RosterCommandTest {
 
   @Test
   void takesTheDemonstration() throws IOException {
-    Ran ran = Ran.of("roster", "rules", "--out", out);
+    Ran ran = Ran.of("results", "rules", "--out", out);
     assertThat(ran.exit()).as(ran.err()).isZero();
     assertThat(rows(3)).containsExactly("q-1187", "l45-4388", "l41-half-recorded");
-    List<JsonNode> lines = Ran.of("roster", "rules", "--json").jsonLines();
+    List<JsonNode> lines = Ran.of("results", "rules", "--json").jsonLines();
     assertThat(lines.stream().map(it -> it.get("vehicle").stringValue()))
         .containsExactly("l41-half-recorded", "l45-4388", "q-1187");
   }
@@ -342,7 +342,7 @@ class RosterCommandTest {
     assertThat(rows(3)).doesNotContain("four").contains("three");
     assertThat(index()).contains("<li><span>four.yaml</span>");
     Path whole = base.resolve("whole");
-    ran = Ran.of("roster", folder, "--out", whole, "--skip-bad-photos");
+    ran = Ran.of("results", folder, "--out", whole, "--skip-bad-photos");
     assertThat(ran.exit()).isZero();
     assertThat(ran.err()).contains("doubt[photo-left-out]");
     assertThat(whole.resolve("four.html")).content().contains("It can’t be shown");
