@@ -26,7 +26,7 @@ final class Rehearsal {
     Main.run(terminal, "judge", record, "--out", out, "--redact");
     Main.run(terminal, "check", record, rules);
     Main.run(terminal, "sheet", record, "--out", out + "/sheet.html");
-    Main.run(terminal, "guide", rules, "--out", out + "/guide.html");
+    Main.run(terminal, "handbook", rules, "--out", out + "/handbook.html");
     Main.run(terminal, "dossier", record, "--out", out);
     Main.run(terminal, "date", "1934-05~");
     Main.run(terminal, "color", "50,0,0", "51,1,1");

@@ -18,7 +18,7 @@ import picocli.CommandLine.Model.PositionalParamSpec;
  * Describes the command line for other programs, from the same model that the help is made from.
  */
 final class Verbs {
-  private static final Set<String> YAML = Set.of("RECORD", "RULESET", "PATH", "OLD_RULESET");
+  private static final Set<String> YAML = Set.of("RECORD", "RULESET", "PATH", "OLD", "NEW");
 
   private Verbs() {}
 

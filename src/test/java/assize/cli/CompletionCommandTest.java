@@ -87,7 +87,7 @@ class CompletionCommandTest {
     assertThat(bash("assize", "judge", "our"))
         .containsExactlyInAnyOrder("our truck.yaml", "our-old.yml", "our papers");
     assertThat(bash("assize", "judge", "x.yaml", "--out", "our")).containsExactly("our papers");
-    assertThat(bash("assize", "guide", "x.yaml", "--out", "our-p"))
+    assertThat(bash("assize", "handbook", "x.yaml", "--out", "our-p"))
         .containsExactly("our-photo.png");
     assertThat(bash("assize", "completion", "f")).containsExactly("fish");
     assertThat(bash("assize", "date", "our")).isEmpty();

@@ -44,8 +44,8 @@ class ForeignPageTest {
         "results @/few --out @/out|out/two.html",
         "results @/few --out @/out --redact|out/roster-redacted.html",
         "sheet @/one.yaml --out @/out/sheet.html|out/sheet.html",
-        "guide @/rules.yaml --out @/out/book.html|out/book.html",
-        "guide @/rules.yaml --since @/older.yaml --out @/out/new.html|out/new.html",
+        "handbook @/rules.yaml --out @/out/book.html|out/book.html",
+        "compare @/older.yaml @/rules.yaml --out @/out/new.html|out/new.html",
         "demo @/demo|demo/reports/q-1187.html"
       })
   void aPageOfSomebodyElseStays(String command, String name) throws IOException {
@@ -73,7 +73,7 @@ class ForeignPageTest {
   @Test
   void anEmptyFileIsReplacedAndHalfAPageIsNot() throws IOException {
     Path book = Files.createFile(bench.at("book.html"));
-    assertThat(run("guide @/rules.yaml --out @/book.html").exit()).isZero();
+    assertThat(run("handbook @/rules.yaml --out @/book.html").exit()).isZero();
     String page = Files.readString(book);
     for (String other :
         new String[] {
@@ -83,7 +83,7 @@ class ForeignPageTest {
           "My words, then " + page
         }) {
       Files.writeString(book, other);
-      assertThat(run("guide @/rules.yaml --out @/book.html").exit()).isEqualTo(3);
+      assertThat(run("handbook @/rules.yaml --out @/book.html").exit()).isEqualTo(3);
       assertThat(book).hasContent(other);
     }
   }
@@ -93,7 +93,7 @@ class ForeignPageTest {
   @ValueSource(strings = {"reports/q-1187.html", "reports/l45-4388.html"})
   void aPageOfAnEarlierVersionIsReplaced(String earlier) throws IOException {
     Files.copy(Path.of(earlier), bench.at("book.html"));
-    assertThat(run("guide @/rules.yaml --out @/book.html").exit()).isZero();
+    assertThat(run("handbook @/rules.yaml --out @/book.html").exit()).isZero();
   }
 
   /** The name of a vehicle may be as long as a text may be, and each letter is written as six. */
@@ -103,7 +103,7 @@ class ForeignPageTest {
     String name = "'" + "\"".repeat(65_000) + "'";
     Files.writeString(bench.at("rules.yaml"), text.replaceFirst("(?m)^name: .*", "name: " + name));
     for (int i = 0; i < 2; i++) {
-      Ran ran = run("guide @/rules.yaml --out @/book.html");
+      Ran ran = run("handbook @/rules.yaml --out @/book.html");
       assertThat(ran.exit()).as(ran.err()).isZero();
     }
   }

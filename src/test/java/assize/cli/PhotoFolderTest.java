@@ -194,7 +194,7 @@ class PhotoFolderTest {
             "dossier one.yaml",
             "results folder",
             "sheet one.yaml",
-            "guide rules.yaml")) {
+            "handbook rules.yaml")) {
       Process process = start(command);
       String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
       assertThat(process.waitFor()).as(command + "\n" + said).isEqualTo(3);

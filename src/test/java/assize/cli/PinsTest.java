@@ -163,7 +163,7 @@ class PinsTest {
   /** Returns every command that takes one rule set. */
   private static List<String> ofStandard(String rules, String empty, String name) {
     return List.of(
-        "guide " + rules + " --out out/guide/" + name + ".html",
+        "handbook " + rules + " --out out/guide/" + name + ".html",
         "check " + rules + " --show-accepted",
         "check " + rules + " --show-accepted --json",
         "sheet " + rules + " --out out/sheet/" + name + ".html",
@@ -213,7 +213,7 @@ class PinsTest {
     String cycle = "quillhurst-q.yaml";
     changes(all, "demo/" + cycle, "changed/" + cycle, "demo/q-1187.yaml", "motorcycle");
     for (String edition : List.of("older", "newer")) {
-      all.add("guide guide/" + edition + ".yaml --out out/" + edition + ".html");
+      all.add("handbook guide/" + edition + ".yaml --out out/" + edition + ".html");
       all.add("check guide/" + edition + ".yaml --show-accepted");
     }
     all.add("judge guide/truck.yaml --out out --json out/truck.json" + AS_OF);
@@ -222,11 +222,11 @@ class PinsTest {
 
   private static void changes(
       List<String> all, String older, String newer, String record, String name) {
-    String changes = "guide " + newer + " --since " + older;
+    String changes = "compare " + older + " " + newer;
     all.add(changes + " --out out/" + name + ".html");
     all.add(changes + " --json");
-    all.add(changes + " --for " + record + " --out out/" + name + "-vehicle.html");
-    all.add(changes + " --for " + record + " --json");
+    all.add(changes + " --record " + record + " --out out/" + name + "-vehicle.html");
+    all.add(changes + " --record " + record + " --json");
   }
 
   /** Makes another edition of a rule set: other points and grades. */

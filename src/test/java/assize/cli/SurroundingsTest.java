@@ -82,7 +82,7 @@ class SurroundingsTest {
         "$assize judge one.yaml --json=/dev/full               | 3 | no ordinary file",
         "$assize judge one.yaml --out rules.yaml               | 3 | a file stands where a folder",
         "$assize judge one.yaml --json=plain                   | 3 | is no JSON, and stays as it is",
-        "$assize guide rules.yaml --out rules.yaml             | 2 | a file that ends in .html",
+        "$assize handbook rules.yaml --out rules.yaml          | 2 | a file that ends in .html",
         "$assize sheet one.yaml --out rules.yaml               | 2 | ends in .html, .xlsx, .csv"
       })
   void endsAsItShould(String line, int exit, String said) throws Exception {

@@ -246,10 +246,9 @@ interface AtLimit {
     Files.writeString(folder.resolve("older.yaml"), edition(items, 0, "1936"));
     Files.writeString(folder.resolve("newer.yaml"), edition(items, n % 100, "1937"));
     return run(
-        "guide",
-        folder.resolve("newer.yaml").toString(),
-        "--since",
+        "compare",
         folder.resolve("older.yaml").toString(),
+        folder.resolve("newer.yaml").toString(),
         "--out",
         folder.resolve("changes.html").toString());
   }

@@ -104,7 +104,7 @@ class CommandLinePageTest {
             + started(folder.resolve("demo"))
             + out("check", "--coverage", "--json", "rules/quillhurst-q.yaml")
             + out(
-                "guide", "--json", yard("newer"), "--since", yard("older"), "--for", yard("truck"))
+                "compare", "--json", yard("older"), yard("newer"), "--record", yard("truck"))
             + shared(folder.resolve("demo"));
     StringBuilder page = new StringBuilder();
     Matcher blocks = BLOCK.matcher(Files.readString(Path.of("docs/command-line.md")));

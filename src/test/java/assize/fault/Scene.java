@@ -86,7 +86,7 @@ record Scene(String name, List<String> words, Map<String, String> old, List<Stri
               "a table", List.of("sheet @/one.yaml --out @/out/sheet.xlsx"), Map.of(), List.of()),
           new Scene(
               "a book",
-              List.of("guide @/rules.yaml --out @/out/book.html"),
+              List.of("handbook @/rules.yaml --out @/out/book.html"),
               Map.of("out/book.html", PAGE),
               List.of()),
           new Scene(

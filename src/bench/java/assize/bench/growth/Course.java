@@ -42,7 +42,7 @@ record Course(String name, String says, int from, int times, Preparing preparing
         new Course("check", "items, `check` of a rule set", 250, 5, Course::check),
         new Course("check-record", "items, `check` of a record", 250, 5, Course::checkRecord),
         new Course("results", "records of 100 items, `results`", 8, 6, Course::results),
-        new Course("guide", "items, `guide`", 250, 5, Course::guide),
+        new Course("handbook", "items, `handbook`", 250, 5, Course::handbook),
         new Course("sheet", "items, `sheet`", 250, 5, Course::sheet));
   }
 
@@ -152,9 +152,10 @@ record Course(String name, String says, int from, int times, Preparing preparing
     return words(folder, "results", folder, "--no-reports");
   }
 
-  private static List<String> guide(Path folder, int size) throws IOException {
+  private static List<String> handbook(Path folder, int size) throws IOException {
     Path rules = write(folder, "rules.yaml", Generated.rules(size, SOURCES));
-    return List.of("guide", rules.toString(), "--out", folder.resolve("guide.html").toString());
+    return List.of(
+        "handbook", rules.toString(), "--out", folder.resolve("handbook.html").toString());
   }
 
   private static List<String> sheet(Path folder, int size) throws IOException {

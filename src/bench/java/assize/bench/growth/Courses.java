@@ -16,10 +16,10 @@ final class Courses {
 
   static final List<Course> ALL =
       List.of(
-          new Course("since", "items renamed, `guide --since`", 250, 5, Courses::renamed),
-          new Course("since-points", "items changed, `guide --since`", 250, 5, Courses::points),
-          new Course("since-sources", "sources changed, `guide --since`", 250, 5, Courses::sources),
-          new Course("for", "items changed, `guide --since --for`", 250, 5, Courses::vehicle),
+          new Course("compare", "items renamed, `compare`", 250, 5, Courses::renamed),
+          new Course("compare-points", "items changed, `compare`", 250, 5, Courses::points),
+          new Course("compare-sources", "sources changed, `compare`", 250, 5, Courses::sources),
+          new Course("compare-record", "items changed, `compare --record`", 250, 5, Courses::vehicle),
           new Course("evidence", "pieces of evidence, `merge`", 1000, 5, Courses::evidence),
           new Course("friends", "records of 100 items, `merge`", 4, 5, Courses::friends),
           new Course("rows", "rows of a table, `merge`", 1000, 5, Courses::rows),
@@ -27,26 +27,26 @@ final class Courses {
 
   private Courses() {}
 
-  private static List<String> since(Path folder, String older, String newer) throws IOException {
+  private static List<String> compare(Path folder, String older, String newer) throws IOException {
     Path old = Files.writeString(folder.resolve("older.yaml"), older);
     Path now = Files.writeString(folder.resolve("newer.yaml"), newer);
     Path page = folder.resolve("changes.html");
-    return List.of("guide", now.toString(), "--since", old.toString(), "--out", page.toString());
+    return List.of("compare", old.toString(), now.toString(), "--out", page.toString());
   }
 
   private static List<String> renamed(Path folder, int size) throws IOException {
     String rules = Generated.rules(size, SOURCES);
-    return since(folder, rules, rules.replaceAll("(?m)^ {6}(\\w+-\\w+-[0-9]+:)$", "      new-$1"));
+    return compare(folder, rules, rules.replaceAll("(?m)^ {6}(\\w+-\\w+-[0-9]+:)$", "      new-$1"));
   }
 
   private static List<String> points(Path folder, int size) throws IOException {
     String rules = Generated.rules(size, SOURCES);
-    return since(folder, rules, rules.replaceAll("(?m)^ {8}points: ", "        points: 1"));
+    return compare(folder, rules, rules.replaceAll("(?m)^ {8}points: ", "        points: 1"));
   }
 
   private static List<String> sources(Path folder, int size) throws IOException {
     String rules = Generated.rules(ITEMS, size);
-    return since(folder, rules, rules.replace("grade: A", "grade: B"));
+    return compare(folder, rules, rules.replace("grade: A", "grade: B"));
   }
 
   private static List<String> vehicle(Path folder, int size) throws IOException {
@@ -55,7 +55,7 @@ final class Courses {
     Files.writeString(record, Generated.record(size, "newer.yaml", 1));
     return IntStream.range(0, words.size() + 2)
         .mapToObj(
-            i -> i < words.size() ? words.get(i) : i == words.size() ? "--for" : record.toString())
+            i -> i < words.size() ? words.get(i) : i == words.size() ? "--record" : record.toString())
         .toList();
   }
 

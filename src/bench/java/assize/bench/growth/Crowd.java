@@ -130,8 +130,8 @@ record Crowd(
               Crowd::sameColor,
               n -> "observations: {" + join(n, i -> item(i) + ": {color: c0}") + "}\n"));
 
-  private static final List<String> VERBS =
-      List.of("judge", "judge --json", "check", "guide", "sheet");
+  private static final List<String> COMMANDS =
+      List.of("judge", "judge --json", "check", "handbook", "sheet");
   private static final String HEAD = "rule_set: crowd\nname: A crowd\nedition: \"1\"\n";
   private static final String MODEL = "models: {X1: {name: Dropside, built: 1900/1999}}\n";
   private static final String FINISHES =
@@ -154,7 +154,7 @@ record Crowd(
     return ALL.stream()
         .flatMap(
             crowd ->
-                VERBS.stream()
+                COMMANDS.stream()
                     .map(
                         verb ->
                             new Course(
@@ -173,7 +173,7 @@ record Crowd(
       case "judge" -> List.of("judge", one, "--out", out);
       case "judge --json" -> List.of("judge", one, "--out", out, "--json", out + ".json");
       case "check" -> List.of("check", rules);
-      case "guide" -> List.of("guide", rules, "--out", out + "-guide.html");
+      case "handbook" -> List.of("handbook", rules, "--out", out + "-handbook.html");
       default -> List.of("sheet", one, "--out", out + "-sheet.html");
     };
   }

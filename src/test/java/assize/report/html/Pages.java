@@ -29,16 +29,15 @@ final class Pages {
     Path sheet = folder.resolve("sheet").resolve("l41-sheet.html");
     Sheets.run("sheet", half.toString(), "--out", sheet.toString());
     pages.add(sheet);
-    pages.add(guide(folder.resolve("guide.html"), "guide", folder.resolve("quillhurst-q.yaml")));
+    pages.add(guide(folder.resolve("guide.html"), "handbook", folder.resolve("quillhurst-q.yaml")));
     Path yard = Path.of("src/test/resources/assize/guide");
     pages.add(
         guide(
             folder.resolve("changes.html"),
-            "guide",
-            yard.resolve("newer.yaml"),
-            "--since",
+            "compare",
             yard.resolve("older.yaml"),
-            "--for",
+            yard.resolve("newer.yaml"),
+            "--record",
             yard.resolve("truck.yaml")));
     return List.copyOf(pages);
   }

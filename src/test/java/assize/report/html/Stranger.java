@@ -237,16 +237,15 @@ record Stranger(Path folder, Map<String, String> fields, Set<String> held, Set<S
     pages.put(
         "roster, shared", one("shared", "results", folder.toString(), "--no-reports", "--redact"));
     pages.put("sheet", file("sheet.html", "sheet", record));
-    pages.put("guide", file("guide.html", "guide", rules().toString()));
+    pages.put("guide", file("guide.html", "handbook", rules().toString()));
     pages.put(
         "changes",
         file(
             "changes.html",
-            "guide",
-            rules().toString(),
-            "--since",
+            "compare",
             folder.resolve(OLDER).toString(),
-            "--for",
+            rules().toString(),
+            "--record",
             record));
     return pages;
   }

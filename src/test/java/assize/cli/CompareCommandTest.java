@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tools.jackson.databind.JsonNode;
 
-class GuideCommandTest {
+class CompareCommandTest {
   private static final Path NEWER = Yard.FOLDER.resolve("newer.yaml");
   private static final Path OLDER = Yard.FOLDER.resolve("older.yaml");
   private static final Path TRUCK = Yard.FOLDER.resolve("truck.yaml");
@@ -18,17 +18,9 @@ class GuideCommandTest {
   @TempDir private Path folder = Path.of("");
 
   @Test
-  void writesTheBookAndSaysWhere() throws IOException {
-    Path out = folder.resolve("new").resolve("book.html");
-    Ran ran = Ran.of("guide", NEWER, "--out", out);
-    assertThat(ran).isEqualTo(new Ran(0, "The yard standard\n  " + out + "\n", ""));
-    assertThat(Files.readString(out)).contains("<title>The yard standard, edition 2, May 2026");
-  }
-
-  @Test
   void writesWhatChanged() throws IOException {
     Path out = folder.resolve("changes.html");
-    Ran ran = Ran.of("guide", NEWER, "--since", OLDER, "--for", TRUCK, "--out", out);
+    Ran ran = Ran.of("compare", OLDER, NEWER, "--record", TRUCK, "--out", out);
     assertThat(ran.exit()).as(ran.err()).isZero();
     assertThat(ran.out()).contains("15 changes can alter a verdict, points or an award.");
     assertThat(Files.readString(out))
@@ -39,14 +31,14 @@ class GuideCommandTest {
 
   @Test
   void tellsOtherPrograms() {
-    Ran ran = Ran.of("guide", NEWER, "--since", OLDER, "--for", TRUCK, "--json");
+    Ran ran = Ran.of("compare", OLDER, NEWER, "--record", TRUCK, "--json");
     assertThat(ran.exit()).isZero();
     JsonNode json = ran.json();
     assertThat(json.get("before").get("edition").stringValue()).isEqualTo("1");
     assertThat(json.get("changes").size()).isEqualTo(23);
     assertThat(json.get("perhaps_renamed").get(0).get("after").stringValue()).isEqualTo("stake");
     assertThat(json.get("vehicle").get("after").get("likely").doubleValue()).isEqualTo(69.853);
-    JsonNode same = Ran.of("guide", NEWER, "--since", NEWER, "--json").json();
+    JsonNode same = Ran.of("compare", NEWER, NEWER, "--json").json();
     assertThat(same.get("changes").size()).isZero();
     assertThat(same.has("vehicle")).isFalse();
   }
@@ -60,7 +52,7 @@ class GuideCommandTest {
         Files.readString(TRUCK)
             .replace("newer.yaml", "older.yaml")
             .replace("stake:", "side-stake:"));
-    JsonNode json = Ran.of("guide", NEWER, "--since", OLDER, "--for", old, "--json").json();
+    JsonNode json = Ran.of("compare", OLDER, NEWER, "--record", old, "--json").json();
     assertThat(json.get("vehicle").get("left_out").get(0).stringValue())
         .isEqualTo("Edition 2 has no place for “side-stake”.");
   }
@@ -72,27 +64,34 @@ class GuideCommandTest {
     Path worse = folder.resolve("worse.yaml");
     Files.writeString(worse, Files.readString(OLDER).replace("grade: A", "grade: E"));
     Path out = folder.resolve("out.html");
-    Ran ran = Ran.of("guide", bad, "--since", worse, "--out", out);
+    Ran ran = Ran.of("compare", worse, bad, "--out", out);
     assertThat(ran.exit()).isEqualTo(1);
     assertThat(ran.err()).contains("bad.yaml").contains("worse.yaml").contains("did you mean");
     assertThat(out).doesNotExist();
-    assertThat(Ran.of("guide", TRUCK, "--out", out).err()).contains("this is a record");
-    assertThat(Ran.of("guide", NEWER, "--since", OLDER, "--for", OLDER, "--out", out).exit())
+    assertThat(Ran.of("compare", OLDER, TRUCK, "--out", out).err()).contains("this is a record");
+    assertThat(Ran.of("compare", OLDER, NEWER, "--record", OLDER, "--out", out).exit())
         .isEqualTo(1);
     assertThat(out).doesNotExist();
   }
 
   @Test
-  void theVehicleGoesWithAnOlderEdition() {
-    Ran ran = Ran.of("guide", NEWER, "--for", TRUCK);
+  void bothEditionsHaveToBeNamed() {
+    Ran ran = Ran.of("compare", NEWER, "--record", TRUCK);
     assertThat(ran.exit()).isEqualTo(2);
-    assertThat(ran.err()).startsWith("--for goes with --since OLD_RULESET, which is not given");
-    assertThat(Ran.of("guide", NEWER, "--json").exit()).isEqualTo(2);
+    assertThat(ran.err()).contains("NEW").endsWith("Try: assize compare --help\n");
+  }
+
+  @Test
+  void thePageIsNamedLikeOne() {
+    Ran ran = Ran.of("compare", OLDER, NEWER, "--out", folder.resolve("changes.yaml"));
+    assertThat(ran.exit()).isEqualTo(2);
+    assertThat(ran.err()).startsWith("--out: name a file that ends in .html, not ");
   }
 
   @Test
   void anOutputThatCantBeWrittenIsExitThree() throws IOException {
     Path file = Files.writeString(folder.resolve("file"), "x");
-    assertThat(Ran.of("guide", NEWER, "--out", file.resolve("book.html")).exit()).isEqualTo(3);
+    assertThat(Ran.of("compare", OLDER, NEWER, "--out", file.resolve("new.html")).exit())
+        .isEqualTo(3);
   }
 }
