@@ -44,7 +44,8 @@ public final class Main implements Runnable {
           new Known("color", ColorCommand.class),
           new Known("merge", MergeCommand.class),
           new Known("number", NumberCommand.class),
-          new Known("vouch", VouchCommand.class),
+          new Known("prove", ProveCommand.class),
+          new Known("verify", VerifyCommand.class),
           new Known("schema", SchemaCommand.class),
           new Known("completion", CompletionCommand.class),
           new Known("manual", ManualCommand.class));

@@ -78,7 +78,7 @@ final class SecretFile {
             "this is a link to "
                 + target(file)
                 + ", and no file is there; put the secret back there, or delete the link to begin a"
-                + " new one, by which no earlier copy can be vouched for");
+                + " new one, by which no earlier copy can be verified");
       }
       if (Files.isDirectory(file)) {
         return bad("a folder stands where the secret belongs; move the folder away");
@@ -104,7 +104,7 @@ final class SecretFile {
     return "this secret is damaged: "
         + reason
         + "; put it back from where you keep another, or move it away to begin a new one, by which"
-        + " no earlier copy can be vouched for";
+        + " no earlier copy can be verified";
   }
 
   private static Path target(Path link) throws IOException {
@@ -144,7 +144,7 @@ final class SecretFile {
         "note: "
             + words(file, secret)
             + " masks the numbers: whoever has had this file can find them out; if others have, make"
-            + " a new one: assize vouch "
+            + " a new one: assize prove "
             + record
             + " --new-secret");
     name(file, record, id, secret).ifPresent(notes::add);
@@ -159,8 +159,8 @@ final class SecretFile {
               + file
               + " does not say for which record it was made; add the line `record: "
               + id
-              + "` to it, or the name that the record had before; without it no copy can be vouched"
-              + " for once the record's name changes");
+              + "` to it, or the name that the record had before; without it no copy can be verified"
+              + " once the record's name changes");
     }
     return secret
         .record()
@@ -173,8 +173,8 @@ final class SecretFile {
                     + name
                     + "\", and this one is \""
                     + id
-                    + "\"; copies made before the name changed can still be vouched for; if this is"
-                    + " another vehicle, make a new secret: assize vouch "
+                    + "\"; copies made before the name changed can still be verified; if this is"
+                    + " another vehicle, make a new secret: assize prove "
                     + record
                     + " --new-secret");
   }

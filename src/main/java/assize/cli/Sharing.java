@@ -258,7 +258,7 @@ final class Sharing implements Reports.Made {
       notes.add(
           "note: "
               + secretFile
-              + " is new: keep it, give it to nobody; by it a masked number can be vouched for");
+              + " is new: keep it, give it to nobody; by it a masked number can be proved");
     } else {
       notes.addAll(SecretFile.notes(record, own.id(), secret));
     }

@@ -147,9 +147,9 @@ public final class Secret {
                     + ". In the copies for others",
                 "# (assize judge --redact) numbers are masked, and each has a fingerprint that only",
                 "# this secret can make. With it you can prove later which number was meant:",
-                "# assize vouch says how. Without it nobody can, you neither. Whoever has it can find",
+                "# assize prove says how. Without it nobody can, you neither. Whoever has it can find",
                 "# out the masked numbers. If somebody else has had it, make a new one:",
-                "# assize vouch --new-secret."));
+                "# assize prove --new-secret."));
     record.ifPresent(it -> lines.add(RECORD + " " + it));
     made.ifPresent(it -> lines.add(MADE + " " + it));
     lines.add(LINE + " " + KeyWords.of(bytes));

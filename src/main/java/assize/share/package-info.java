@@ -1,5 +1,5 @@
 /**
- * The copy for others: what it leaves out, what it masks, and how a masked number is vouched for.
+ * The copy for others: what it leaves out, what it masks, and how a masked number is proved.
  */
 @NullMarked
 package assize.share;

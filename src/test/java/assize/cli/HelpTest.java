@@ -8,7 +8,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class HelpTest {
   @ParameterizedTest
-  @ValueSource(strings = {"demo", "judge", "check", "new", "date", "color", "number", "vouch"})
+  @ValueSource(strings = {"demo", "judge", "check", "new", "date", "color", "number", "prove", "verify", "compare"})
   void isAResultForEachVerb(String verb) {
     Ran ran = Ran.of(verb, "--help");
     assertThat(ran.exit()).isZero();

@@ -115,7 +115,7 @@ class PinsTest {
       all.add("merge demo/" + name + ".yaml out/sheet/" + name + ".csv --json");
       all.add("merge demo/" + name + ".yaml out/sheet/" + name + ".xlsx --json");
     }
-    all.add("vouch out/copy/l45-4388.html L45-4388 " + "AAAAA ".repeat(13).strip());
+    all.add("verify out/copy/l45-4388.html L45-4388 " + "AAAAA ".repeat(13).strip());
     all.add("judge demo/l45-4388.yaml --out out/later --as-of 2030-01-01 --json out/later.json");
     all.add("judge demo/l45-4388.yaml --out out/beside --photos folder" + AS_OF);
     return all;
@@ -134,8 +134,8 @@ class PinsTest {
         sheet + ".csv",
         "check " + record + " --show-accepted" + AS_OF,
         "check " + record + " --show-accepted --json" + AS_OF,
-        "vouch " + record,
-        "vouch " + record + " --json");
+        "prove " + record,
+        "prove " + record + " --json");
   }
 
   private static List<String> standards(Path work) throws IOException {

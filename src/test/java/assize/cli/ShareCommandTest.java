@@ -241,7 +241,7 @@ class ShareCommandTest {
     Ran ran = share();
     assertThat(ran.exit()).isEqualTo(1);
     assertThat(ran.err()).contains("truck.secret: this secret is damaged");
-    assertThat(Ran.of("vouch", record).exit()).isEqualTo(1);
+    assertThat(Ran.of("prove", record).exit()).isEqualTo(1);
     assertThat(Bench.content(folder)).isEqualTo(before);
   }
 
@@ -327,41 +327,41 @@ class ShareCommandTest {
   }
 
   @Test
-  void vouchesForTheNumberAndForNoOther() throws IOException {
+  void provesTheNumberAndNoOther() throws IOException {
     share();
     Path page = out.resolve("truck-tb7-48xxx-redacted.html");
-    Ran owner = Ran.of("vouch", record);
+    Ran owner = Ran.of("prove", record);
     assertThat(owner.exit()).isZero();
     assertThat(owner.out()).contains(NUMBER, "masked TB7-48xxx");
     String words =
         owner.out().lines().filter(it -> it.contains("opening words")).findFirst().orElse("");
     String[] groups = words.replaceAll(".*opening words +", "").split("-");
     String key = String.join("-", groups);
-    Ran yes = Ran.of("vouch", page, "tb7-48391", key);
+    Ran yes = Ran.of("verify", page, "tb7-48391", key);
     assertThat(yes.exit()).as(yes.err()).isZero();
     assertThat(yes.out()).startsWith("yes: ").contains("TB7-48xxx");
-    Object[] parted = {"vouch", page, NUMBER};
+    Object[] parted = {"verify", page, NUMBER};
     Object[] told =
         java.util.stream.Stream.concat(Arrays.stream(parted), Arrays.stream(groups)).toArray();
     assertThat(Ran.of(told).out()).startsWith("yes: ");
-    Ran no = Ran.of("vouch", page, "TB7-48392", key);
+    Ran no = Ran.of("verify", page, "TB7-48392", key);
     assertThat(no.exit()).isEqualTo(1);
     assertThat(no.err()).startsWith("no: ").contains("TB7-48xxx");
     String other =
         assize.share.Secret.random("a", java.time.LocalDate.EPOCH)
             .key("truck-tb7-48391", "chassis")
             .words();
-    assertThat(Ran.of("vouch", page, NUMBER, other).err()).startsWith("no: ");
+    assertThat(Ran.of("verify", page, NUMBER, other).err()).startsWith("no: ");
     char last = key.charAt(key.length() - 1);
     String mistyped = key.substring(0, key.length() - 1) + (last == 'A' ? 'B' : 'A');
-    Ran slip = Ran.of("vouch", page, NUMBER, mistyped);
+    Ran slip = Ran.of("verify", page, NUMBER, mistyped);
     assertThat(slip.exit()).isEqualTo(1);
     assertThat(slip.err()).contains("group 13 (").contains("is mistyped");
-    assertThat(Ran.of("vouch", record, NUMBER, key).err()).contains("this is no copy for others");
-    assertThat(Ran.of("vouch", page, NUMBER).exit()).isEqualTo(2);
-    assertThat(Ran.of("vouch", page, "--json", NUMBER, key).json().get("vouched").booleanValue())
+    assertThat(Ran.of("verify", record, NUMBER, key).err()).contains("this is no copy for others");
+    assertThat(Ran.of("verify", page, NUMBER).exit()).isEqualTo(2);
+    assertThat(Ran.of("verify", page, "--json", NUMBER, key).json().get("vouched").booleanValue())
         .isTrue();
-    assertThat(Ran.of("vouch", record, "--json").json().get("words").stringValue()).isEqualTo(key);
+    assertThat(Ran.of("prove", record, "--json").json().get("words").stringValue()).isEqualTo(key);
   }
 
   @Test
@@ -396,8 +396,8 @@ class ShareCommandTest {
   }
 
   @Test
-  void vouchesForNothingWithoutASecret() {
-    Ran ran = Ran.of("vouch", record);
+  void provesNothingWithoutASecret() {
+    Ran ran = Ran.of("prove", record);
     assertThat(ran.exit()).isEqualTo(1);
     assertThat(ran.err()).contains("truck.secret is not there");
     assertThat(Mask.isTooShort("AB")).isTrue();

@@ -162,7 +162,7 @@ interface AtLimit {
     all.put("bytes of a filled-in CSV", AtLimit::csv);
     all.put("bytes of a filled-in workbook", AtLimit::workbook);
     all.put("cells of a filled-in workbook", AtLimit::cells);
-    all.put("bytes of a page that `vouch` checks", AtLimit::page);
+    all.put("bytes of a page that `verify` checks", AtLimit::page);
     all.put("bytes of a record's secret", AtLimit::secret);
     all.putAll(CrowdedRules.all());
     return all;
@@ -475,7 +475,7 @@ interface AtLimit {
       file.setLength(n);
     }
     String words = Secret.random("one", LocalDate.EPOCH).key("one", "chassis").words();
-    return run("vouch", page.toString(), "L45-4388", words);
+    return run("verify", page.toString(), "L45-4388", words);
   }
 
   private static String secret(Path folder, long n) throws IOException {

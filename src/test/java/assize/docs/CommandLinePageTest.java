@@ -45,17 +45,17 @@ class CommandLinePageTest {
     return "src/test/resources/assize/guide/" + name + ".yaml";
   }
 
-  /** Makes a copy for others of the demonstration, and vouches for its first number. */
+  /** Makes a copy for others of the demonstration, and proves its first number. */
   private static String shared(Path demo) throws IOException {
     String record = demo.resolve("q-1187.yaml").toString();
     String reports = demo.resolve("reports").toString();
     out("judge", "--redact", record, "--out", reports);
-    String owner = out("vouch", "--json", record);
+    String owner = out("prove", "--json", record);
     Matcher words = Pattern.compile("\"words\": \"([^\"]+)\"").matcher(owner);
     String told = words.find() ? words.group(1) : "";
     return out("judge", "--redact", "--json", record)
         + owner
-        + out("vouch", "--json", reports + "/q-1xxx-redacted.html", "D 1187", told);
+        + out("verify", "--json", reports + "/q-1xxx-redacted.html", "D 1187", told);
   }
 
   /** Merges a record by which something of everything comes about. */

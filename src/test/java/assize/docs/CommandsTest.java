@@ -27,7 +27,7 @@ class CommandsTest {
   private static final Pattern SMALL = Pattern.compile("`(assize date [^`A-Z\\[]+)`");
 
   /** Words that open a number of another machine's secret: {@link SharingPageTest} reads them. */
-  private static final String BY_SECRET = "assize vouch l45-4xxx-redacted.html L45-4388 ";
+  private static final String BY_SECRET = "assize verify l45-4xxx-redacted.html L45-4388 ";
 
   /** Pages that begin in a folder of their own: TutorialTest, MergingPageTest. */
   private static final Set<String> OWN_FOLDER = Set.of("tutorial.md", "merging.md");
@@ -66,7 +66,7 @@ class CommandsTest {
   void everyCommandRuns() throws Exception {
     Program program = new Program(folder);
     assertThat(program.run("assize demo .").exit()).isZero();
-    // what can be vouched for was shared before
+    // what can be verified was redacted before
     assertThat(program.run("assize judge l45-4388.yaml --redact").exit()).isZero();
     Matcher files = README_FILE.matcher(Files.readString(Path.of("README.md")));
     List<String> names = List.of("our-standard.yaml", "our-truck.yaml");
@@ -99,7 +99,7 @@ class CommandsTest {
         run.add(command.split(" ", -1)[1]);
       }
     }
-    assertThat(run).contains("date", "judge", "new", "vouch");
+    assertThat(run).contains("date", "judge", "new", "prove");
   }
 
   @Test

@@ -61,15 +61,15 @@ class SharingPageTest {
     Files.writeString(folder.resolve("l45-4388.secret"), SECRET);
     String shared = program.run("assize judge l45-4388.yaml --redact").text();
     assertThat(page()).contains(line(shared, "note: l45-4388.secret"));
-    String owner = program.run("assize vouch l45-4388.yaml").text();
+    String owner = program.run("assize prove l45-4388.yaml").text();
     assertThat(page()).contains("```\n" + first(owner, 4) + "```\n");
     String words = found("opening words  (\\S+)");
-    String copy = "assize vouch reports/l45-4xxx-redacted.html ";
+    String copy = "assize verify reports/l45-4xxx-redacted.html ";
     String told = program.run(copy + "L45-4388 " + words).text();
     assertThat(told).startsWith("yes: ");
     assertThat(page()).contains("```\n" + told + "```\n");
     assertThat(program.run(copy + "L45-43-88 " + words).text()).startsWith("no: ");
-    String renewed = program.run("assize vouch l45-4388.yaml --new-secret").text();
+    String renewed = program.run("assize prove l45-4388.yaml --new-secret").text();
     assertThat(drawn(page())).contains("```\n" + drawn(renewed) + "```\n");
     assertThat(folder.resolve(found("Keep (\\S+\\.secret)"))).hasContent(SECRET);
   }

@@ -53,7 +53,7 @@ record Scene(String name, List<String> words, Map<String, String> old, List<Stri
               List.of()),
           new Scene(
               "a new secret",
-              List.of("vouch --new-secret @/one.yaml"),
+              List.of("prove --new-secret @/one.yaml"),
               Map.of(
                   "one.secret", Secret.random("one", LocalDate.of(2026, 7, 14)).file("one.yaml")),
               List.of()),
