@@ -15,12 +15,12 @@ final class Arguments {
   private Arguments() {}
 
   /**
-   * Moves {@code --json} from before the verb to behind it, and keeps it from taking a record for
+   * Moves {@code --json} from before the command to behind it, and keeps it from taking a record for
    * the file that is to be written.
    */
-  static String[] ordered(Collection<String> verbs, String... typed) {
+  static String[] ordered(Collection<String> commands, String... typed) {
     List<String> words = new ArrayList<>(Arrays.asList(typed));
-    if (words.size() > 1 && words.get(0).equals(JSON) && verbs.contains(words.get(1))) {
+    if (words.size() > 1 && words.get(0).equals(JSON) && commands.contains(words.get(1))) {
       words.set(0, typed[1]);
       words.set(1, JSON);
     }

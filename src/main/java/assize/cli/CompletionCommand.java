@@ -12,10 +12,10 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
-/** Prints what makes a shell complete verbs, options and files. */
+/** Prints what makes a shell complete commands, options and files. */
 @Command(
     name = "completion",
-    description = "Prints what lets a shell complete verbs, options and files at the Tab key.",
+    description = "Prints what lets a shell complete commands, options and files at the Tab key.",
     mixinStandardHelpOptions = true)
 final class CompletionCommand implements Callable<Integer> {
   private final Terminal terminal;
@@ -39,7 +39,7 @@ final class CompletionCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Program program = Verbs.program(spec.root());
+    Program program = CommandCatalog.program(spec.root());
     terminal
         .out()
         .print(

@@ -21,15 +21,15 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
-/** Starts the program: {@code assize VERB ...}. */
+/** Starts the program: {@code assize COMMAND ...}. */
 @Command(
     name = "assize",
     description = "Judges how authentic a restored vehicle is against a written standard.",
     mixinStandardHelpOptions = true,
     versionProvider = Main.Version.class,
-    synopsisSubcommandLabel = "VERB")
+    synopsisSubcommandLabel = "COMMAND")
 public final class Main implements Runnable {
-  private static final List<Known> VERBS =
+  private static final List<Known> COMMANDS =
       List.of(
           new Known("demo", DemoCommand.class),
           new Known("judge", JudgeCommand.class),
@@ -50,7 +50,7 @@ public final class Main implements Runnable {
           new Known("completion", CompletionCommand.class),
           new Known("manual", ManualCommand.class));
 
-  /** The verbs that tell of all verbs. */
+  /** The commands that tell of all commands. */
   private static final Set<String> TELLING = Set.of("completion", "manual");
 
   private static final int STANDARD_STREAMS = 3;
@@ -103,7 +103,7 @@ public final class Main implements Runnable {
 
   /** Runs one command; one that goes on at each save keeps this watch. */
   static int run(Terminal terminal, Watch watch, String... args) {
-    String[] words = Arguments.ordered(VERBS.stream().map(Known::name).toList(), args);
+    String[] words = Arguments.ordered(COMMANDS.stream().map(Known::name).toList(), args);
     CommandLine line = line(terminal, watch, words);
     int exit;
     try {
@@ -119,22 +119,22 @@ public final class Main implements Runnable {
     return exit;
   }
 
-  /** A verb as it is typed, and what does it. */
+  /** A command as it is typed, and what does it. */
   private record Known(String name, Class<?> command) {}
 
-  /** Returns the verbs that have to be looked at: making all of them ready takes its time. */
+  /** Returns the commands that have to be looked at: making all of them ready takes its time. */
   private static List<Known> wanted(String... words) {
     List<Known> named =
-        VERBS.stream()
+        COMMANDS.stream()
             .filter(it -> words.length > 0 && it.name().equals(words[0]))
             .filter(it -> !TELLING.contains(it.name()))
             .toList();
-    return named.isEmpty() ? VERBS : named;
+    return named.isEmpty() ? COMMANDS : named;
   }
 
   private static CommandLine line(Terminal terminal, Watch watch, String... words) {
     CommandLine line = new CommandLine(new Main(), new TerminalFactory(terminal, watch));
-    wanted(words).forEach(verb -> line.addSubcommand(verb.name(), verb.command()));
+    wanted(words).forEach(command -> line.addSubcommand(command.name(), command.command()));
     line.setOut(terminal.outWriter())
         .setErr(terminal.errWriter())
         .setExpandAtFiles(false)
@@ -146,15 +146,15 @@ public final class Main implements Runnable {
         .setParameterExceptionHandler(
             (problem, arguments) -> {
               Mistakes.words(problem).forEach(terminal::error);
-              String verb = problem.getCommandLine().getCommandSpec().qualifiedName();
-              terminal.error("Try: " + verb + " --help");
+              String command = problem.getCommandLine().getCommandSpec().qualifiedName();
+              terminal.error("Try: " + command + " --help");
               return Exit.BAD_COMMAND_LINE;
             })
         .setExecutionExceptionHandler(
             (problem, command, parsed) -> Failures.say(terminal, problem, List.of(words)));
     line.getSubcommands()
         .values()
-        .forEach(verb -> verb.getCommandSpec().versionProvider(new Version()));
+        .forEach(command -> command.getCommandSpec().versionProvider(new Version()));
     return line;
   }
 

@@ -10,7 +10,7 @@ import picocli.CommandLine.Spec;
 /** Prints the manual page. */
 @Command(
     name = "manual",
-    description = "Prints the manual page for man: every verb with its options.",
+    description = "Prints the manual page for man: every command with its options.",
     mixinStandardHelpOptions = true)
 final class ManualCommand implements Callable<Integer> {
   private static final List<String> EXIT_CODES =
@@ -31,7 +31,7 @@ final class ManualCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    terminal.out().print(Manual.page(Verbs.program(spec.root()), EXIT_CODES));
+    terminal.out().print(Manual.page(CommandCatalog.program(spec.root()), EXIT_CODES));
     return Exit.DONE;
   }
 }

@@ -49,10 +49,10 @@ final class Mistakes {
     if (option) {
       return "there is no option \"" + word + "\"" + hint(word, options(line));
     }
-    Collection<String> verbs = line.getSubcommands().keySet();
-    return verbs.isEmpty()
+    Collection<String> commands = line.getSubcommands().keySet();
+    return commands.isEmpty()
         ? "\"" + word + "\" is one too many"
-        : "there is no verb \"" + word + "\"" + hint(word, verbs);
+        : "there is no command \"" + word + "\"" + hint(word, commands);
   }
 
   private static Collection<String> options(CommandLine line) {

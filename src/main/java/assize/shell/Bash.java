@@ -10,32 +10,32 @@ public final class Bash {
 
   public static String completion(Program program) {
     String name = program.name();
-    List<String> verbs = program.verbs().stream().map(Verb::name).toList();
+    List<String> commands = program.commands().stream().map(Verb::name).toList();
     StringBuilder values = new StringBuilder();
     StringBuilder words = new StringBuilder();
-    for (Verb verb : program.verbs()) {
+    for (Verb command : program.commands()) {
       List<String> options = new ArrayList<>();
-      for (Verb.Switch one : verb.switches()) {
+      for (Verb.Switch one : command.switches()) {
         options.addAll(one.names());
         if (one.takesNext()) {
           String keys =
               one.names().stream()
-                  .map(it -> "'" + verb.name() + " " + it + "'")
+                  .map(it -> "'" + command.name() + " " + it + "'")
                   .collect(Collectors.joining("|"));
           values.append("    " + keys + ") " + offer(name, one.value()) + "; return ;;\n");
         }
       }
       words.append(
           "    "
-              + verb.name()
+              + command.name()
               + ") options='"
               + String.join(" ", options)
               + "'; [[ $cur == -* ]] || { "
-              + (verb.values().isEmpty() ? ":" : offer(name, verb.values().get(0)))
+              + (command.values().isEmpty() ? ":" : offer(name, command.values().get(0)))
               + "; return; } ;;\n");
     }
     String top =
-        String.join(" ", verbs)
+        String.join(" ", commands)
             + " "
             + program.switches().stream()
                 .flatMap(it -> it.names().stream())
@@ -53,7 +53,7 @@ public final class Bash {
           COMPREPLY=($(compgen -d -- "$cur"; compgen -f -X '!*.y*ml' -- "$cur"))
         }
         _NAME() {
-          local cur=${COMP_WORDS[COMP_CWORD]} prev='' verb='' options='' i
+          local cur=${COMP_WORDS[COMP_CWORD]} prev='' command='' options='' i
           COMPREPLY=()
           ((COMP_CWORD > 0)) && prev=${COMP_WORDS[COMP_CWORD - 1]}
           if [[ $cur == = ]]; then
@@ -63,15 +63,15 @@ public final class Bash {
           fi
           for ((i = 1; i < COMP_CWORD; i++)); do
             case ${COMP_WORDS[i]} in
-              VERBS)
-                verb=${COMP_WORDS[i]}
+              COMMANDS)
+                command=${COMP_WORDS[i]}
                 break
                 ;;
             esac
           done
-          case "$verb $prev" in
+          case "$command $prev" in
         VALUES  esac
-          case $verb in
+          case $command in
             '') options='TOP' ;;
         WORDS  esac
           COMPREPLY=($(compgen -W "$options" -- "$cur"))
@@ -81,7 +81,7 @@ public final class Bash {
         .replace("NAME", program.name())
         .replace("VALUES", values)
         .replace("WORDS  esac", words + "  esac")
-        .replace("VERBS", String.join(" | ", verbs))
+        .replace("COMMANDS", String.join(" | ", commands))
         .replace("TOP", top);
   }
 

@@ -8,19 +8,19 @@ public final class Fish {
 
   public static String completion(Program program) {
     String name = program.name();
-    String verbs = program.verbs().stream().map(Verb::name).collect(Collectors.joining(" "));
+    String commands = program.commands().stream().map(Verb::name).collect(Collectors.joining(" "));
     StringBuilder out = new StringBuilder();
     out.append("# Completes " + name + " in fish. Made by: " + name + " completion fish\n");
     out.append("complete -c " + name + " -e\n");
-    String none = "complete -c " + name + " -n 'not __fish_seen_subcommand_from " + verbs + "'";
+    String none = "complete -c " + name + " -n 'not __fish_seen_subcommand_from " + commands + "'";
     out.append(none + " -f\n");
     program.switches().forEach(it -> out.append(none + names(it) + about(it.about())));
-    program.verbs().forEach(it -> out.append(none + " -a " + it.name() + about(it.about())));
-    for (Verb verb : program.verbs()) {
+    program.commands().forEach(it -> out.append(none + " -a " + it.name() + about(it.about())));
+    for (Verb command : program.commands()) {
       String behind =
-          "complete -c " + name + " -n '__fish_seen_subcommand_from " + verb.name() + "'";
-      out.append(behind + offer(verb.values().isEmpty() ? Verb.Kind.TEXT : verb.first(), verb));
-      for (Verb.Switch one : verb.switches()) {
+          "complete -c " + name + " -n '__fish_seen_subcommand_from " + command.name() + "'";
+      out.append(behind + offer(command.values().isEmpty() ? Verb.Kind.TEXT : command.first(), command));
+      for (Verb.Switch one : command.switches()) {
         out.append(behind + names(one) + value(one) + about(one.about()));
       }
     }
@@ -37,10 +37,10 @@ public final class Fish {
     return " -d " + quoted(about) + "\n";
   }
 
-  private static String offer(Verb.Kind kind, Verb verb) {
+  private static String offer(Verb.Kind kind, Verb command) {
     return switch (kind) {
       case NOTHING, TEXT -> " -f\n";
-      case WORDS -> " -f -a " + quoted(String.join(" ", verb.words())) + "\n";
+      case WORDS -> " -f -a " + quoted(String.join(" ", command.words())) + "\n";
       case YAML -> " -f -k -a '(__fish_complete_suffix .yaml)'\n";
       case FILE -> " -F\n";
       case FOLDER -> " -f -a '(__fish_complete_directories)'\n";

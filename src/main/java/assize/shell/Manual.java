@@ -13,19 +13,19 @@ public final class Manual {
     out.append(
         ".TH " + name.toUpperCase(Locale.ROOT) + " 1 \"\" \"" + text(program.version()) + "\"\n");
     out.append(".SH NAME\n" + name + " \\- " + text(first(program.about())) + "\n");
-    out.append(".SH SYNOPSIS\n.B " + name + "\n.I VERB\n\\&...\n");
+    out.append(".SH SYNOPSIS\n.B " + name + "\n.I COMMAND\n\\&...\n");
     out.append(".SH DESCRIPTION\n" + line(program.about()));
     out.append("Results go to standard output, messages to standard error.\n");
     out.append("Nothing is written where something is wrong.\n");
     out.append(".SH OPTIONS\n");
     program.switches().forEach(it -> out.append(option(it)));
-    out.append(".SH VERBS\n");
-    for (Verb verb : program.verbs()) {
-      out.append(".SS \"" + text(name + " " + verb.synopsis()) + "\"\n" + line(verb.about()));
-      verb.values().stream()
+    out.append(".SH COMMANDS\n");
+    for (Verb command : program.commands()) {
+      out.append(".SS \"" + text(name + " " + command.synopsis()) + "\"\n" + line(command.about()));
+      command.values().stream()
           .filter(it -> !it.about().isEmpty())
           .forEach(it -> out.append(".TP\n.I " + text(it.label()) + "\n" + line(it.about())));
-      verb.switches().stream()
+      command.switches().stream()
           .filter(
               it -> program.switches().stream().noneMatch(top -> top.names().equals(it.names())))
           .forEach(it -> out.append(option(it)));

@@ -8,34 +8,34 @@ public final class PowerShell {
   private PowerShell() {}
 
   public static String completion(Program program) {
-    String verbs =
-        program.verbs().stream()
+    String commands =
+        program.commands().stream()
             .map(it -> "    " + quoted(it.name()) + " = " + quoted(it.about()) + "\n")
             .collect(Collectors.joining());
     String options =
         "    '' = "
             + switches(program.switches())
-            + program.verbs().stream()
+            + program.commands().stream()
                 .map(it -> "    " + quoted(it.name()) + " = " + switches(it.switches()))
                 .collect(Collectors.joining());
     StringBuilder words = new StringBuilder();
-    for (Verb verb : program.verbs()) {
-      for (Verb.Switch one : verb.switches()) {
+    for (Verb command : program.commands()) {
+      for (Verb.Switch one : command.switches()) {
         if (one.value().kind() == Verb.Kind.WORDS) {
           one.names()
-              .forEach(it -> words.append(words(verb.name() + " " + it, one.value().words())));
+              .forEach(it -> words.append(words(command.name() + " " + it, one.value().words())));
         }
       }
-      if (verb.first() == Verb.Kind.WORDS) {
-        words.append(words(verb.name() + " " + verb.name(), verb.words()));
+      if (command.first() == Verb.Kind.WORDS) {
+        words.append(words(command.name() + " " + command.name(), command.words()));
       }
     }
     return """
         # Completes NAME in PowerShell. Made by: NAME completion powershell
         Register-ArgumentCompleter -Native -CommandName NAME -ScriptBlock {
           param($wordToComplete, $commandAst, $cursorPosition)
-          $verbs = [ordered]@{
-        VERBS  }
+          $commands = [ordered]@{
+        COMMANDS  }
           $options = @{
         OPTIONS  }
           $words = @{
@@ -43,16 +43,16 @@ public final class PowerShell {
           $typed = @($commandAst.CommandElements |
             Where-Object { $_.Extent.EndOffset -lt $cursorPosition } |
             ForEach-Object { $_.ToString() })
-          $verb = [string]($typed | Select-Object -Skip 1 |
-            Where-Object { $verbs.Contains($_) } | Select-Object -First 1)
+          $command = [string]($typed | Select-Object -Skip 1 |
+            Where-Object { $commands.Contains($_) } | Select-Object -First 1)
           $found = [ordered]@{}
-          $before = "$verb $($typed[-1])"
+          $before = "$command $($typed[-1])"
           if ($words.ContainsKey($before)) {
             $words[$before] | ForEach-Object { $found[$_] = $_ }
           } elseif ($wordToComplete -like '-*') {
-            $found = $options[$verb]
-          } elseif (-not $verb) {
-            $found = $verbs
+            $found = $options[$command]
+          } elseif (-not $command) {
+            $found = $commands
           }
           $found.GetEnumerator() | Where-Object { $_.Key -like "$wordToComplete*" } |
             ForEach-Object {
@@ -62,7 +62,7 @@ public final class PowerShell {
         }
         """
         .replace("NAME", program.name())
-        .replace("VERBS", verbs)
+        .replace("COMMANDS", commands)
         .replace("OPTIONS", options)
         .replace("WORDS", words);
   }

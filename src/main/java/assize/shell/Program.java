@@ -5,12 +5,12 @@ import java.util.List;
 /**
  * The program as its command line shows it.
  *
- * @param switches those that serve without a verb
+ * @param switches those that serve without a command
  */
 public record Program(
-    String name, String version, String about, List<Verb.Switch> switches, List<Verb> verbs) {
+    String name, String version, String about, List<Verb.Switch> switches, List<Verb> commands) {
   public Program {
     switches = List.copyOf(switches);
-    verbs = List.copyOf(verbs);
+    commands = List.copyOf(commands);
   }
 }

@@ -3,7 +3,7 @@ package assize.shell;
 import java.util.List;
 
 /**
- * One verb of the command line.
+ * One command of the command line.
  *
  * @param synopsis how it is written, without the program's name
  * @param about what it does, in a sentence
@@ -56,7 +56,7 @@ public record Verb(
     TEXT
   }
 
-  /** Returns what can be offered behind the verb where no option stands. */
+  /** Returns what can be offered behind the command where no option stands. */
   Kind first() {
     return values.isEmpty() ? Kind.TEXT : values.get(0).kind();
   }

@@ -8,11 +8,11 @@ public final class Zsh {
   private Zsh() {}
 
   public static String completion(Program program) {
-    String verbs =
-        program.verbs().stream()
+    String commands =
+        program.commands().stream()
             .map(it -> "        " + quoted(it.name() + ":" + it.about()) + "\n")
             .collect(Collectors.joining());
-    String cases = program.verbs().stream().map(Zsh::verb).collect(Collectors.joining());
+    String cases = program.commands().stream().map(Zsh::command).collect(Collectors.joining());
     return """
         #compdef NAME
         # Completes NAME in zsh. Made by: NAME completion zsh
@@ -20,14 +20,14 @@ public final class Zsh {
           local curcontext=$curcontext state line
           typeset -A opt_args
           _arguments -C \\
-        TOP    '1:verb:->verb' \\
+        TOP    '1:command:->command' \\
             '*::argument:->rest'
           case $state in
-            verb)
-              local -a verbs
-              verbs=(
-        VERBS      )
-              _describe -t verbs verb verbs
+            command)
+              local -a commands
+              commands=(
+        COMMANDS      )
+              _describe -t commands command commands
               ;;
             rest)
               case $words[1] in
@@ -43,17 +43,17 @@ public final class Zsh {
         """
         .replace("NAME", program.name())
         .replace("TOP", switches(program.switches(), "    "))
-        .replace("VERBS", verbs)
+        .replace("COMMANDS", commands)
         .replace("CASES", cases);
   }
 
-  private static String verb(Verb verb) {
+  private static String command(Verb command) {
     StringBuilder out =
-        new StringBuilder("        " + verb.name() + ")\n          _arguments \\\n");
-    out.append(switches(verb.switches(), "            "));
-    int last = verb.values().size();
+        new StringBuilder("        " + command.name() + ")\n          _arguments \\\n");
+    out.append(switches(command.switches(), "            "));
+    int last = command.values().size();
     for (int i = 0; i < last; i++) {
-      Verb.Value value = verb.values().get(i);
+      Verb.Value value = command.values().get(i);
       String place = i + 1 == last ? "*" : Integer.toString(i + 1);
       out.append(
           "            " + quoted(place + ":" + label(value) + ":" + action(value)) + " \\\n");

@@ -77,7 +77,7 @@ class CompletionCommandTest {
 
   @Tag("slow")
   @Test
-  void bashCompletesVerbsOptionsWordsAndFiles() throws Exception {
+  void bashCompletesCommandsOptionsWordsAndFiles() throws Exception {
     assertThat(bash("assize", "ju")).containsExactly("judge");
     assertThat(bash("assize", "")).contains("check", "schema", "--help");
     assertThat(bash("assize", "judge", "--ph")).containsExactly("--photos");
@@ -109,7 +109,7 @@ class CompletionCommandTest {
 
   @Tag("slow")
   @Test
-  void fishCompletesVerbsOptionsWordsAndFiles() throws Exception {
+  void fishCompletesCommandsOptionsWordsAndFiles() throws Exception {
     assertThat(fish("assize ju")).containsExactly("judge");
     assertThat(fish("assize judge --ph")).containsExactly("--photos");
     assertThat(fish("assize judge --photos ")).containsExactlyInAnyOrder("embed", "folder");
@@ -151,11 +151,11 @@ class CompletionCommandTest {
 
   @ParameterizedTest
   @ValueSource(strings = {"bash", "zsh", "fish", "powershell"})
-  void everyVerbAndOptionIsInIt(String shell) {
+  void everyCommandAndOptionIsInIt(String shell) {
     String script = Ran.of("completion", shell).out();
-    for (String verb : verbs()) {
-      assertThat(script).contains(verb);
-      Ran.of(verb, "--help")
+    for (String command : commands()) {
+      assertThat(script).contains(command);
+      Ran.of(command, "--help")
           .out()
           .lines()
           .flatMap(
@@ -165,7 +165,7 @@ class CompletionCommandTest {
     }
   }
 
-  private static List<String> verbs() {
+  private static List<String> commands() {
     return Ran.of("--help")
         .out()
         .lines()
@@ -177,7 +177,7 @@ class CompletionCommandTest {
 
   @Test
   void asksForAShell() {
-    assertThat(verbs()).contains("judge", "completion");
+    assertThat(commands()).contains("judge", "completion");
     assertThat(Ran.of("completion").exit()).isEqualTo(2);
     assertThat(Ran.of("completion").err()).contains("SHELL");
     assertThat(Ran.of("completion", "csh").exit()).isEqualTo(2);
@@ -196,8 +196,8 @@ class CompletionCommandTest {
     assertThat(run("groff", "-man", "-ww", "-z", "-Tascii", page.toString())).isEmpty();
     List<String> shown = run("groff", "-man", "-ww", "-Tascii", "-P-cbou", page.toString());
     String text = String.join("\n", shown);
-    for (String verb : verbs()) {
-      assertThat(text).contains("assize " + verb);
+    for (String command : commands()) {
+      assertThat(text).contains("assize " + command);
     }
     assertThat(text).contains("--photos embed|folder").contains("EXIT STATUS");
   }

@@ -9,15 +9,15 @@ import org.junit.jupiter.params.provider.ValueSource;
 class HelpTest {
   @ParameterizedTest
   @ValueSource(strings = {"demo", "judge", "check", "new", "date", "color", "number", "prove", "verify", "compare"})
-  void isAResultForEachVerb(String verb) {
-    Ran ran = Ran.of(verb, "--help");
+  void isAResultForEachCommand(String command) {
+    Ran ran = Ran.of(command, "--help");
     assertThat(ran.exit()).isZero();
     assertThat(ran.err()).isEmpty();
-    assertThat(ran.out()).startsWith("Usage: assize " + verb).contains("--json", "--help");
+    assertThat(ran.out()).startsWith("Usage: assize " + command).contains("--json", "--help");
     assertThat(ran.out().lines()).allMatch(line -> line.length() <= 90);
-    assertThat(Ran.of(verb, "-h")).isEqualTo(ran);
-    assertThat(Ran.of("--help").out()).contains("  " + verb + " ");
-    assertThat(Ran.of(verb, "--version")).isEqualTo(Ran.of("--version"));
+    assertThat(Ran.of(command, "-h")).isEqualTo(ran);
+    assertThat(Ran.of("--help").out()).contains("  " + command + " ");
+    assertThat(Ran.of(command, "--version")).isEqualTo(Ran.of("--version"));
   }
 
   @Test
@@ -29,7 +29,7 @@ class HelpTest {
   }
 
   @Test
-  void asksForAVerbWhenThereIsNone() {
+  void asksForACommandWhenThereIsNone() {
     Ran ran = Ran.of();
     assertThat(ran.exit()).isEqualTo(2);
     assertThat(ran.out()).isEmpty();

@@ -188,8 +188,8 @@ class SurroundingsTest {
     String record = Files.readString(bench.at("one.yaml"));
     Files.writeString(
         bench.at("folder/größe-ж.yaml"), record.replace("rules: rules", "rules: small"));
-    for (String verb : List.of("judge folder/größe-ж.yaml", "check folder")) {
-      ProcessBuilder plain = builder(java(List.of(), verb.split(" ")));
+    for (String command : List.of("judge folder/größe-ж.yaml", "check folder")) {
+      ProcessBuilder plain = builder(java(List.of(), command.split(" ")));
       plain.environment().put("LC_ALL", "POSIX");
       Ran ran = run(plain);
       assertThat(ran.exit()).as(ran.out()).isBetween(1, 2);
@@ -246,15 +246,15 @@ class SurroundingsTest {
     String rules = Files.readString(bench.at("rules.yaml"));
     Files.writeString(bench.at("later"), rules.replace("edition: \"1\"", "edition: \"2\""));
     before = bench.content();
-    String verb = line.replace("--rules", "--out out --rules").replace("--out out --out", "--out");
-    for (Ran ran : atOnce(List.of(words(verb + " rules.yaml"), words(verb + " later")))) {
+    String command = line.replace("--rules", "--out out --rules").replace("--out out --out", "--out");
+    for (Ran ran : atOnce(List.of(words(command + " rules.yaml"), words(command + " later")))) {
       assertThat(ran.exit()).as(ran.out()).isZero();
     }
     inputsAreUntouched();
     Map<String, String> there = Bench.content(bench.at("out"));
     assertThat(there.keySet()).noneMatch(it -> it.contains(".assize-"));
-    Map<String, String> first = alone(verb + " rules.yaml");
-    Map<String, String> second = alone(verb + " later");
+    Map<String, String> first = alone(command + " rules.yaml");
+    Map<String, String> second = alone(command + " later");
     assertThat(first.get("one.html")).isNotEqualTo(second.get("one.html"));
     assertThat(there.keySet()).isEqualTo(first.keySet());
     there.forEach((name, text) -> assertThat(text).isIn(first.get(name), second.get(name)));

@@ -23,7 +23,7 @@ class CommandsTest {
   private static final Pattern ANY_BLOCK = Pattern.compile("(?m)^ *```yaml");
   private static final Pattern README_FILE = Pattern.compile("(?s) {3}```yaml\n(.*?)\n {3}```");
 
-  /** Small verbs in running text, with everything they need. */
+  /** Small commands in running text, with everything they need. */
   private static final Pattern SMALL = Pattern.compile("`(assize date [^`A-Z\\[]+)`");
 
   /** Words that open a number of another machine's secret: {@link SharingPageTest} reads them. */

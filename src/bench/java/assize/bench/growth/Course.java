@@ -78,8 +78,8 @@ record Course(String name, String says, int from, int times, Preparing preparing
     return Files.writeString(folder.resolve(name), text);
   }
 
-  private static List<String> words(Path folder, String verb, Object... more) {
-    List<String> words = new ArrayList<>(List.of(verb));
+  private static List<String> words(Path folder, String command, Object... more) {
+    List<String> words = new ArrayList<>(List.of(command));
     Arrays.stream(more).map(String::valueOf).forEach(words::add);
     words.addAll(List.of("--out", folder.resolve("out").toString()));
     return words;

@@ -156,20 +156,20 @@ record Crowd(
             crowd ->
                 COMMANDS.stream()
                     .map(
-                        verb ->
+                        command ->
                             new Course(
-                                crowd.name() + "-" + verb,
-                                crowd.says() + ", `" + verb + "`",
+                                crowd.name() + "-" + command,
+                                crowd.says() + ", `" + command + "`",
                                 Math.max(1, crowd.most() / 8),
                                 4,
-                                (folder, size) -> crowd.words(verb, folder, size))));
+                                (folder, size) -> crowd.words(command, folder, size))));
   }
 
-  private List<String> words(String verb, Path folder, int n) throws IOException {
+  private List<String> words(String command, Path folder, int n) throws IOException {
     String rules = Files.writeString(folder.resolve("rules.yaml"), this.rules.apply(n)).toString();
     String one = Files.writeString(folder.resolve("one.yaml"), recordText(n)).toString();
     String out = folder.resolve("out").toString();
-    return switch (verb) {
+    return switch (command) {
       case "judge" -> List.of("judge", one, "--out", out);
       case "judge --json" -> List.of("judge", one, "--out", out, "--json", out + ".json");
       case "check" -> List.of("check", rules);

@@ -54,11 +54,11 @@ final class Pages {
     return out;
   }
 
-  private static List<Path> first(int count, Path out, String... verb) throws IOException {
+  private static List<Path> first(int count, Path out, String... command) throws IOException {
     ByteArrayOutputStream messages = new ByteArrayOutputStream();
     PrintStream stream = new PrintStream(messages, true, StandardCharsets.UTF_8);
     String[] all =
-        Stream.concat(Stream.of(verb), Stream.of("--out", out.toString())).toArray(String[]::new);
+        Stream.concat(Stream.of(command), Stream.of("--out", out.toString())).toArray(String[]::new);
     int exit = Main.run(new Terminal(stream, stream, false), all);
     assertThat(exit).as(messages.toString(StandardCharsets.UTF_8)).isZero();
     try (Stream<Path> written = Files.list(out)) {

@@ -17,25 +17,25 @@ import picocli.CommandLine.Model.PositionalParamSpec;
 /**
  * Describes the command line for other programs, from the same model that the help is made from.
  */
-final class Verbs {
+final class CommandCatalog {
   private static final Set<String> YAML = Set.of("RECORD", "RULESET", "PATH", "OLD", "NEW");
 
-  private Verbs() {}
+  private CommandCatalog() {}
 
   static Program program(CommandSpec root) {
-    List<Verb> verbs =
-        root.subcommands().values().stream().map(it -> verb(it.getCommandSpec())).toList();
+    List<Verb> commands =
+        root.subcommands().values().stream().map(it -> command(it.getCommandSpec())).toList();
     return new Program(
         root.name(),
         root.version()[0],
         about(root.usageMessage().description()),
         switches(root),
-        verbs);
+        commands);
   }
 
-  private static Verb verb(CommandSpec spec) {
+  private static Verb command(CommandSpec spec) {
     List<Verb.Value> values =
-        spec.positionalParameters().stream().filter(it -> !it.hidden()).map(Verbs::value).toList();
+        spec.positionalParameters().stream().filter(it -> !it.hidden()).map(CommandCatalog::value).toList();
     return new Verb(
         spec.name(),
         synopsis(spec),
@@ -55,7 +55,7 @@ final class Verbs {
   }
 
   private static List<Verb.Switch> switches(CommandSpec spec) {
-    return spec.options().stream().filter(it -> !it.hidden()).map(Verbs::option).toList();
+    return spec.options().stream().filter(it -> !it.hidden()).map(CommandCatalog::option).toList();
   }
 
   private static Verb.Switch option(OptionSpec option) {
