@@ -18,6 +18,7 @@ import java.util.Set;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.UsageMessageSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
@@ -27,29 +28,8 @@ import picocli.CommandLine.Spec;
     description = "Judges how authentic a restored vehicle is against a written standard.",
     mixinStandardHelpOptions = true,
     versionProvider = Main.Version.class,
-    synopsisSubcommandLabel = "COMMAND")
+    customSynopsis = "assize COMMAND [OPTIONS]")
 public final class Main implements Runnable {
-  private static final List<Known> COMMANDS =
-      List.of(
-          new Known("demo", DemoCommand.class),
-          new Known("judge", JudgeCommand.class),
-          new Known("check", CheckCommand.class),
-          new Known("new", NewCommand.class),
-          new Known("results", ResultsCommand.class),
-          new Known("dossier", DossierCommand.class),
-          new Known("sheet", SheetCommand.class),
-          new Known("handbook", HandbookCommand.class),
-          new Known("compare", CompareCommand.class),
-          new Known("date", DateCommand.class),
-          new Known("color", ColorCommand.class),
-          new Known("merge", MergeCommand.class),
-          new Known("number", NumberCommand.class),
-          new Known("prove", ProveCommand.class),
-          new Known("verify", VerifyCommand.class),
-          new Known("schema", SchemaCommand.class),
-          new Known("completion", CompletionCommand.class),
-          new Known("manual", ManualCommand.class));
-
   /** The commands that tell of all commands. */
   private static final Set<String> TELLING = Set.of("completion", "manual");
 
@@ -103,7 +83,7 @@ public final class Main implements Runnable {
 
   /** Runs one command; one that goes on at each save keeps this watch. */
   static int run(Terminal terminal, Watch watch, String... args) {
-    String[] words = Arguments.ordered(COMMANDS.stream().map(Known::name).toList(), args);
+    String[] words = Arguments.ordered(ProgramCommand.ALL.stream().map(ProgramCommand::name).toList(), args);
     CommandLine line = line(terminal, watch, words);
     int exit;
     try {
@@ -119,22 +99,31 @@ public final class Main implements Runnable {
     return exit;
   }
 
-  /** A command as it is typed, and what does it. */
-  private record Known(String name, Class<?> command) {}
-
   /** Returns the commands that have to be looked at: making all of them ready takes its time. */
-  private static List<Known> wanted(String... words) {
-    List<Known> named =
-        COMMANDS.stream()
+  private static List<ProgramCommand> wanted(String... words) {
+    List<ProgramCommand> named =
+        ProgramCommand.ALL.stream()
             .filter(it -> words.length > 0 && it.name().equals(words[0]))
             .filter(it -> !TELLING.contains(it.name()))
             .toList();
-    return named.isEmpty() ? COMMANDS : named;
+    return named.isEmpty() ? ProgramCommand.ALL : named;
   }
 
   private static CommandLine line(Terminal terminal, Watch watch, String... words) {
     CommandLine line = new CommandLine(new Main(), new TerminalFactory(terminal, watch));
     wanted(words).forEach(command -> line.addSubcommand(command.name(), command.command()));
+    line.getHelpSectionMap()
+        .put(
+            UsageMessageSpec.SECTION_KEY_COMMAND_LIST,
+            help -> CommandOverview.text(ProgramCommand.ALL));
+    // The line's own method would set these for each command too.
+    line.getCommandSpec()
+        .usageMessage()
+        .sectionKeys(
+            List.of(
+                UsageMessageSpec.SECTION_KEY_SYNOPSIS_HEADING,
+                UsageMessageSpec.SECTION_KEY_SYNOPSIS,
+                UsageMessageSpec.SECTION_KEY_COMMAND_LIST));
     line.setOut(terminal.outWriter())
         .setErr(terminal.errWriter())
         .setExpandAtFiles(false)
