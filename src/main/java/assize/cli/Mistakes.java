@@ -38,6 +38,12 @@ final class Mistakes {
         && !unmatched.getUnmatched().isEmpty()) {
       return unmatched(problem.getCommandLine(), unmatched.getUnmatched().get(0));
     }
+    String command = problem.getCommandLine().getCommandSpec().name();
+    Optional<String> former =
+        FormerNames.option(command, name(problem.getArgSpec()) + " " + problem.getValue());
+    if (former.isPresent()) {
+      return former.get();
+    }
     if (problem.getCause() instanceof TypeConversionException cause) {
       return name(problem.getArgSpec()) + ": " + cause.getMessage();
     }
@@ -47,12 +53,20 @@ final class Mistakes {
   private static String unmatched(CommandLine line, String word) {
     boolean option = word.startsWith("-") && word.length() > 1;
     if (option) {
+      String name = word.replaceFirst("=.*", "");
+      Optional<String> former = FormerNames.option(line.getCommandSpec().name(), name);
+      if (former.isPresent()) {
+        return former.get();
+      }
       return "there is no option \"" + word + "\"" + hint(word, options(line));
     }
     Collection<String> commands = line.getSubcommands().keySet();
     return commands.isEmpty()
         ? "\"" + word + "\" is one too many"
-        : "there is no command \"" + word + "\"" + hint(word, commands);
+        : "there is no command \""
+            + word
+            + "\""
+            + FormerNames.command(word).map(it -> "; " + it).orElseGet(() -> hint(word, commands));
   }
 
   private static Collection<String> options(CommandLine line) {
