@@ -22,6 +22,8 @@ if alone sh -c 'command -v java'; then
   exit 1
 fi
 alone assize --version
+alone assize explain syntax >said
+grep -q "not: " said
 alone assize demo demonstration >said 2>messages
 cat said
 if [ -s messages ]; then

@@ -33,6 +33,7 @@ record ProgramCommand(String name, Class<?> command, CommandGroup group, String 
           lookUp("date", DateCommand.class, "Show which days a date covers"),
           lookUp("number", NumberCommand.class, "Date a chassis or engine number"),
           lookUp("color", ColorCommand.class, "Compare two colors"),
+          lookUp("explain", ExplainCommand.class, "Explain a message"),
           setUp("demo", DemoCommand.class),
           setUp("schema", SchemaCommand.class),
           setUp("completion", CompletionCommand.class),

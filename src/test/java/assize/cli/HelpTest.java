@@ -8,7 +8,10 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class HelpTest {
   @ParameterizedTest
-  @ValueSource(strings = {"demo", "judge", "check", "new", "date", "color", "number", "prove", "verify", "compare"})
+  @ValueSource(
+      strings = {
+        "demo", "judge", "check", "new", "date", "color", "number", "prove", "verify", "compare"
+      })
   void isAResultForEachCommand(String command) {
     Ran ran = Ran.of(command, "--help");
     assertThat(ran.exit()).isZero();
@@ -63,6 +66,7 @@ class HelpTest {
               date        Show which days a date covers
               number      Date a chassis or engine number
               color       Compare two colors
+              explain     Explain a message
             Set up
               demo, schema, completion, manual
 
