@@ -15,8 +15,8 @@ final class Arguments {
   private Arguments() {}
 
   /**
-   * Moves {@code --json} from before the command to behind it, and keeps it from taking a record for
-   * the file that is to be written.
+   * Moves {@code --json} from before the command to behind it, and keeps it from taking a record
+   * for the file that is to be written.
    */
   static String[] ordered(Collection<String> commands, String... typed) {
     List<String> words = new ArrayList<>(Arrays.asList(typed));

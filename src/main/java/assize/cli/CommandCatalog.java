@@ -35,7 +35,10 @@ final class CommandCatalog {
 
   private static Verb command(CommandSpec spec) {
     List<Verb.Value> values =
-        spec.positionalParameters().stream().filter(it -> !it.hidden()).map(CommandCatalog::value).toList();
+        spec.positionalParameters().stream()
+            .filter(it -> !it.hidden())
+            .map(CommandCatalog::value)
+            .toList();
     return new Verb(
         spec.name(),
         synopsis(spec),

@@ -74,8 +74,7 @@ final class CompareCommand implements Callable<Integer> {
     Optional<VehicleRecord> vehicle =
         before
             .value()
-            .flatMap(
-                older -> after.value().flatMap(newer -> vehicle(older, newer, found)));
+            .flatMap(older -> after.value().flatMap(newer -> vehicle(older, newer, found)));
     if (!inputs.report(found.stream().distinct().toList(), false)) {
       return Exit.BAD_INPUT;
     }

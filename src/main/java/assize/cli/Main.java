@@ -83,7 +83,8 @@ public final class Main implements Runnable {
 
   /** Runs one command; one that goes on at each save keeps this watch. */
   static int run(Terminal terminal, Watch watch, String... args) {
-    String[] words = Arguments.ordered(ProgramCommand.ALL.stream().map(ProgramCommand::name).toList(), args);
+    String[] words =
+        Arguments.ordered(ProgramCommand.ALL.stream().map(ProgramCommand::name).toList(), args);
     CommandLine line = line(terminal, watch, words);
     int exit;
     try {

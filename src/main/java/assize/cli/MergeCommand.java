@@ -55,7 +55,7 @@ final class MergeCommand implements Callable<Integer> {
       names = "--take",
       paramLabel = "ITEM.ASPECT[=FILE]",
       description =
-          "Where a friend says something else, take that; =FILE says whose, where several do.")
+          "Use the other file's value; =FILE says whose, where several differ.")
   private List<String> take = List.of();
 
   @Option(

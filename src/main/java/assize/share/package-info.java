@@ -1,6 +1,4 @@
-/**
- * The copy for others: what it leaves out, what it masks, and how a masked number is proved.
- */
+/** The copy for others: what it leaves out, what it masks, and how a masked number is proved. */
 @NullMarked
 package assize.share;
 

@@ -19,7 +19,8 @@ public final class Fish {
     for (Verb command : program.commands()) {
       String behind =
           "complete -c " + name + " -n '__fish_seen_subcommand_from " + command.name() + "'";
-      out.append(behind + offer(command.values().isEmpty() ? Verb.Kind.TEXT : command.first(), command));
+      out.append(
+          behind + offer(command.values().isEmpty() ? Verb.Kind.TEXT : command.first(), command));
       for (Verb.Switch one : command.switches()) {
         out.append(behind + names(one) + value(one) + about(one.about()));
       }

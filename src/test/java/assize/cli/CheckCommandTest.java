@@ -55,7 +55,8 @@ class CheckCommandTest {
         .first()
         .isEqualTo("accepted[numbers-with-holes]: The books of the first two years were lost.");
     assertThat(ran.out()).endsWith("No errors. 2 doubts accepted.\n");
-    List<JsonNode> lines = Ran.of("check", "--show-accepted", "--json", bench.at("rules.yaml")).jsonLines();
+    List<JsonNode> lines =
+        Ran.of("check", "--show-accepted", "--json", bench.at("rules.yaml")).jsonLines();
     assertThat(lines).hasSize(2);
     assertThat(lines.get(0).get("accepted").stringValue()).startsWith("The books");
     assertThat(lines.get(0).get("about").get(0).stringValue()).isEqualTo("chassis");
@@ -84,7 +85,8 @@ class CheckCommandTest {
             + "  - {doubt: photo-misnamed, of: [lamp, horn], because: The camera does it.}\n"
             + "  - {doubt: evidence-not-cited, because: They show all of it.}\n");
     assertThat(Ran.of("check", bench.at("shown.yaml")))
-        .isEqualTo(new Ran(0, "No errors. 4 doubts accepted: check --show-accepted lists them.\n", ""));
+        .isEqualTo(
+            new Ran(0, "No errors. 4 doubts accepted: check --show-accepted lists them.\n", ""));
   }
 
   @Test

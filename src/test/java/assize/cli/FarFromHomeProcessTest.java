@@ -69,7 +69,8 @@ class FarFromHomeProcessTest {
         .isEqualTo(Ran.of("judge", record, "--json", "-"));
     Path book = bench.at("book.html");
     Path farBook = bench.at("far-book.html");
-    assertThat(Ran.of("handbook", demo.resolve("quillhurst-q.yaml"), "--out", book).exit()).isZero();
+    assertThat(Ran.of("handbook", demo.resolve("quillhurst-q.yaml"), "--out", book).exit())
+        .isZero();
     assertThat(run(TURKISH, "handbook", demo.resolve("quillhurst-q.yaml"), "--out", farBook).exit())
         .isZero();
     assertThat(Files.readString(farBook)).isEqualTo(Files.readString(book));

@@ -94,7 +94,8 @@ class ProveCommandTest {
     Ran taken = Ran.of("prove", record, "--new-secret");
     assertThat(taken.exit()).isEqualTo(3);
     assertThat(taken.err()).contains("a file stands there already; move it away");
-    assertThat(Ran.of("verify", truck.page(), "L45-4388", "AAAAA", "--new-secret").exit()).isEqualTo(2);
+    assertThat(Ran.of("verify", truck.page(), "L45-4388", "AAAAA", "--new-secret").exit())
+        .isEqualTo(2);
     assertThat(Bench.content(folder)).isEqualTo(before);
   }
 
@@ -113,7 +114,8 @@ class ProveCommandTest {
 
     Files.createDirectory(folder.resolve("stick"));
     Files.writeString(stick, Secret.random("truck", LocalDate.EPOCH).file("truck.yaml"));
-    assertThat(truck.redact().err()).contains("truck.secret (a link to " + stick + ", made 1970-01-01");
+    assertThat(truck.redact().err())
+        .contains("truck.secret (a link to " + stick + ", made 1970-01-01");
     String before = Files.readString(stick);
     assertThat(renewed().exit()).isZero();
     assertThat(secret).isRegularFile();
@@ -121,7 +123,8 @@ class ProveCommandTest {
     assertThat(SecretFile.earlier(record, read(stick))).isSymbolicLink();
     Files.delete(secret);
     Files.createSymbolicLink(secret, secret);
-    assertThat(truck.redact().err()).contains("this is a link to " + secret + ", and no file is there");
+    assertThat(truck.redact().err())
+        .contains("this is a link to " + secret + ", and no file is there");
   }
 
   private Ran renewed() {
@@ -153,7 +156,9 @@ class ProveCommandTest {
     assertThat(truck.keys()).isEqualTo(before);
     assertThat(Ran.of("verify", truck.page(), "L45-4388", before.get(0)).out()).startsWith("yes: ");
     String said = "was made for the record \"truck\", and this one is \"lorry\"";
-    assertThat(truck.redact().err()).contains(said).contains("if this is another vehicle, make a new");
+    assertThat(truck.redact().err())
+        .contains(said)
+        .contains("if this is another vehicle, make a new");
     assertThat(Ran.of("prove", record).err()).contains(said);
     Path renamed = folder.resolve("out/lorry-redacted.html");
     assertThat(Ran.of("verify", renamed, "L45-4388", before.get(0)).out()).startsWith("yes: ");

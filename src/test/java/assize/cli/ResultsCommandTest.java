@@ -175,8 +175,7 @@ class ResultsCommandTest {
   void doesNotGuessWhichOfTwoOfOneNameIsRight() throws IOException {
     put("x/again.yaml", record("One"));
     Files.copy(folder.resolve("rules.yaml"), folder.resolve("x/rules.yaml"));
-    for (Object[] more :
-        new Object[][] {{}, {"--skip-invalid"}, {"--no-reports"}, {"--json"}}) {
+    for (Object[] more : new Object[][] {{}, {"--skip-invalid"}, {"--no-reports"}, {"--json"}}) {
       Ran ran = roster(more);
       assertThat(ran.exit()).isEqualTo(1);
       assertThat(ran.out()).isEmpty();
@@ -380,7 +379,11 @@ class ResultsCommandTest {
     assertThat(ran.err()).contains("one.secret is new").contains("x1-160.secret is new");
     assertThat(Bench.content(out))
         .containsOnlyKeys(
-            "", "one-redacted.html", "two-redacted.html", "x1-xxx-redacted.html", "roster-redacted.html");
+            "",
+            "one-redacted.html",
+            "two-redacted.html",
+            "x1-xxx-redacted.html",
+            "roster-redacted.html");
     String index = Files.readString(out.resolve("roster-redacted.html"));
     assertThat(index)
         .contains("A copy for others", "href=\"x1-xxx-redacted.html\"", "Number X1-xxx")

@@ -159,7 +159,8 @@ class ShareCommandTest {
   void nothingPlantedIsLeftInAnyByte() throws IOException {
     Ran ran = share("--json", out.resolve("all.json"));
     assertThat(ran.exit()).as(ran.err()).isZero();
-    assertThat(Bench.content(out)).containsOnlyKeys("", "all.json", "truck-tb7-48xxx-redacted.html");
+    assertThat(Bench.content(out))
+        .containsOnlyKeys("", "all.json", "truck-tb7-48xxx-redacted.html");
     String page = searchable(page());
     String json = Files.readString(out.resolve("all.json"));
     for (String text : List.of(page, Jsoup.parse(page()).text(), json)) {

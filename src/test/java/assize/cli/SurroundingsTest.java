@@ -246,7 +246,8 @@ class SurroundingsTest {
     String rules = Files.readString(bench.at("rules.yaml"));
     Files.writeString(bench.at("later"), rules.replace("edition: \"1\"", "edition: \"2\""));
     before = bench.content();
-    String command = line.replace("--rules", "--out out --rules").replace("--out out --out", "--out");
+    String command =
+        line.replace("--rules", "--out out --rules").replace("--out out --out", "--out");
     for (Ran ran : atOnce(List.of(words(command + " rules.yaml"), words(command + " later")))) {
       assertThat(ran.exit()).as(ran.out()).isZero();
     }

@@ -91,7 +91,8 @@ class VerifyCommandTest {
         .startsWith("no: ")
         .contains("the page shows Chassis number K12-9xxx beside it")
         .contains("somebody changed the page");
-    assertThat(Ran.of("verify", truck.page(), "K12-9388", truck.keys().get(0)).err()).startsWith("no: ");
+    assertThat(Ran.of("verify", truck.page(), "K12-9388", truck.keys().get(0)).err())
+        .startsWith("no: ");
   }
 
   @Test

@@ -103,8 +103,7 @@ class CommandLinePageTest {
             + merged()
             + started(folder.resolve("demo"))
             + out("check", "--coverage", "--json", "rules/quillhurst-q.yaml")
-            + out(
-                "compare", "--json", yard("older"), yard("newer"), "--record", yard("truck"))
+            + out("compare", "--json", yard("older"), yard("newer"), "--record", yard("truck"))
             + shared(folder.resolve("demo"));
     StringBuilder page = new StringBuilder();
     Matcher blocks = BLOCK.matcher(Files.readString(Path.of("docs/command-line.md")));

@@ -19,7 +19,8 @@ final class Courses {
           new Course("compare", "items renamed, `compare`", 250, 5, Courses::renamed),
           new Course("compare-points", "items changed, `compare`", 250, 5, Courses::points),
           new Course("compare-sources", "sources changed, `compare`", 250, 5, Courses::sources),
-          new Course("compare-record", "items changed, `compare --record`", 250, 5, Courses::vehicle),
+          new Course(
+              "compare-record", "items changed, `compare --record`", 250, 5, Courses::vehicle),
           new Course("evidence", "pieces of evidence, `merge`", 1000, 5, Courses::evidence),
           new Course("friends", "records of 100 items, `merge`", 4, 5, Courses::friends),
           new Course("rows", "rows of a table, `merge`", 1000, 5, Courses::rows),
@@ -36,7 +37,8 @@ final class Courses {
 
   private static List<String> renamed(Path folder, int size) throws IOException {
     String rules = Generated.rules(size, SOURCES);
-    return compare(folder, rules, rules.replaceAll("(?m)^ {6}(\\w+-\\w+-[0-9]+:)$", "      new-$1"));
+    return compare(
+        folder, rules, rules.replaceAll("(?m)^ {6}(\\w+-\\w+-[0-9]+:)$", "      new-$1"));
   }
 
   private static List<String> points(Path folder, int size) throws IOException {
@@ -55,7 +57,10 @@ final class Courses {
     Files.writeString(record, Generated.record(size, "newer.yaml", 1));
     return IntStream.range(0, words.size() + 2)
         .mapToObj(
-            i -> i < words.size() ? words.get(i) : i == words.size() ? "--record" : record.toString())
+            i ->
+                i < words.size()
+                    ? words.get(i)
+                    : i == words.size() ? "--record" : record.toString())
         .toList();
   }
 

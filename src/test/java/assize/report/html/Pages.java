@@ -58,7 +58,8 @@ final class Pages {
     ByteArrayOutputStream messages = new ByteArrayOutputStream();
     PrintStream stream = new PrintStream(messages, true, StandardCharsets.UTF_8);
     String[] all =
-        Stream.concat(Stream.of(command), Stream.of("--out", out.toString())).toArray(String[]::new);
+        Stream.concat(Stream.of(command), Stream.of("--out", out.toString()))
+            .toArray(String[]::new);
     int exit = Main.run(new Terminal(stream, stream, false), all);
     assertThat(exit).as(messages.toString(StandardCharsets.UTF_8)).isZero();
     try (Stream<Path> written = Files.list(out)) {
