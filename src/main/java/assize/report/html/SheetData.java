@@ -5,6 +5,7 @@ import assize.report.view.SheetView;
 import assize.report.view.WalkView;
 import assize.text.Json;
 import assize.yaml.Node;
+import java.math.BigDecimal;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -58,7 +59,7 @@ final class SheetData {
 
   private static Object name(SheetView.RecordName name) {
     return name.below().isEmpty()
-        ? name.bounds().stream().map(it -> List.of(it.least(), it.most())).toList()
+        ? name.bounds().stream().map(it -> List.of(new BigDecimal(it.least()), new BigDecimal(it.most()))).toList()
         : names(name.below());
   }
 
