@@ -1,18 +1,128 @@
 package assize.ruleset;
 
-import assize.text.Span;
+import assize.aspect.Definition;
+import assize.diagnostic.Code;
+import assize.schema.Facts;
+import assize.schema.Field;
+import assize.schema.Fields;
+import assize.schema.Form;
+import assize.schema.Key;
+import assize.schema.Reading;
+import assize.schema.Table;
+import assize.schema.Type;
+import assize.schema.Value;
+import assize.schema.Values;
+import assize.yaml.Node;
+import assize.yaml.Words;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalLong;
 
-/**
- * A group of items.
- *
- * @param points what its items should add up to, in thousandths of a point; its weight
- * @param most the most points it loses, in thousandths
- */
-public record Area(
-    String id, String name, long points, OptionalLong most, List<Item> items, Span at) {
-  public Area {
-    items = List.copyOf(items);
+/** A group of items. */
+public final class Area extends Facts {
+  /**
+   * What reading an area needs.
+   *
+   * @param items its items, wherever they are written
+   */
+  record Group(Definition definition, List<Node.Entry> items, ClaimPhotos photos)
+      implements Reading {
+    @Override
+    public Values values() {
+      return definition.values();
+    }
+  }
+
+  /** Items by their names, as they stand in an area or in a file of their own. */
+  static final Key LISTED =
+      Key.may(
+          "items",
+          new Value.Named(Form.name(), new Value.Shared("item")),
+          "Short names of items, each with what belongs to it.");
+
+  public static final Field<Group, String> ID = Field.given("id", "", it -> it.definition().id());
+  public static final Field<Reading, Optional<String>> NAME =
+      Field.may("name", Type.visible(), "How reports say it.");
+  public static final Field<Reading, Optional<Long>> POINTS =
+      Field.may(
+          "points",
+          Type.points(),
+          "What its items should add up to; its weight where the method is areas.");
+  public static final Field<Reading, OptionalLong> MOST =
+      Field.orNone(
+          "most",
+          OptionalLong.empty(),
+          Type.points().as(OptionalLong::of),
+          "The most points that the whole area can lose.");
+  public static final Field<Group, List<Item>> ITEMS = Field.of(List.of(), Area::items, LISTED);
+
+  static final Table<Group, Area> TABLE =
+      Table.of("an area", Area::new, List.of(ID, NAME, POINTS, MOST, ITEMS));
+
+  private final long points;
+
+  private Area(Drawn drawn) {
+    super(drawn);
+    this.points = get(POINTS).orElseGet(() -> get(ITEMS).stream().mapToLong(Item::points).sum());
+  }
+
+  private static List<Item> items(Fields fields, Group in) {
+    String id = in.definition().id();
+    if (fields.get(LISTED).isEmpty() && in.items().isEmpty()) {
+      in.values()
+          .problems()
+          .add(
+              Code.NO_ITEMS,
+              fields.at(),
+              "area " + Words.quoted(id) + " has no items",
+              "add `items:`, here or in a file that begins with `area: " + id + "`");
+    }
+    List<Item> items = new ArrayList<>();
+    for (Node.Entry item : in.items()) {
+      Definition definition = new Definition(item.name(), in.definition().names(), in.values());
+      Type.group(Item.TABLE)
+          .reader()
+          .apply(Optional.of(item), new ItemReading(definition, id, in.photos()))
+          .ifPresent(items::add);
+    }
+    return List.copyOf(items);
+  }
+
+  public static Area of(String id, String name, long points, OptionalLong most, List<Item> items) {
+    return TABLE
+        .blank()
+        .with(ID, id)
+        .with(NAME, Optional.of(name))
+        .with(POINTS, Optional.of(points))
+        .with(MOST, most)
+        .with(ITEMS, items);
+  }
+
+  public String id() {
+    return get(ID);
+  }
+
+  public String name() {
+    return get(NAME).orElse(id());
+  }
+
+  /** Returns what its items should add up to, in thousandths of a point; its weight. */
+  public long points() {
+    return points;
+  }
+
+  /** Returns the most points it loses, in thousandths. */
+  public OptionalLong most() {
+    return get(MOST);
+  }
+
+  public List<Item> items() {
+    return get(ITEMS);
+  }
+
+  /** Returns the same, one of its facts changed. */
+  public <T> Area with(Field<?, T> field, T value) {
+    return TABLE.with(this, field, value);
   }
 }

@@ -1,8 +1,8 @@
 package assize.ruleset;
 
+import assize.aspect.Definition;
 import assize.aspect.Vocabulary;
-import assize.diagnostic.Code;
-import assize.schema.Fields;
+import assize.schema.Type;
 import assize.schema.Values;
 import assize.text.Span;
 import assize.yaml.Node;
@@ -13,7 +13,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalLong;
 
 /** Reads the areas, and puts each item into its own. */
 final class AreaReader {
@@ -36,7 +35,9 @@ final class AreaReader {
     for (Node.Entry area : sections.all("areas")) {
       Optional<Node.Entry> items =
           area.value() instanceof Node.Mapping mapping
-              ? mapping.entries().stream().filter(it -> it.name().equals("items")).findFirst()
+              ? mapping.entries().stream()
+                  .filter(it -> it.name().equals(Area.LISTED.name()))
+                  .findFirst()
               : Optional.empty();
       take(area.name(), items, seen);
     }
@@ -69,41 +70,13 @@ final class AreaReader {
   List<Area> areas() {
     List<Area> areas = new ArrayList<>();
     for (Node.Entry entry : sections.all("areas")) {
-      values.fields(entry, RuleSetShapes.AREA).flatMap(it -> area(entry, it)).ifPresent(areas::add);
+      Definition definition = new Definition(entry.name(), names, values);
+      List<Node.Entry> items = itemsByArea.getOrDefault(entry.name(), List.of());
+      Type.group(Area.TABLE)
+          .reader()
+          .apply(Optional.of(entry), new Area.Group(definition, items, photos))
+          .ifPresent(areas::add);
     }
     return areas;
-  }
-
-  private Optional<Area> area(Node.Entry entry, Fields fields) {
-    Optional<String> name = values.name(fields.get("name")).or(() -> Optional.of(entry.name()));
-    Optional<Long> points = values.points(fields.get("points"));
-    Optional<Long> most = values.points(fields.get("most"));
-    Optional<Node.Entry> inPlace = fields.get("items");
-    fields.done();
-    List<Node.Entry> entries = itemsByArea.getOrDefault(entry.name(), List.of());
-    if (entries.isEmpty() && inPlace.isEmpty()) {
-      values
-          .problems()
-          .add(
-              Code.NO_ITEMS,
-              entry.key().at(),
-              "area " + Words.quoted(entry.name()) + " has no items",
-              "add `items:`, here or in a file that begins with `area: " + entry.name() + "`");
-    }
-    ItemReader reader = new ItemReader(names, values, photos);
-    List<Item> items = new ArrayList<>();
-    for (Node.Entry item : entries) {
-      reader.read(item, entry.name()).ifPresent(items::add);
-    }
-    long sum = items.stream().mapToLong(Item::points).sum();
-    return name.map(
-        it ->
-            new Area(
-                entry.name(),
-                it,
-                points.orElse(sum),
-                most.map(OptionalLong::of).orElseGet(OptionalLong::empty),
-                items,
-                entry.key().at()));
   }
 }

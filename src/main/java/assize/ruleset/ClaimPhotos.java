@@ -3,6 +3,8 @@ package assize.ruleset;
 import assize.diagnostic.Code;
 import assize.evidence.Claim;
 import assize.schema.Fields;
+import assize.schema.Form;
+import assize.schema.Key;
 import assize.schema.Values;
 import assize.text.Fingerprint;
 import assize.yaml.InsideFolder;
@@ -13,6 +15,10 @@ import java.util.Optional;
 
 /** Reads what sources show, and looks whether the files are there. */
 final class ClaimPhotos {
+  static final Key PHOTO =
+      Key.may("photo", Form.visible("pictures/drawing-204.png"), "A picture of what it shows.");
+  static final Key CAPTION = Key.may("caption", Form.visible(), "What the picture shows.");
+
   private final NamedFiles files;
   private final Values values;
 
@@ -28,8 +34,8 @@ final class ClaimPhotos {
 
   /** Reads {@code photo} with its {@code caption}, which may be missing. */
   Optional<Claim.Photo> read(Fields claim) {
-    Optional<Node.Entry> photo = claim.get("photo");
-    Optional<Node.Entry> caption = claim.get("caption");
+    Optional<Node.Entry> photo = claim.get(PHOTO);
+    Optional<Node.Entry> caption = claim.get(CAPTION);
     if (photo.isEmpty()) {
       caption.ifPresent(
           it ->

@@ -48,7 +48,7 @@ final class Sections {
       fields.get(name).ifPresent(it -> join(name, it));
     }
     Optional<Node.Entry> area = fields.get("area");
-    Optional<Node.Entry> itemsOfArea = fields.get("items");
+    Optional<Node.Entry> itemsOfArea = fields.get(Area.LISTED);
     fields.get("accepted").ifPresent(accepted::add);
     if (itemsOfArea.isPresent() && area.isEmpty()) {
       values

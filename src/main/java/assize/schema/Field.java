@@ -123,6 +123,13 @@ public final class Field<C extends Reading, T> {
     return of(keys[0].name(), List.of(keys), none, reader);
   }
 
+  /** One that is read in a way of its own, and without which there are no facts. */
+  public static <C extends Reading, T> Field<C, T> whole(
+      T none, BiFunction<Fields, C, Optional<T>> reader, List<Key> keys) {
+    return new Field<>(
+        keys.get(0).name(), keys, none, reader, Object::equals, (one, rewording) -> one);
+  }
+
   private static <C extends Reading, T> Field<C, T> of(
       String name, List<Key> keys, T none, BiFunction<Fields, C, T> reader) {
     return new Field<>(

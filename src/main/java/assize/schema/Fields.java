@@ -71,6 +71,11 @@ public final class Fields {
     return Optional.ofNullable(entry);
   }
 
+  /** Returns what is written under a name, as {@link #get(String)} does. */
+  public Optional<Node.Entry> get(Key key) {
+    return get(key.name());
+  }
+
   /** Returns what is written under a name that will be asked for later. */
   public Optional<Node.Entry> peek(String name) {
     return Optional.ofNullable(entries[block.place(name)]);

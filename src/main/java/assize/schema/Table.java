@@ -24,11 +24,13 @@ public final class Table<C extends Reading, S extends Facts> {
       String owner,
       Function<Facts.Drawn, S> make,
       List<Field<? super C, ?>> fields,
-      List<Rule> rules) {
+      List<Rule> rules,
+      Function<String, Optional<String>> elsewhere) {
     this.make = make;
     this.fields = List.copyOf(fields);
     this.block =
-        new Block(owner, fields.stream().flatMap(it -> it.keys().stream()).toList(), rules);
+        new Block(owner, fields.stream().flatMap(it -> it.keys().stream()).toList(), rules)
+            .elsewhere(elsewhere);
     for (int i = 0; i < fields.size(); i++) {
       fields.get(i).place(i);
     }
@@ -41,7 +43,17 @@ public final class Table<C extends Reading, S extends Facts> {
       Function<Facts.Drawn, S> make,
       List<Field<? super C, ?>> fields,
       Rule... rules) {
-    return new Table<C, S>(owner, make, fields, List.of(rules));
+    return new Table<C, S>(owner, make, fields, List.of(rules), name -> Optional.empty());
+  }
+
+  /** Makes a table that knows where names belong that are none of its own. */
+  public static <C extends Reading, S extends Facts> Table<C, S> of(
+      String owner,
+      Function<Facts.Drawn, S> make,
+      List<Field<? super C, ?>> fields,
+      List<Rule> rules,
+      Function<String, Optional<String>> elsewhere) {
+    return new Table<C, S>(owner, make, fields, rules, elsewhere);
   }
 
   /** Returns which names there may be. */

@@ -7,7 +7,6 @@ import assize.date.DaySet;
 import assize.date.DaySpan;
 import assize.date.Edtf;
 import assize.date.LeadTime;
-import assize.ruleset.AspectRule;
 import assize.ruleset.Defined;
 import assize.ruleset.Item;
 import assize.ruleset.RuleSet;
@@ -226,7 +225,9 @@ final class Mutations {
           String where = path + "{" + key + "}";
           Map<Object, Object> without = new LinkedHashMap<>(map);
           without.remove(key);
-          all.add(leaf(where, item, without));
+          if (!path.endsWith(".worth")) { // what others leave of the points may be the same
+            all.add(leaf(where, item, without));
+          }
           for (Mutated<Object> one : inside(value, argument(type, 1), where, item)) {
             Map<Object, Object> with = new LinkedHashMap<>(map);
             with.put(key, one.value());
@@ -236,8 +237,7 @@ final class Mutations {
     return all;
   }
 
-  private List<Mutated<Object>> record(Record one, String path, String above) {
-    String item = one instanceof Item it ? it.id() : above;
+  private List<Mutated<Object>> record(Record one, String path, String item) {
     RecordComponent[] parts = one.getClass().getRecordComponents();
     Object[] values = Arrays.stream(parts).map(part -> value(part, one)).toArray();
     List<Mutated<Object>> all = new ArrayList<>();
@@ -255,13 +255,11 @@ final class Mutations {
                 () -> refused.add(other.path()));
       }
     }
-    if (one instanceof Item whole) {
-      all.add(leaf(path + ".points", item, dearer(whole)));
-    }
     return all;
   }
 
-  private <S extends Facts> List<Mutated<Object>> facts(S facts, String path, String item) {
+  private <S extends Facts> List<Mutated<Object>> facts(S facts, String path, String above) {
+    String item = facts instanceof Item one ? one.id() : above;
     List<Mutated<Object>> all = new ArrayList<>();
     Table<?, S> table = table(facts);
     for (java.lang.reflect.Field constant : facts.getClass().getFields()) {
@@ -273,7 +271,7 @@ final class Mutations {
         Type type = argument(constant.getGenericType(), 1);
         for (Mutated<Object> other :
             inside(facts.get(field), type, path + "." + field.name(), item)) {
-          all.add(leaf(other.path(), item, table.with(facts, field, other.value())));
+          all.add(leaf(other.path(), other.item(), table.with(facts, field, other.value())));
         }
       }
     }
@@ -298,26 +296,6 @@ final class Mutations {
     } catch (IllegalAccessException e) {
       throw new IllegalStateException(e);
     }
-  }
-
-  /** An item's points are those of its aspects, so that no one field of these can change alone. */
-  private static Item dearer(Item item) {
-    List<AspectRule> aspects = new ArrayList<>(item.aspects());
-    AspectRule first = aspects.get(0);
-    aspects.set(0, new AspectRule(first.aspect(), first.possible() + 1000, first.claims()));
-    return new Item(
-        item.id(),
-        item.area(),
-        item.title(),
-        item.points() + 1000,
-        item.look(),
-        item.notes(),
-        item.cautions(),
-        item.cause(),
-        item.scope(),
-        aspects,
-        item.choices(),
-        item.at());
   }
 
   private static Object value(RecordComponent part, Record of) {

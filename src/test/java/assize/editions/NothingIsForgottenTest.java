@@ -36,9 +36,9 @@ class NothingIsForgottenTest {
             ".numbers{chassis}.series[0].reserved[0].for",
             ".sources{leaflet}.copies-guide",
             ".colors{green}.tolerance",
-            ".areas[0].items[0].aspects[0].claims[1].scope.days",
+            ".areas[0].items[0].expect.claims{PART_NUMBER}[1].scope.days",
             ".areas[0].items[1].points",
-            ".areas[1].items[3].aspects[0].claims[0].values[0].code.tables");
+            ".areas[1].items[3].expect.claims{DATE_CODE}[0].values[0].code.tables");
     assertThat(mutations.refused()).allSatisfy(path -> assertThat(path).matches(REFUSED));
   }
 

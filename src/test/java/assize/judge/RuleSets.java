@@ -4,7 +4,6 @@ import assize.ruleset.Area;
 import assize.ruleset.Defined;
 import assize.ruleset.RuleSet;
 import assize.ruleset.Scale;
-import assize.text.SourceFile;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -42,7 +41,7 @@ final class RuleSets {
   }
 
   static Area area(String id, long points, java.util.OptionalLong most) {
-    return new Area(id, id, points, most, List.of(), new SourceFile("none.yaml", "").span(0, 0));
+    return Area.of(id, id, points, most, List.of());
   }
 
   static Scale scale(Scale.Method method, long outOf) {

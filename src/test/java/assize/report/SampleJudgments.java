@@ -202,19 +202,15 @@ public final class SampleJudgments {
   }
 
   private Item item(String id, String title, Aspect aspect, long points, Claim... claims) {
-    return new Item(
-        id,
-        id.startsWith("bed") ? "bed" : "cab",
-        text.apply(title),
-        points,
-        some("The rim, not the center."),
-        some("**Look twice.** See [the drawing](https://example.org/a)."),
-        id.equals("bed-color") ? List.of(Caution.LEAD_PAINT) : List.of(),
-        Optional.empty(),
-        Scope.EVERY,
-        List.of(new AspectRule(aspect, points, List.of(claims))),
-        Map.of(),
-        AT);
+    return Item.of(
+            id,
+            id.startsWith("bed") ? "bed" : "cab",
+            text.apply(title),
+            points,
+            Map.of(aspect, List.of(claims)))
+        .with(Item.LOOK, some("The rim, not the center."))
+        .with(Item.NOTES, some("**Look twice.** See [the drawing](https://example.org/a)."))
+        .with(Item.CAUTIONS, id.equals("bed-color") ? List.of(Caution.LEAD_PAINT) : List.of());
   }
 
   private PositionJudgment position(
@@ -645,8 +641,8 @@ public final class SampleJudgments {
     RuleSet bare = rules();
     List<Area> areas =
         List.of(
-            new Area("cab", text.apply("Cab"), 60_000, OptionalLong.of(50_000), of("cab"), AT),
-            new Area("bed", text.apply("Load bed"), 40_000, OptionalLong.empty(), of("bed"), AT));
+            Area.of("cab", text.apply("Cab"), 60_000, OptionalLong.of(50_000), of("cab")),
+            Area.of("bed", text.apply("Load bed"), 40_000, OptionalLong.empty(), of("bed")));
     RuleSet rules =
         new RuleSet(
             bare.id(),
