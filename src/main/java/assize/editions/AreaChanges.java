@@ -24,6 +24,11 @@ final class AreaChanges {
     boolean weighed =
         before.scale().method() == Scale.Method.AREAS
             || after.scale().method() == Scale.Method.AREAS;
+    List<Property<Area>> properties =
+        List.of(
+            new Property<>("name", false, it -> Property.words().apply(it.name())),
+            new Property<>("points", weighed, it -> Property.points(it.points())),
+            Property.altering(Area.MOST, "most that it loses", Property::points));
     new Differences(changes, Part.AREA)
         .each(
             byId(before),
@@ -31,19 +36,7 @@ final class AreaChanges {
             id -> id,
             Area::name,
             this::items,
-            (of, both) -> {
-              of.words("name", false, both.before().name(), both.after().name());
-              of.check(
-                  "points",
-                  weighed,
-                  StandardChanges.points(both.before().points()),
-                  StandardChanges.points(both.after().points()));
-              of.check(
-                  "most that it loses",
-                  true,
-                  StandardChanges.points(both.before().most()),
-                  StandardChanges.points(both.after().most()));
-            });
+            (of, both) -> Property.compare(properties, of, both.before(), both.after()));
   }
 
   private Set<String> items(String area) {

@@ -12,7 +12,7 @@ import java.util.Set;
  * @param what which of its properties changed; empty where all of it was added or taken out
  * @param before empty where the older edition says nothing of it
  * @param after empty where the newer edition says nothing of it
- * @param alters whether it can alter a verdict, points or an award; else only the wording changed
+ * @param effect what it can alter
  * @param items the items that it bears on, in the order of the newer edition
  */
 public record Change(
@@ -23,11 +23,16 @@ public record Change(
     String what,
     Optional<Value> before,
     Optional<Value> after,
-    boolean alters,
+    Effect effect,
     Set<String> items) {
   public Change {
     // not copied: thousands of changes bear on the same items
     items = Collections.unmodifiableSet(items);
+  }
+
+  /** Says whether it can alter a verdict, points or an award; if not, only the wording changed. */
+  public boolean alters() {
+    return effect != Effect.NONE;
   }
 
   /** What became of it. */

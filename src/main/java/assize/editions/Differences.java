@@ -14,17 +14,28 @@ import java.util.function.Supplier;
 final class Differences {
   private final List<Change> changes;
   private final Part part;
+  private final Effect effect;
   private final boolean ordered;
 
   Differences(List<Change> changes, Part part) {
-    this(changes, part, true);
+    this(changes, part, Effect.ANY);
   }
 
-  /** Begins; {@code ordered} says whether another order is a change. */
-  Differences(List<Change> changes, Part part, boolean ordered) {
+  /** Begins; {@code effect} says what those changes have that alter anything. */
+  Differences(List<Change> changes, Part part, Effect effect) {
+    this(changes, part, effect, true);
+  }
+
+  private Differences(List<Change> changes, Part part, Effect effect, boolean ordered) {
     this.changes = changes;
     this.part = part;
+    this.effect = effect;
     this.ordered = ordered;
+  }
+
+  /** Returns the same for things of which another order is no change. */
+  Differences unordered() {
+    return new Differences(changes, part, effect, false);
   }
 
   /** A named thing that both editions have. */
@@ -65,7 +76,7 @@ final class Differences {
               what,
               before.map(it -> it),
               after.map(it -> it),
-              alters,
+              alters ? effect : Effect.NONE,
               items.get()));
     }
 

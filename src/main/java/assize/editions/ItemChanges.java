@@ -18,6 +18,17 @@ import java.util.stream.Collectors;
 
 /** What changed of the items. */
 final class ItemChanges {
+  private static final List<Property<Item>> PROPERTIES =
+      List.of(
+          Property.wording(Item.TITLE, "title"),
+          Property.altering(Item.POINTS, "points", Property::points),
+          Property.altering(
+              Item.SCOPE, "for which vehicles", it -> Optional.of(new Value.Where(it))),
+          Property.note(Item.LOOK, "what to look at"),
+          Property.note(Item.NOTES, "notes"),
+          Property.wording(Item.CAUTIONS, "cautions", ItemChanges::cautions),
+          Property.altering(Item.CAUSE, "cause", it -> it.map(Value.Words::new)));
+
   private final RuleSet after;
   private final Map<String, Area> areasBefore;
   private final Map<String, Area> areasAfter;
@@ -37,7 +48,7 @@ final class ItemChanges {
   }
 
   void into(List<Change> changes) {
-    Differences differences = new Differences(changes, Part.ITEM, false);
+    Differences differences = new Differences(changes, Part.ITEM).unordered();
     differences.each(
         itemsBefore,
         byId(after),
@@ -83,18 +94,7 @@ final class ItemChanges {
           Optional.of(new Value.Words(area(areasBefore, old.area()))),
           Optional.of(new Value.Words(area(areasAfter, now.area()))));
     }
-    of.words("title", false, old.title(), now.title());
-    of.check(
-        "points", true, StandardChanges.points(old.points()), StandardChanges.points(now.points()));
-    of.check(
-        "for which vehicles",
-        true,
-        Optional.of(new Value.Where(old.scope())),
-        Optional.of(new Value.Where(now.scope())));
-    of.words("what to look at", false, old.look(), now.look());
-    of.words("notes", false, old.notes(), now.notes());
-    of.words("cautions", false, cautions(old), cautions(now));
-    of.words("cause", true, old.cause(), now.cause());
+    Property.compare(PROPERTIES, of, old, now);
     choices(of, old, now);
     aspects(of, old, now);
   }
@@ -103,11 +103,12 @@ final class ItemChanges {
     return Optional.ofNullable(areas.get(id)).map(Area::name).orElse(id);
   }
 
-  private static Optional<String> cautions(Item item) {
-    return item.cautions().isEmpty()
+  private static Optional<Value> cautions(List<Caution> cautions) {
+    return cautions.isEmpty()
         ? Optional.empty()
         : Optional.of(
-            item.cautions().stream().map(Caution::word).collect(Collectors.joining(", ")));
+            new Value.Words(
+                cautions.stream().map(Caution::word).collect(Collectors.joining(", "))));
   }
 
   private static void choices(Differences.Of of, Item old, Item now) {
@@ -138,7 +139,7 @@ final class ItemChanges {
               "points of the " + aspect.spoken(),
               true,
               Optional.ofNullable(other).map(it -> new Value.Points(it.possible())),
-              StandardChanges.points(rule.possible()));
+              Property.points(rule.possible()));
           ClaimChanges.into(
               of, old, now, aspect, other == null ? List.of() : other.claims(), rule.claims());
         });
@@ -148,7 +149,7 @@ final class ItemChanges {
             of.check(
                 "points of the " + aspect.spoken(),
                 true,
-                StandardChanges.points(rule.possible()),
+                Property.points(rule.possible()),
                 Optional.empty());
             ClaimChanges.into(of, old, now, aspect, rule.claims(), List.of());
           }

@@ -4,10 +4,21 @@ import assize.evidence.Source;
 import assize.ruleset.RuleSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 
 /** What changed of the sources. */
 final class SourceChanges {
+  private static final List<Property<Source>> PROPERTIES =
+      List.of(
+          Property.wording(Source.TITLE, "title"),
+          Property.wording(Source.KIND, "kind", it -> Optional.of(new Value.Words(it.word()))),
+          Property.altering(Source.GRADE, "grade", it -> Optional.of(new Value.Words(it.name()))),
+          Property.wording(Source.DATE, "date", it -> it.map(date -> new Value.Words(date.text()))),
+          Property.note(Source.HELD_BY, "held by"),
+          Property.altering(Source.COPIES, "copies", SourceChanges::copies),
+          Property.note(Source.NOTES, "notes"));
+
   private final RuleSet before;
   private final RuleSet after;
   private final Bearing bearing;
@@ -26,22 +37,12 @@ final class SourceChanges {
             id -> id,
             Source::title,
             bearing::source,
-            (of, both) -> source(of, both.before(), both.after()));
+            (of, both) -> Property.compare(PROPERTIES, of, both.before(), both.after()));
   }
 
-  private static void source(Differences.Of of, Source before, Source after) {
-    of.words("title", false, before.title(), after.title());
-    of.words("kind", false, before.kind().word(), after.kind().word());
-    of.words("grade", true, before.grade().name(), after.grade().name());
-    of.words("date", false, before.date().map(it -> it.text()), after.date().map(it -> it.text()));
-    of.words("held by", false, before.heldBy(), after.heldBy());
-    of.words("copies", true, copies(before), copies(after));
-    of.words("notes", false, before.notes(), after.notes());
-  }
-
-  private static Optional<String> copies(Source source) {
-    return source.copies().isEmpty()
+  private static Optional<Value> copies(Set<String> copies) {
+    return copies.isEmpty()
         ? Optional.empty()
-        : Optional.of(source.copies().stream().sorted().collect(Collectors.joining(", ")));
+        : Optional.of(new Value.Words(copies.stream().sorted().collect(Collectors.joining(", "))));
   }
 }

@@ -5,20 +5,36 @@ import assize.evidence.Grade;
 import assize.ruleset.Award;
 import assize.ruleset.RuleSet;
 import assize.ruleset.Scale;
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalLong;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import org.apache.commons.numbers.fraction.BigFraction;
 
 /** What changed of the standard as a whole: its title page, its scoring, its awards. */
 final class StandardChanges {
-  static final String NOT_SHOWN = "credit of what is not shown";
-  static final String KEEPS = "what a departure keeps for the reason";
+  private static final List<Property<Scale>> SCORE =
+      List.of(
+          Property.altering(Scale.METHOD, "method", it -> Optional.of(new Value.Words(it.word()))),
+          Property.altering(Scale.OUT_OF, "full score", Property::points));
+  private static final Property<Scale> NOT_SHOWN =
+      Property.altering(Scale.NOT_SHOWN, "credit of what is not shown", Property::share);
+  private static final Property<Scale> SETTLED_AT =
+      Property.altering(
+          Scale.SETTLED_AT, "belief that settles a matter", it -> Property.points((long) it));
+  private static final Property<Scale> TOO_EARLY =
+      Property.altering(Scale.TOO_EARLY, "credit of a part made too early", Property::share);
+
+  private static final List<Property<Award>> AWARD =
+      List.of(
+          Property.wording(Award.NAME, "name"),
+          Property.altering(Award.POINTS, "from points", Property::points),
+          Property.altering(
+              Award.NO_AREA_UNDER, "least share of every area", it -> it.map(Value.Share::new)),
+          Property.altering(Award.NO_ITEM_OVER, "most that one item may lose", Property::points));
 
   private final RuleSet before;
   private final RuleSet after;
@@ -49,7 +65,7 @@ final class StandardChanges {
             id -> id,
             Award::name,
             id -> Set.of(),
-            (of, both) -> award(of, both.before(), both.after()));
+            (of, both) -> Property.compare(AWARD, of, both.before(), both.after()));
   }
 
   private static Optional<String> accepted(RuleSet rules) {
@@ -72,70 +88,37 @@ final class StandardChanges {
     return byId;
   }
 
-  private static void award(Differences.Of of, Award before, Award after) {
-    of.words("name", false, before.name(), after.name());
-    of.check("from points", true, points(before.points()), points(after.points()));
-    of.check(
-        "least share of every area",
-        true,
-        before.noAreaUnder().map(Value.Share::new),
-        after.noAreaUnder().map(Value.Share::new));
-    of.check(
-        "most that one item may lose",
-        true,
-        points(before.noItemOver()),
-        points(after.noItemOver()));
-  }
-
   private void scale(List<Change> changes) {
     Differences differences = new Differences(changes, Part.SCORING);
     Scale old = before.scale();
     Scale now = after.scale();
-    Differences.Of score = differences.of("", "Scoring", Set.of());
-    score.words("method", true, old.method().word(), now.method().word());
-    score.check("full score", true, points(old.outOf()), points(now.outOf()));
-    differences
-        .of("", "Scoring", bearing.all())
-        .check(NOT_SHOWN, true, share(old.notShown()), share(now.notShown()));
-    differences
-        .of("", "Scoring", bearing.weighed())
-        .check(
-            "belief that settles a matter", true, points(old.settledAt()), points(now.settledAt()));
-    for (Grade grade : Arrays.asList(Grade.values())) {
-      differences
-          .of("", "Scoring", bearing.grade(grade))
-          .check("weight of grade " + grade, true, weight(old, grade), weight(now, grade));
+    Property.compare(SCORE, of(differences, Set.of()), old, now);
+    NOT_SHOWN.compare(
+        of(new Differences(changes, Part.SCORING, Effect.NOT_ASSESSED), bearing.all()), old, now);
+    SETTLED_AT.compare(of(differences, bearing.weighed()), old, now);
+    for (Grade grade : Grade.values()) {
+      Property.<Scale, Map<Grade, Integer>>altering(
+              Scale.GRADES, "weight of grade " + grade, it -> weight(it, grade))
+          .compare(of(differences, bearing.grade(grade)), old, now);
     }
-    differences
-        .of("", "Scoring", bearing.graded(Aspect.DATE_CODE))
-        .check(
-            "credit of a part made too early", true, share(old.tooEarly()), share(now.tooEarly()));
+    TOO_EARLY.compare(of(differences, bearing.graded(Aspect.DATE_CODE)), old, now);
+    Differences departures = new Differences(changes, Part.SCORING, Effect.DEPARTURES);
     Set<String> reasons = new TreeSet<>(old.allow().keySet());
     reasons.addAll(now.allow().keySet());
     for (String reason : reasons) {
-      differences
-          .of("", "Scoring", bearing.all())
-          .check(
-              KEEPS + " “" + reason + "”",
-              true,
-              Optional.ofNullable(old.allow().get(reason)).map(Value.Share::new),
-              Optional.ofNullable(now.allow().get(reason)).map(Value.Share::new));
+      Property.<Scale, Map<String, BigFraction>>altering(
+              Scale.ALLOW,
+              "what a departure keeps for the reason “" + reason + "”",
+              it -> Optional.ofNullable(it.get(reason)).map(Value.Share::new))
+          .compare(of(departures, bearing.all()), old, now);
     }
   }
 
-  private static Optional<Value> weight(Scale scale, Grade grade) {
-    return Optional.ofNullable(scale.grades().get(grade)).map(it -> new Value.Points(it));
+  private static Differences.Of of(Differences differences, Set<String> items) {
+    return differences.of("", "Scoring", items);
   }
 
-  static Optional<Value> points(long thousandths) {
-    return Optional.of(new Value.Points(thousandths));
-  }
-
-  static Optional<Value> points(OptionalLong thousandths) {
-    return thousandths.isPresent() ? points(thousandths.getAsLong()) : Optional.empty();
-  }
-
-  private static Optional<Value> share(org.apache.commons.numbers.fraction.BigFraction share) {
-    return Optional.of(new Value.Share(share));
+  private static Optional<Value> weight(Map<Grade, Integer> grades, Grade grade) {
+    return Optional.ofNullable(grades.get(grade)).map(it -> new Value.Points(it));
   }
 }

@@ -17,6 +17,20 @@ import java.util.stream.Collectors;
 
 /** What changed of models, works, markets, equipment and number tables. */
 final class VehicleChanges {
+  private static final List<Property<Model>> MODEL =
+      List.of(
+          Property.wording(Model.NAME, "name"),
+          Property.altering(Model.BUILT, "production", it -> Optional.of(new Value.Days(it))));
+
+  private static final List<Property<Series>> SERIES =
+      List.of(
+          new Property<>("models", true, it -> models(it).map(Value.Words::new)),
+          Property.altering(Series.PLANT, "works", it -> it.map(Value.Words::new)),
+          new Property<>("numbers", true, it -> Optional.of(new Value.Words(entries(it)))),
+          Property.altering(
+              Series.LAST, "last number", it -> it.map(last -> new Value.Words(entry(last)))),
+          new Property<>("set aside", true, it -> reserved(it).map(Value.Words::new)));
+
   private final RuleSet before;
   private final RuleSet after;
   private final Bearing bearing;
@@ -28,21 +42,14 @@ final class VehicleChanges {
   }
 
   void into(List<Change> changes) {
-    new Differences(changes, Part.MODEL)
+    new Differences(changes, Part.MODEL, Effect.BUILD_DATES)
         .each(
             before.models(),
             after.models(),
             id -> id,
             Model::name,
             id -> bearing.all(),
-            (of, both) -> {
-              of.words("name", false, both.before().name(), both.after().name());
-              of.check(
-                  "production",
-                  true,
-                  Optional.of(new Value.Days(both.before().built())),
-                  Optional.of(new Value.Days(both.after().built())));
-            });
+            (of, both) -> Property.compare(MODEL, of, both.before(), both.after()));
     named(changes, Part.PLANT, before.plants(), after.plants(), new VehicleAttribute.OfPlant());
     named(changes, Part.MARKET, before.markets(), after.markets(), new VehicleAttribute.OfMarket());
     new Differences(changes, Part.EQUIPMENT)
@@ -53,7 +60,7 @@ final class VehicleChanges {
             name -> name,
             id -> bearing.asking(new VehicleAttribute.OfEquipment(id)),
             (of, both) -> of.words("name", false, both.before(), both.after()));
-    new Differences(changes, Part.NUMBERS)
+    new Differences(changes, Part.NUMBERS, Effect.BUILD_DATES)
         .each(
             before.numbers(),
             after.numbers(),
@@ -110,15 +117,10 @@ final class VehicleChanges {
 
   private static void series(Differences.Of of, Series before, Series after) {
     String head = "series " + name(after) + ": ";
-    of.words(head + "models", true, models(before), models(after));
-    of.words(head + "works", true, before.plant(), after.plant());
-    of.words(head + "numbers", true, entries(before), entries(after));
-    of.words(
-        head + "last number",
-        true,
-        before.last().map(VehicleChanges::entry),
-        after.last().map(VehicleChanges::entry));
-    of.words(head + "set aside", true, reserved(before), reserved(after));
+    for (Property<Series> one : SERIES) {
+      of.check(
+          head + one.what(), one.alters(), one.value().apply(before), one.value().apply(after));
+    }
   }
 
   private static String name(Series series) {

@@ -99,27 +99,11 @@ public record VehicleDifference(Judgment before, Judgment after, List<ItemDiffer
 
     /** Says whether a change that bears on every item can have made this one fare differently. */
     private boolean counts(Change change, List<ItemJudgment> both) {
-      return switch (change.part()) {
-        case SCORING ->
-            change.what().equals(StandardChanges.NOT_SHOWN)
-                ? both.stream().anyMatch(Causes::isNotShown)
-                : !change.what().startsWith(StandardChanges.KEEPS)
-                    || both.stream().anyMatch(this::isDeparture);
-        case MODEL, NUMBERS -> !before.build().days().equals(after.build().days());
-        case STANDARD,
-            AWARD,
-            PLANT,
-            MARKET,
-            EQUIPMENT,
-            SOURCE,
-            COLOR,
-            FINISH,
-            MATERIAL,
-            ORIGIN,
-            CONDITION,
-            AREA,
-            ITEM ->
-            true;
+      return switch (change.effect()) {
+        case NOT_ASSESSED -> both.stream().anyMatch(Causes::isNotShown);
+        case DEPARTURES -> both.stream().anyMatch(this::isDeparture);
+        case BUILD_DATES -> !before.build().days().equals(after.build().days());
+        case NONE, ANY -> true;
       };
     }
 

@@ -15,6 +15,19 @@ import org.apache.commons.numbers.fraction.BigFraction;
 
 /** What changed of colors, finishes, materials, origins and conditions. */
 final class WordChanges {
+  private static final List<Property<ColorChip>> COLOR =
+      List.of(
+          Property.wording(ColorChip.NAME, "name"),
+          Property.altering(
+              ColorChip.LAB, "figures", it -> it.map(lab -> new Value.Words(lab(lab)))),
+          Property.altering(
+              ColorChip.TOLERANCE, "tolerance", it -> Optional.of(new Value.Words(plain(it)))));
+
+  private static final List<Property<Finish>> FINISH =
+      List.of(
+          Property.wording(Finish.NAME, "name"),
+          Property.altering(Finish.KIND_OF, "kind of", it -> it.map(Value.Words::new)));
+
   private final RuleSet before;
   private final RuleSet after;
   private final Bearing bearing;
@@ -33,15 +46,7 @@ final class WordChanges {
             id -> id,
             ColorChip::name,
             bearing::color,
-            (of, both) -> {
-              of.words("name", false, both.before().name(), both.after().name());
-              of.words("figures", true, lab(both.before()), lab(both.after()));
-              of.words(
-                  "tolerance",
-                  true,
-                  plain(both.before().tolerance()),
-                  plain(both.after().tolerance()));
-            });
+            (of, both) -> Property.compare(COLOR, of, both.before(), both.after()));
     new Differences(changes, Part.FINISH)
         .each(
             before.finishes(),
@@ -49,10 +54,7 @@ final class WordChanges {
             id -> id,
             Finish::name,
             bearing::finish,
-            (of, both) -> {
-              of.words("name", false, both.before().name(), both.after().name());
-              of.words("kind of", true, both.before().kindOf(), both.after().kindOf());
-            });
+            (of, both) -> Property.compare(FINISH, of, both.before(), both.after()));
     new Differences(changes, Part.MATERIAL)
         .each(
             before.materials(),
@@ -101,10 +103,6 @@ final class WordChanges {
     credits.forEach(
         (key, credit) -> named.put(word.apply(key), new Credit(word.apply(key), credit)));
     return named;
-  }
-
-  private static Optional<String> lab(ColorChip color) {
-    return color.lab().map(WordChanges::lab);
   }
 
   private static String lab(Lab lab) {
