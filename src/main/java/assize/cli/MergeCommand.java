@@ -54,8 +54,7 @@ final class MergeCommand implements Callable<Integer> {
   @Option(
       names = "--take",
       paramLabel = "ITEM.ASPECT[=FILE]",
-      description =
-          "Use the other file's value; =FILE says whose, where several differ.")
+      description = "Use the other file's value; =FILE says whose, where several differ.")
   private List<String> take = List.of();
 
   @Option(

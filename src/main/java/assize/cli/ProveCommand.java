@@ -1,7 +1,6 @@
 package assize.cli;
 
 import assize.record.VehicleRecord;
-import assize.text.Json;
 import assize.report.text.Visible;
 import assize.ruleset.NumberTable;
 import assize.ruleset.RuleSet;
@@ -10,6 +9,7 @@ import assize.share.Key;
 import assize.share.Mask;
 import assize.share.Masking;
 import assize.share.Secret;
+import assize.text.Json;
 import assize.text.Parsed;
 import java.nio.file.Path;
 import java.time.LocalDate;

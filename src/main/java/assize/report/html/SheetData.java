@@ -59,7 +59,9 @@ final class SheetData {
 
   private static Object name(SheetView.RecordName name) {
     return name.below().isEmpty()
-        ? name.bounds().stream().map(it -> List.of(new BigDecimal(it.least()), new BigDecimal(it.most()))).toList()
+        ? name.bounds().stream()
+            .map(it -> List.of(new BigDecimal(it.least()), new BigDecimal(it.most())))
+            .toList()
         : names(name.below());
   }
 
