@@ -32,7 +32,7 @@ final class AreaReader {
   /** Collects the names of all items first, since one may refer to another. */
   void nameItems() {
     Map<String, Span> seen = new HashMap<>();
-    for (Node.Entry area : sections.all("areas")) {
+    for (Node.Entry area : sections.all(RuleSet.AREAS)) {
       Optional<Node.Entry> items =
           area.value() instanceof Node.Mapping mapping
               ? mapping.entries().stream()
@@ -69,7 +69,7 @@ final class AreaReader {
 
   List<Area> areas() {
     List<Area> areas = new ArrayList<>();
-    for (Node.Entry entry : sections.all("areas")) {
+    for (Node.Entry entry : sections.all(RuleSet.AREAS)) {
       Definition definition = new Definition(entry.name(), names, values);
       List<Node.Entry> items = itemsByArea.getOrDefault(entry.name(), List.of());
       Type.group(Area.TABLE)

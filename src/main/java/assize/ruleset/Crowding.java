@@ -5,6 +5,7 @@ import assize.diagnostic.Code;
 import assize.evidence.Claim;
 import assize.evidence.Scope;
 import assize.ruleset.NumberTable.Series;
+import assize.schema.Field;
 import assize.text.Span;
 import assize.yaml.Node;
 import assize.yaml.Problems;
@@ -37,7 +38,7 @@ final class Crowding {
   /** What stands in a section, as messages call it, and the most of it. */
   private record Section(String things, int most) {}
 
-  private static final Map<String, Section> SECTIONS = sections();
+  private static final Map<Field<?, ?>, Section> SECTIONS = sections();
 
   private final RuleSet rules;
   private final Problems problems;
@@ -47,26 +48,26 @@ final class Crowding {
     this.problems = problems;
   }
 
-  private static Map<String, Section> sections() {
-    Map<String, Section> all = new LinkedHashMap<>();
-    all.put("awards", new Section("awards", 100));
-    all.put("models", new Section("models", 100));
-    all.put("plants", new Section("plants", 100));
-    all.put("markets", new Section("markets", 100));
-    all.put("equipment", new Section("pieces of equipment", 500));
-    all.put("numbers", new Section("number tables", 100));
-    all.put("sources", new Section("sources", 500));
-    all.put("colors", new Section("colors", 1000));
-    all.put("finishes", new Section("finishes", 1000));
-    all.put("materials", new Section("materials", 1000));
-    all.put("areas", new Section("areas", 200));
+  private static Map<Field<?, ?>, Section> sections() {
+    Map<Field<?, ?>, Section> all = new LinkedHashMap<>();
+    all.put(RuleSet.AWARDS, new Section("awards", 100));
+    all.put(RuleSet.MODELS, new Section("models", 100));
+    all.put(RuleSet.PLANTS, new Section("plants", 100));
+    all.put(RuleSet.MARKETS, new Section("markets", 100));
+    all.put(RuleSet.EQUIPMENT, new Section("pieces of equipment", 500));
+    all.put(RuleSet.NUMBERS, new Section("number tables", 100));
+    all.put(RuleSet.SOURCES, new Section("sources", 500));
+    all.put(RuleSet.COLORS, new Section("colors", 1000));
+    all.put(RuleSet.FINISHES, new Section("finishes", 1000));
+    all.put(RuleSet.MATERIALS, new Section("materials", 1000));
+    all.put(RuleSet.AREAS, new Section("areas", 200));
     return all;
   }
 
   /** Says whether no section has too much to be read at all. */
   static boolean isFree(Sections sections, Problems problems) {
     boolean free = true;
-    for (Map.Entry<String, Section> one : SECTIONS.entrySet()) {
+    for (Map.Entry<Field<?, ?>, Section> one : SECTIONS.entrySet()) {
       List<Node.Entry> entries = sections.all(one.getKey());
       Section section = one.getValue();
       if (entries.size() > section.most()) {

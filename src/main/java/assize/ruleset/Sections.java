@@ -2,7 +2,10 @@ package assize.ruleset;
 
 import assize.diagnostic.Code;
 import assize.diagnostic.Diagnostic;
+import assize.schema.Field;
 import assize.schema.Fields;
+import assize.schema.Key;
+import assize.schema.Value;
 import assize.schema.Values;
 import assize.text.Span;
 import assize.yaml.Node;
@@ -41,15 +44,17 @@ final class Sections {
       return;
     }
     Fields fields = values.fields(mapping.get(), RuleSetShapes.FILE, start);
-    for (String name : RuleSetShapes.HEAD.names()) {
-      fields.get(name).ifPresent(it -> once(single, it, "\"" + name + "\" is said twice"));
+    for (Key key : RuleSet.TABLE.block().keys()) {
+      Optional<Node.Entry> entry = fields.get(key);
+      if (key.value() instanceof Value.Scalar) {
+        entry.ifPresent(it -> once(single, it, "\"" + key.name() + "\" is said twice"));
+      } else {
+        entry.ifPresent(it -> join(key.name(), it));
+      }
     }
-    for (String name : RuleSetShapes.JOINED.names()) {
-      fields.get(name).ifPresent(it -> join(name, it));
-    }
-    Optional<Node.Entry> area = fields.get("area");
+    Optional<Node.Entry> area = fields.get(RuleSetShapes.AREA);
     Optional<Node.Entry> itemsOfArea = fields.get(Area.LISTED);
-    fields.get("accepted").ifPresent(accepted::add);
+    fields.get(AcceptedShape.KEY).ifPresent(accepted::add);
     if (itemsOfArea.isPresent() && area.isEmpty()) {
       values
           .problems()
@@ -96,14 +101,20 @@ final class Sections {
         .with(first, "first written here");
   }
 
-  /** Returns what stands under a name of the head. */
-  Optional<Node.Entry> one(String name) {
-    return Optional.ofNullable(single.get(name));
+  /** Returns everything that is listed in a section, in the order of the files. */
+  List<Node.Entry> all(Field<?, ?> section) {
+    return all(section.name());
   }
 
-  /** Returns everything that is listed under a name, in the order of the files. */
-  List<Node.Entry> all(String name) {
+  private List<Node.Entry> all(String name) {
     return List.copyOf(joined.getOrDefault(name, Map.of()).values());
+  }
+
+  /** Returns what the head says and every section, as if it stood in one file. */
+  Node.Mapping joined(Span start) {
+    List<Node.Entry> all = new ArrayList<>(single.values());
+    firstOf.keySet().forEach(name -> group(name).ifPresent(all::add));
+    return new Node.Mapping(all, start);
   }
 
   /** Returns what stands under a name as one group, if it is there. */

@@ -1,43 +1,18 @@
 package assize.judge;
 
 import assize.ruleset.Area;
-import assize.ruleset.Defined;
 import assize.ruleset.RuleSet;
 import assize.ruleset.Scale;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 
 /** Bare rule sets, for tests of arithmetic alone. */
 final class RuleSets {
   private RuleSets() {}
 
   static RuleSet bare(Scale scale, List<Area> areas) {
-    return new RuleSet(
-        "bare",
-        "Bare",
-        "1",
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        scale,
-        List.of(),
-        Map.of(),
-        Map.of(),
-        Map.of(),
-        Map.of(),
-        Map.of(),
-        Map.of(),
-        Map.of(),
-        Map.of(),
-        Map.of(),
-        Map.of(),
-        Map.of(),
-        areas,
-        List.of(),
-        List.of(),
-        Defined.NOWHERE);
+    return RuleSet.of("bare", "Bare", "1")
+        .with(RuleSet.SCALE, scale)
+        .with(RuleSet.AREAS, List.copyOf(areas));
   }
 
   static Area area(String id, long points, java.util.OptionalLong most) {

@@ -45,7 +45,6 @@ import assize.ruleset.Area;
 import assize.ruleset.AspectRule;
 import assize.ruleset.Award;
 import assize.ruleset.Caution;
-import assize.ruleset.Defined;
 import assize.ruleset.Item;
 import assize.ruleset.Model;
 import assize.ruleset.RuleSet;
@@ -167,38 +166,36 @@ public final class SampleJudgments {
     Map<String, Finish> finishes = new LinkedHashMap<>();
     finishes.put("nickel", Finish.of("nickel", text.apply("nickel plate")));
     finishes.put("chrome", Finish.of("chrome", text.apply("chromium plate")));
-    return new RuleSet(
-        "tarrowby-type-x",
-        text.apply("Tarrowby Type X light truck"),
-        "3",
-        Optional.of(date("2026-03-01")),
-        some("Tarrowby Motor Company"),
-        some("What it looked like when it left the works."),
-        some("Third edition."),
-        Scale.usual()
-            .with(Scale.METHOD, method)
-            .with(Scale.ALLOW, Map.of("safety", BigFraction.ONE)),
-        List.of(
-            Award.of("fresh", text.apply("Works Fresh"), 94_000)
-                .with(Award.NO_AREA_UNDER, Optional.of(BigFraction.of(88, 100)))
-                .with(Award.NO_ITEM_OVER, OptionalLong.of(4_000)),
-            Award.of("first", text.apply("First award"), 80_000),
-            Award.of("second", text.apply("Second award"), 60_000)),
-        Map.of("X1", Model.of("X1", text.apply("X1 dropside"), days("1932-03-01", "1936-08-31"))),
-        Map.of(),
-        Map.of("home", text.apply("Home market")),
-        Map.of("heater", text.apply("Cab heater")),
-        Map.of(),
-        sources,
-        colors,
-        finishes,
-        Map.of(),
-        Map.of(),
-        Map.of(),
-        List.of(),
-        List.of(new Fingerprint(text.apply("rules.yaml"), "0f".repeat(32), 2_048)),
-        List.of(),
-        Defined.NOWHERE);
+    return RuleSet.of("tarrowby-type-x", text.apply("Tarrowby Type X light truck"), "3")
+        .with(RuleSet.ISSUED, Optional.of(date("2026-03-01")))
+        .with(RuleSet.MAKER, some("Tarrowby Motor Company"))
+        .with(RuleSet.PURPOSE, some("What it looked like when it left the works."))
+        .with(RuleSet.NOTES, some("Third edition."))
+        .with(
+            RuleSet.SCALE,
+            Scale.usual()
+                .with(Scale.METHOD, method)
+                .with(Scale.ALLOW, Map.of("safety", BigFraction.ONE)))
+        .with(
+            RuleSet.AWARDS,
+            List.of(
+                Award.of("fresh", text.apply("Works Fresh"), 94_000)
+                    .with(Award.NO_AREA_UNDER, Optional.of(BigFraction.of(88, 100)))
+                    .with(Award.NO_ITEM_OVER, OptionalLong.of(4_000)),
+                Award.of("first", text.apply("First award"), 80_000),
+                Award.of("second", text.apply("Second award"), 60_000)))
+        .with(
+            RuleSet.MODELS,
+            Map.of(
+                "X1", Model.of("X1", text.apply("X1 dropside"), days("1932-03-01", "1936-08-31"))))
+        .with(RuleSet.MARKETS, Map.of("home", text.apply("Home market")))
+        .with(RuleSet.EQUIPMENT, Map.of("heater", text.apply("Cab heater")))
+        .with(RuleSet.SOURCES, sources)
+        .with(RuleSet.COLORS, colors)
+        .with(RuleSet.FINISHES, finishes)
+        .with(
+            RuleSet.FILES,
+            List.of(new Fingerprint(text.apply("rules.yaml"), "0f".repeat(32), 2_048)));
   }
 
   private Item item(String id, String title, Aspect aspect, long points, Claim... claims) {
@@ -643,32 +640,7 @@ public final class SampleJudgments {
         List.of(
             Area.of("cab", text.apply("Cab"), 60_000, OptionalLong.of(50_000), of("cab")),
             Area.of("bed", text.apply("Load bed"), 40_000, OptionalLong.empty(), of("bed")));
-    RuleSet rules =
-        new RuleSet(
-            bare.id(),
-            bare.name(),
-            bare.edition(),
-            bare.issued(),
-            bare.maker(),
-            bare.purpose(),
-            bare.notes(),
-            bare.scale(),
-            bare.awards(),
-            bare.models(),
-            bare.plants(),
-            bare.markets(),
-            bare.equipment(),
-            bare.numbers(),
-            bare.sources(),
-            bare.colors(),
-            bare.finishes(),
-            bare.materials(),
-            bare.origins(),
-            bare.conditions(),
-            areas,
-            bare.files(),
-            bare.accepted(),
-            bare.defined());
+    RuleSet rules = bare.with(RuleSet.AREAS, areas);
     List<Stretch> stretches = new ArrayList<>();
     for (int i = 0; i < days.size(); i++) {
       ScoreRange score =
