@@ -71,13 +71,14 @@ public final class AcceptedReader {
             mapping,
             AcceptedShape.ACCEPTED,
             mapping.entries().isEmpty() ? mapping.at() : mapping.entries().get(0).key().at());
-    Optional<Node.Scalar> word = fields.get("doubt").flatMap(it -> values.scalar(it, "a doubt"));
+    Optional<Node.Scalar> word =
+        fields.get(AcceptedShape.DOUBT).flatMap(it -> values.scalar(it, "a doubt"));
     Optional<Code> doubt = word.flatMap(this::doubt);
     List<String> of = new ArrayList<>();
-    for (Node.Entry one : values.oneOrMore(fields.get("of"))) {
+    for (Node.Entry one : values.oneOrMore(fields.get(AcceptedShape.OF))) {
       values.scalar(one, "the name of what the doubt is about").ifPresent(it -> name(it, of));
     }
-    Optional<String> because = values.name(fields.get("because"));
+    Optional<String> because = values.name(fields.get(AcceptedShape.BECAUSE));
     fields.done();
     return doubt.flatMap(
         code -> because.map(why -> new Accepted(code, of, why, word.orElseThrow().at())));

@@ -35,16 +35,17 @@ public final class AcceptedShape {
           .map(Code::id)
           .toList();
 
-  public static final Block ACCEPTED =
-      Block.of(
-          "an accepted doubt",
-          need("doubt", Value.word(DOUBTS), "The doubt: the name in brackets in its message."),
-          may(
-              "of",
-              oneOrMore(Form.name()),
-              "What it is about: the item, the source, the table or the word that its message"
-                  + " names; without it, whatever it is about."),
-          need("because", Form.visible(), "Why it may stand."));
+  static final Key DOUBT =
+      need("doubt", Value.word(DOUBTS), "The doubt: the name in brackets in its message.");
+  static final Key OF =
+      may(
+          "of",
+          oneOrMore(Form.name()),
+          "What it is about: the item, the source, the table or the word that its message"
+              + " names; without it, whatever it is about.");
+  static final Key BECAUSE = need("because", Form.visible(), "Why it may stand.");
+
+  static final Block ACCEPTED = Block.of("an accepted doubt", DOUBT, OF, BECAUSE);
 
   public static final Key KEY =
       may(
