@@ -59,10 +59,6 @@ public final class NumberTable extends Facts {
     return get(SERIES);
   }
 
-  private static Type<Reading, DaySpan> built(String... examples) {
-    return Type.parsed(Form.date(examples), Code.BAD_DATE, "a date", Dates::sureSpan);
-  }
-
   /** A number, and the days on which it may have been given out. */
   public static final class Entry extends Facts {
     private static final Value WHOLE = Form.whole("0", "999999999999999");
@@ -74,13 +70,18 @@ public final class NumberTable extends Facts {
             Type.of(WHOLE, (entry, in) -> in.values().whole(entry, A_NUMBER)),
             "The last number of the series.");
     public static final Field<Reading, DaySpan> BUILT =
-        Field.need("built", DaySpan.ALL, NumberTable.built("1936-08-28"), "When it was built.");
+        Field.need("built", DaySpan.ALL, Entry.days("1936-08-28"), "When it was built.");
 
     static final Table<Reading, Entry> TABLE =
         Table.of("a last number", Entry::new, List.of(NUMBER, BUILT));
 
     private Entry(Drawn drawn) {
       super(drawn);
+    }
+
+    /** Days of which the writer is sure. */
+    private static Type<Reading, DaySpan> days(String... examples) {
+      return Type.parsed(Form.date(examples), Code.BAD_DATE, "a date", Dates::sureSpan);
     }
 
     private static Entry of(long number, DaySpan built, Span at) {
@@ -111,7 +112,7 @@ public final class NumberTable extends Facts {
     public static final Field<Reading, String> PURPOSE =
         Field.need("for", "", Type.visible(), "What they were kept for: exhibition vehicles.");
     public static final Field<Reading, Optional<DaySpan>> BUILT =
-        Field.may("built", NumberTable.built("1933-10"), "When they were built, if they were.");
+        Field.may("built", Entry.days("1933-10"), "When they were built, if they were.");
 
     static final Table<Reading, Reserved> TABLE =
         Table.of("a reserved block", Reserved::new, List.of(NUMBERS, PURPOSE, BUILT));
@@ -208,7 +209,7 @@ public final class NumberTable extends Facts {
       List<Entry> first = new ArrayList<>();
       for (Node.Entry one : in.values().entries(entry, "first numbers with their dates,")) {
         Optional<Long> number = in.values().whole(one.key(), A_NUMBER);
-        Optional<DaySpan> built = NumberTable.built().reader().apply(Optional.of(one), in);
+        Optional<DaySpan> built = Entry.days().reader().apply(Optional.of(one), in);
         number.ifPresent(
             it -> built.ifPresent(days -> first.add(Entry.of(it, days, one.key().at()))));
       }
