@@ -1,6 +1,7 @@
 package assize.editions;
 
 import assize.aspect.Aspect;
+import assize.diagnostic.Accepted;
 import assize.evidence.Grade;
 import assize.ruleset.Award;
 import assize.ruleset.RuleSet;
@@ -16,6 +17,18 @@ import org.apache.commons.numbers.fraction.BigFraction;
 
 /** What changed of the standard as a whole: its title page, its scoring, its awards. */
 final class StandardChanges {
+  private static final List<Property<RuleSet>> TITLE =
+      List.of(
+          Property.altering(RuleSet.ID, "name in records", Property.words()),
+          Property.wording(RuleSet.NAME, "name"),
+          Property.wording(RuleSet.EDITION, "edition"),
+          Property.wording(
+              RuleSet.ISSUED, "issued", it -> it.map(date -> new Value.Words(date.text()))),
+          Property.note(RuleSet.MAKER, "maker"),
+          Property.note(RuleSet.PURPOSE, "purpose"),
+          Property.note(RuleSet.NOTES, "notes"),
+          Property.wording(RuleSet.ACCEPTED, "doubts let stand", StandardChanges::accepted));
+
   private static final List<Property<Scale>> SCORE =
       List.of(
           Property.altering(Scale.METHOD, "method", it -> Optional.of(new Value.Words(it.word()))),
@@ -48,15 +61,7 @@ final class StandardChanges {
 
   void into(List<Change> changes) {
     Differences.Of title = new Differences(changes, Part.STANDARD).of("", after.name(), Set.of());
-    title.words("name in records", true, before.id(), after.id());
-    title.words("name", false, before.name(), after.name());
-    title.words("edition", false, before.edition(), after.edition());
-    title.words(
-        "issued", false, before.issued().map(it -> it.text()), after.issued().map(it -> it.text()));
-    title.words("maker", false, before.maker(), after.maker());
-    title.words("purpose", false, before.purpose(), after.purpose());
-    title.words("notes", false, before.notes(), after.notes());
-    title.words("doubts let stand", false, accepted(before), accepted(after));
+    Property.compare(TITLE, title, before, after);
     scale(changes);
     new Differences(changes, Part.AWARD)
         .each(
@@ -68,18 +73,19 @@ final class StandardChanges {
             (of, both) -> Property.compare(AWARD, of, both.before(), both.after()));
   }
 
-  private static Optional<String> accepted(RuleSet rules) {
-    return rules.accepted().isEmpty()
+  private static Optional<Value> accepted(List<Accepted> accepted) {
+    return accepted.isEmpty()
         ? Optional.empty()
         : Optional.of(
-            rules.accepted().stream()
-                .map(
-                    one ->
-                        one.doubt().id()
-                            + (one.of().isEmpty() ? "" : " of " + String.join(", ", one.of()))
-                            + ": "
-                            + one.because())
-                .collect(Collectors.joining("; ")));
+            new Value.Words(
+                accepted.stream()
+                    .map(
+                        one ->
+                            one.doubt().id()
+                                + (one.of().isEmpty() ? "" : " of " + String.join(", ", one.of()))
+                                + ": "
+                                + one.because())
+                    .collect(Collectors.joining("; "))));
   }
 
   private static Map<String, Award> byId(List<Award> awards) {
