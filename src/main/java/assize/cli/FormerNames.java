@@ -21,18 +21,25 @@ final class FormerNames {
   /** Options, with the commands that had them. */
   static final List<Former> OPTIONS =
       List.of(
-          new Former(List.of("judge", "dossier", "results"), "--share", "--redact"),
-          new Former(List.of("judge", "results"), "--without-bad-photos", "--skip-bad-photos"),
-          new Former(List.of("judge", "results"), "--photos inside", "--photos embed"),
-          new Former(List.of("judge", "results"), "--photos beside", "--photos folder"),
-          new Former(List.of("results"), "--leave-out-faulty", "--skip-invalid"),
-          new Former(List.of("results"), "--index-only", "--no-reports"),
-          new Former(List.of("merge"), "--other-vehicle", "--allow-other-vehicle"),
-          new Former(List.of("merge"), "--other-edition", "--allow-other-edition"),
+          Former.of(List.of("judge", "dossier", "results"), "--share", "--redact"),
+          Former.of(List.of("judge", "results"), "--without-bad-photos", "--skip-bad-photos"),
+          Former.of(List.of("judge", "results"), "--photos inside", "--photos embed"),
+          Former.of(List.of("judge", "results"), "--photos beside", "--photos folder"),
+          Former.of(List.of("results"), "--leave-out-faulty", "--skip-invalid"),
+          Former.of(List.of("results"), "--index-only", "--no-reports"),
+          Former.of(List.of("merge"), "--other-vehicle", "--allow-other-vehicle"),
+          Former.of(List.of("merge"), "--other-edition", "--allow-other-edition"),
           new Former(
-              List.of("check"), "--all", "--show-accepted", ", and --all-items with --coverage"),
-          new Former(List.of("compare"), "--for", "--record"),
-          new Former(List.of("handbook"), "--since", "compare", ", and is a command of its own"));
+              List.of("check"),
+              "--all",
+              "--show-accepted",
+              "--all is called --show-accepted now, and --all-items with --coverage"),
+          Former.of(List.of("compare"), "--for", "--record"),
+          new Former(
+              List.of("handbook"),
+              "--since",
+              "compare",
+              "--since is a command of its own now: assize compare OLD NEW"));
 
   private FormerNames() {}
 
@@ -40,15 +47,16 @@ final class FormerNames {
    * An option, or an option with its value.
    *
    * @param commands those that had it
-   * @param more what else there is to say of it
+   * @param now the option of today, or the command
+   * @param answer what is said to somebody who types it
    */
-  record Former(List<String> commands, String name, String now, String more) {
-    Former(List<String> commands, String name, String now) {
-      this(commands, name, now, "");
+  record Former(List<String> commands, String name, String now, String answer) {
+    Former {
+      commands = List.copyOf(commands);
     }
 
-    String answer() {
-      return name + " is called " + now + " now" + more;
+    static Former of(List<String> commands, String name, String now) {
+      return new Former(commands, name, now, name + " is called " + now + " now");
     }
   }
 
