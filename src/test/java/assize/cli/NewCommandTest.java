@@ -77,7 +77,7 @@ class NewCommandTest {
                 + "\n");
     assertThat(text("our-truck.yaml"))
         .contains("\nrecord: our-truck\nrules: club.yaml\nedition: 2\n")
-        .contains("\n  name: \"X1: the dropside\"\n  model: X1\nbuilt: 1934-05\n")
+        .contains("\n  name: 'X1: the dropside'\n  model: X1\nbuilt: 1934-05\n")
         .contains("\nobservations:\n\n  # == Cab ==\n\n  # 1. Horn button (2 points)\n  button:\n")
         .contains(
             "\n    # Expected: nickel plate\n    # Write one of: nickel; other\n    finish:\n");
@@ -102,7 +102,7 @@ class NewCommandTest {
             "Number 7: \"ours\" # or not");
     assertThat(ran.exit()).as(ran.err()).isZero();
     assertThat(text("t.yaml"))
-        .contains("\n  name: \"Number 7: \\\"ours\\\" # or not\"\n")
+        .contains("\n  name: 'Number 7: \"ours\" # or not'\n")
         .contains("\nnumbers:\n  chassis: X-77\n")
         .contains("\nplant: north\nmarket: home\nequipment:\n  heater: no\n  tilt: yes\n")
         .contains("\n  #model:\n")

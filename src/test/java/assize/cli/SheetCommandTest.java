@@ -101,7 +101,7 @@ class SheetCommandTest {
             rules: small.yaml
             edition: "1"
             vehicle:
-              name: "Our Truck: no. 1"
+              name: 'Our Truck: no. 1'
               model: X1
             equipment: {heater: yes}
             """);

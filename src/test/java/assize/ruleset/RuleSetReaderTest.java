@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import assize.aspect.Aspect;
 import assize.aspect.Expectation;
+import assize.aspect.Sizes;
 import assize.aspect.Worded;
 import assize.aspect.YesNo;
 import assize.date.DaySpan;
@@ -155,8 +156,7 @@ class RuleSetReaderTest {
   void aThreadIsNoSize() {
     Item item = item("points: 1\nexpect: {size: [1/4-20 UNC, 1/4 in ± 1/64 in]}");
     assertThat(item.aspects().get(0).claims().get(0).values())
-        .extracting(it -> it.getClass().getSimpleName())
-        .containsExactly("ScrewThread", "Size");
+        .hasExactlyElementsOfTypes(Sizes.ThreadRight.class, Sizes.Right.class);
   }
 
   @Test
