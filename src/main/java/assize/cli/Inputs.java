@@ -37,7 +37,7 @@ final class Inputs {
   private static final int HELD = 32;
 
   private static final Set<Code> UNREADABLE =
-      EnumSet.of(Code.NOT_READABLE, Code.FILE_TOO_LARGE, Code.NOT_UTF8, Code.CONTROL_CHARACTER);
+      EnumSet.of(Code.CANNOT_OPEN_FILE, Code.FILE_TOO_LARGE, Code.NOT_UTF8, Code.CONTROL_CHARACTER);
 
   private final Terminal terminal;
   private final Set<Path> read = Collections.synchronizedSet(new LinkedHashSet<>());
@@ -108,7 +108,7 @@ final class Inputs {
   private void note(Path folder, Optional<List<Fingerprint>> files, List<Diagnostic> diagnostics) {
     files.orElse(List.of()).forEach(file -> read.add(folder.resolve(file.path())));
     diagnostics.stream()
-        .filter(it -> it.code() == Code.NO_SUCH_FILE && it.at().start() < it.at().end())
+        .filter(it -> it.code() == Code.FILE_NOT_FOUND && it.at().start() < it.at().end())
         .forEach(it -> read.add(folder.resolve(it.at().text().replaceAll("[\"']", ""))));
   }
 
@@ -125,7 +125,7 @@ final class Inputs {
 
   private static Diagnostic mistaken(Path path, String message) {
     SourceFile file = new SourceFile(path.toString().replace('\\', '/'), "");
-    return Diagnostic.of(Code.WRONG_SHAPE, file.span(0, 0), message);
+    return Diagnostic.of(Code.WRONG_STRUCTURE, file.span(0, 0), message);
   }
 
   /** Reads a record, and the rule set that it names unless another is given. */

@@ -32,7 +32,7 @@ import java.util.Set;
 /** Reads a record and what friends filled in, all by the record's rule set. */
 final class MergeInputs {
   /** What is wrong with files that a friend's record names, seen from the owner's folder. */
-  private static final Set<Code> OF_FILES = EnumSet.of(Code.PATH_OUTSIDE, Code.NOT_READABLE);
+  private static final Set<Code> OF_FILES = EnumSet.of(Code.PATH_OUTSIDE, Code.CANNOT_OPEN_FILE);
 
   private final Inputs inputs;
   private final Wanted wanted;
@@ -101,7 +101,8 @@ final class MergeInputs {
 
   private Optional<WrittenRecord> theirs(Path file, Path record, Read read) {
     if (isSame(file, record)) {
-      return refuse(file, Code.WRONG_SHAPE, "this is the record itself; name a friend's file here");
+      return refuse(
+          file, Code.WRONG_STRUCTURE, "this is the record itself; name a friend's file here");
     }
     if (TableReader.isTable(file)) {
       return table(file, read);
@@ -110,7 +111,7 @@ final class MergeInputs {
     if (named.isPresent() && !named.get().id().equals(read.rules().id())) {
       return refuse(
           file,
-          Code.MERGED_OTHER_RULES,
+          Code.DIFFERENT_EDITION,
           "this was filled in for rule set \""
               + named.get().id()
               + "\"; the record's is \""
@@ -119,10 +120,10 @@ final class MergeInputs {
     }
     Result<VehicleRecord> told = RecordReader.readAlone(file, read.rules());
     if (told.value().isEmpty() && !RecordReader.isRecord(file) && isRuleSet(file)) {
-      return refuse(file, Code.WRONG_SHAPE, "this is a rule set; name a friend's record here");
+      return refuse(file, Code.WRONG_STRUCTURE, "this is a rule set; name a friend's record here");
     }
     told.diagnostics().stream()
-        .filter(it -> it.code() != Code.OTHER_EDITION || wanted.otherEdition())
+        .filter(it -> it.code() != Code.RECORD_FOR_OTHER_EDITION || wanted.otherEdition())
         .forEach(found::add);
     return told.value().flatMap(it -> accepted(it, read));
   }
@@ -146,11 +147,11 @@ final class MergeInputs {
 
   /** Refuses a table that was made for something else, unless it is to be taken all the same. */
   private Diagnostic asWanted(Diagnostic it) {
-    if (it.code() == Code.OTHER_RECORD && !wanted.otherVehicle()) {
-      return as(Code.MERGED_OTHER_VEHICLE, it, Vehicles.OTHER_VEHICLE);
+    if (it.code() == Code.SHEET_FOR_OTHER_RECORD && !wanted.otherVehicle()) {
+      return as(Code.DIFFERENT_VEHICLE, it, Vehicles.OTHER_VEHICLE);
     }
-    return it.code() == Code.OTHER_EDITION && !wanted.otherEdition()
-        ? as(Code.MERGED_OTHER_RULES, it, Vehicles.OTHER_EDITION)
+    return it.code() == Code.RECORD_FOR_OTHER_EDITION && !wanted.otherEdition()
+        ? as(Code.DIFFERENT_EDITION, it, Vehicles.OTHER_EDITION)
         : it;
   }
 

@@ -78,7 +78,7 @@ final class RecordFile {
 
   private static Diagnostic changed(Merged merged) {
     return Diagnostic.of(
-        Code.CHANGED_MEANWHILE,
+        Code.CHANGED_DURING_MERGE,
         merged.mine().record().at(),
         "this file was changed while it was being merged; nothing is written",
         "merge again");

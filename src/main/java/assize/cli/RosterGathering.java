@@ -70,7 +70,8 @@ final class RosterGathering implements AutoCloseable {
 
   /** Takes a folder that could not be looked into. */
   void closed(Path folder) {
-    Diagnostic found = Roster.about(Code.NOT_READABLE, folder, "this folder can't be looked into");
+    Diagnostic found =
+        Roster.about(Code.CANNOT_OPEN_FILE, folder, "this folder can't be looked into");
     print(List.of(found), folder);
     leaveOut(folder, 1);
   }
@@ -110,7 +111,7 @@ final class RosterGathering implements AutoCloseable {
 
   private void clash(Path file, String message, Path other) {
     SourceFile name = new SourceFile(RecordFiles.shown(other), "");
-    Diagnostic found = Roster.about(Code.REPEATED_NAME, file, message);
+    Diagnostic found = Roster.about(Code.DUPLICATE_NAME, file, message);
     print(List.of(found.with(name.span(0, 0), "this is the other")), file);
     clash = true;
   }

@@ -7,14 +7,14 @@ import java.util.Optional;
 /** What kinds of things can be wrong or doubtful; {@code docs/messages.md} has a word on each. */
 public enum Code {
   // The file
-  NO_SUCH_FILE("a file that is named is not there"),
-  NOT_READABLE("a file or folder can't be opened"),
+  FILE_NOT_FOUND("a file that is named is not there"),
+  CANNOT_OPEN_FILE("a file or folder can't be opened"),
   FILE_TOO_LARGE("a file is longer than is read"),
   NOT_UTF8("a file is not UTF-8 text"),
-  NO_TEXT("a file has nothing in it"),
+  EMPTY_FILE("a file has nothing in it"),
   PATH_OUTSIDE("a path leads out of its folder"),
   CONTROL_CHARACTER("a file has a character in it that can't be seen"),
-  TAB("a tab stands where spaces are wanted"),
+  TAB_INDENTATION("a tab stands where spaces are wanted"),
 
   // YAML
   SYNTAX("a file is not YAML"),
@@ -23,8 +23,8 @@ public enum Code {
   MERGE_KEY("a YAML merge key is used"),
   TAG("a YAML tag is used"),
   SECOND_DOCUMENT("a file holds more than one YAML document"),
-  REPEATED_KEY("a name is written twice in one place"),
-  KEY_NOT_A_WORD("a name is not a word"),
+  DUPLICATE_KEY("a name is written twice in one place"),
+  INVALID_KEY("a name is not a word"),
   TOO_DEEP("names are nested too deeply"),
   TOO_MANY_ENTRIES("a file has more entries than are read"),
   TOO_MANY("a rule set or a record has more of something than is judged"),
@@ -32,8 +32,8 @@ public enum Code {
   TOO_MANY_PROBLEMS("a file has more wrong with it than is shown"),
 
   // What is written under a name
-  NOTHING_WRITTEN("nothing is written after a name"),
-  WRONG_SHAPE("one thing is written where another is wanted"),
+  MISSING_VALUE("nothing is written after a name"),
+  WRONG_STRUCTURE("one thing is written where another is wanted"),
   UNKNOWN_KEY("a name means nothing here"),
   MISSING_KEY("something that has to be said is not"),
   BAD_NAME("a name has characters that names may not have"),
@@ -68,43 +68,44 @@ public enum Code {
   UNKNOWN_EVIDENCE("a piece of evidence is not in the record"),
   UNKNOWN_CAUTION("a caution is none that is known"),
   UNKNOWN_WORD("a word is none of those that may stand there"),
-  UNKNOWN_DOUBT("a doubt is none that is known"),
+  UNKNOWN_WARNING("a doubt is none that is known"),
   UNKNOWN_NAME("nothing bears a name"),
 
   // What does not fit together
-  REPEATED_NAME("two things bear one name"),
-  COPIES_IN_A_CIRCLE("sources copy each other in a circle"),
-  KIND_OF_IN_A_CIRCLE("finishes are kinds of each other in a circle"),
-  SAME_AS_IN_A_CIRCLE("items take their color from each other in a circle"),
+  DUPLICATE_NAME("two things bear one name"),
+  CIRCULAR_COPIES("sources copy each other in a circle"),
+  CIRCULAR_KIND_OF("finishes are kinds of each other in a circle"),
+  CIRCULAR_SAME_AS("items take their color from each other in a circle"),
   SAME_AS_WITHOUT_COLOR("an item takes its color from one that has none"),
   CAUSE_IN_TWO_AREAS("items of different areas name one cause"),
-  MODEL_WITHOUT_END("a model's production has no beginning or no end"),
+  OPEN_PRODUCTION_DATES("a model's production has no beginning or no end"),
   AWARD_OUT_OF_REACH("an award asks for more than the full score"),
-  NUMBERS_NOT_RISING("a number table does not rise"),
-  DATES_GOING_BACK("a number table's dates go back"),
+  NUMBERS_NOT_ASCENDING("a number table does not rise"),
+  DATES_NOT_ASCENDING("a number table's dates go back"),
   RESERVED_OUTSIDE("reserved numbers lie outside of their series"),
-  WORTH_OF_NOTHING("an item's worth names an aspect that is not expected, or none that is"),
+  POINTS_FOR_MISSING_ASPECT(
+      "an item's worth names an aspect that is not expected, or none that is"),
   EXPECT_AND_CLAIMS("an aspect is both expected and claimed"),
   ONLY_RULED_OUT("sources say only what an aspect is not"),
-  CREDIT_LEFT_OPEN("a claim that leaves something open, or rules it out, gives it a credit"),
-  TOO_TANGLED("sources say more different things of one aspect than can be weighed"),
+  CREDIT_NOT_ALLOWED("a claim that leaves something open, or rules it out, gives it a credit"),
+  TOO_MANY_CLAIMS("sources say more different things of one aspect than can be weighed"),
   NO_CHOICES("an item has the aspect choice but no choices"),
   CLAIM_WITHOUT_SOURCE("a claim does not say whose it is"),
-  NO_ASPECTS("an item expects nothing"),
+  NOTHING_EXPECTED("an item expects nothing"),
   NO_ITEMS("a rule set or an area has no items"),
-  ASPECT_NOT_JUDGED("a record gives what the item does not ask for"),
+  ASPECT_NOT_EXPECTED("a record gives what the item does not ask for"),
 
   // The copy for others
-  BAD_COVER("a part of a photo that is to be covered can't be read"),
+  BAD_BLACKOUT_AREA("a part of a photo that is to be covered can't be read"),
   PRIVATE_WORD_TOO_SHORT("a private word is too short to be masked"),
 
   // Editions
   TOO_MUCH_CHANGED("two editions differ in more than is laid out"),
 
   // Merging
-  MERGED_OTHER_VEHICLE("a file to merge is about another vehicle"),
-  MERGED_OTHER_RULES("a file to merge was filled in for another rule set or edition"),
-  CHANGED_MEANWHILE("a file was changed while it was being merged"),
+  DIFFERENT_VEHICLE("a file to merge is about another vehicle"),
+  DIFFERENT_EDITION("a file to merge was filled in for another rule set or edition"),
+  CHANGED_DURING_MERGE("a file was changed while it was being merged"),
 
   // Photos
   PHOTO_CANNOT_BE_SHOWN("a photo can't be shown"),
@@ -114,41 +115,40 @@ public enum Code {
   MISSING_COLUMN("a table lacks a column that is needed"),
   ROW_WITHOUT_NAME("a row of a table does not say what it is about"),
   FORMULA("a cell of a table holds a formula or a fault"),
-  CHANGED_CELL("a cell of a table holds something else than was typed"),
+  CONVERTED_CELL("a cell of a table holds something else than was typed"),
   MERGED_CELLS("cells of a table are made one"),
-  OTHER_RULE_SET("a table was made for another rule set"),
+  SHEET_FOR_OTHER_RULE_SET("a table was made for another rule set"),
 
   // Doubts
-  OTHER_EDITION(Severity.DOUBT, "a record names another edition than the rule set's"),
-  SOURCE_NOT_CITED(Severity.DOUBT, "no item cites a source"),
-  UNSOURCED(Severity.DOUBT, "an item names no source"),
-  COPY_BESIDE_ORIGINAL(
-      Severity.DOUBT, "a claim only repeats the source that its own source copies"),
+  RECORD_FOR_OTHER_EDITION(Severity.DOUBT, "a record names another edition than the rule set's"),
+  UNCITED_SOURCE(Severity.DOUBT, "no item cites a source"),
+  NO_SOURCE(Severity.DOUBT, "an item names no source"),
+  REDUNDANT_COPY(Severity.DOUBT, "a claim only repeats the source that its own source copies"),
   UNCOVERED_DATES(Severity.DOUBT, "for a stretch of production no claim says what is right"),
   UNCOVERED_VEHICLES(Severity.DOUBT, "for some vehicles an item applies and no claim speaks"),
   UNREACHABLE_ITEM(Severity.DOUBT, "an item applies to no vehicle"),
-  CLAIM_NEVER_SPEAKS(Severity.DOUBT, "a claim speaks of no vehicle"),
-  CLAIM_WITHIN_CLAIM(Severity.DOUBT, "one claim of a source lies within another of its claims"),
-  POSITIONS_ALIKE(Severity.DOUBT, "two values can't be told apart by what is found"),
-  PATTERN_MATCHES_NOTHING(Severity.DOUBT, "a pattern matches nothing"),
-  CODE_NEVER_FITS(Severity.DOUBT, "a date code fits no vehicle"),
-  NUMBERS_OUTSIDE(Severity.DOUBT, "a condition asks for numbers that were never given out"),
-  NUMBERS_WITH_HOLES(Severity.DOUBT, "a number table has a hole"),
-  WORD_NEVER_USED(Severity.DOUBT, "a word is defined and never used"),
-  SAME_TITLE(Severity.DOUBT, "two items of an area look the same"),
-  POINTS_DO_NOT_ADD_UP(Severity.DOUBT, "an area's items do not add up to its points"),
+  UNREACHABLE_CLAIM(Severity.DOUBT, "a claim speaks of no vehicle"),
+  OVERLAPPING_CLAIMS(Severity.DOUBT, "one claim of a source lies within another of its claims"),
+  INDISTINGUISHABLE_POSITIONS(Severity.DOUBT, "two values can't be told apart by what is found"),
+  UNMATCHABLE_PATTERN(Severity.DOUBT, "a pattern matches nothing"),
+  UNMATCHABLE_DATE_CODE(Severity.DOUBT, "a date code fits no vehicle"),
+  NUMBERS_OUTSIDE_TABLE(Severity.DOUBT, "a condition asks for numbers that were never given out"),
+  NUMBER_TABLE_GAP(Severity.DOUBT, "a number table has a hole"),
+  UNUSED_WORD(Severity.DOUBT, "a word is defined and never used"),
+  DUPLICATE_TITLE(Severity.DOUBT, "two items of an area look the same"),
+  AREA_POINTS_MISMATCH(Severity.DOUBT, "an area's items do not add up to its points"),
   PHOTO_MISNAMED(Severity.DOUBT, "a photo is named as another kind of file than it is"),
   PHOTO_LEFT_OUT(Severity.DOUBT, "a photo is left out of the report, since it can't be shown"),
-  OTHER_RECORD(Severity.DOUBT, "a table was made for another record"),
+  SHEET_FOR_OTHER_RECORD(Severity.DOUBT, "a table was made for another record"),
   RULES_CHANGED(Severity.DOUBT, "the rule set is another than when a table was made"),
   COLUMN_NOT_READ(Severity.DOUBT, "a column of a table is not read"),
-  LOOKS_CHANGED(
+  POSSIBLY_CONVERTED_CELL(
       Severity.DOUBT, "a cell of a table looks like what a spreadsheet made of another text"),
   ITEM_DOES_NOT_APPLY(
       Severity.DOUBT, "a record says what was found at an item that does not apply"),
-  EVIDENCE_NOT_CITED(Severity.DOUBT, "nothing in a record cites a piece of its evidence"),
-  DEPARTURE_OVERDUE(Severity.DOUBT, "a departure was to be looked at again more than a year ago"),
-  ACCEPTED_FOR_NOTHING(Severity.DOUBT, "a doubt is accepted that is not there");
+  UNCITED_EVIDENCE(Severity.DOUBT, "nothing in a record cites a piece of its evidence"),
+  OVERDUE_REVIEW(Severity.DOUBT, "a departure was to be looked at again more than a year ago"),
+  UNUSED_ACCEPTANCE(Severity.DOUBT, "a doubt is accepted that is not there");
 
   private final Severity severity;
   private final String meaning;

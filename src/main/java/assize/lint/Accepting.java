@@ -99,7 +99,7 @@ public record Accepting(List<Diagnostic> open, Map<Diagnostic, Accepted> accepte
     String about = idle.stream().map(it -> "\"" + it + "\"").collect(Collectors.joining(", "));
     return Optional.of(
         Diagnostic.of(
-            Code.ACCEPTED_FOR_NOTHING,
+            Code.UNUSED_ACCEPTANCE,
             one.at(),
             "there is no doubt \""
                 + one.doubt().id()

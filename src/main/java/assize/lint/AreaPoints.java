@@ -12,7 +12,7 @@ import java.util.stream.Stream;
 final class AreaPoints implements Doubt {
   @Override
   public Code code() {
-    return Code.POINTS_DO_NOT_ADD_UP;
+    return Code.AREA_POINTS_MISMATCH;
   }
 
   @Override
@@ -26,7 +26,7 @@ final class AreaPoints implements Doubt {
 
   private static Diagnostic say(Area area) {
     return Diagnostic.of(
-            Code.POINTS_DO_NOT_ADD_UP,
+            Code.AREA_POINTS_MISMATCH,
             area.at(),
             "the items of area \""
                 + area.id()

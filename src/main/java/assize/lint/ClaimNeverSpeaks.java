@@ -12,7 +12,7 @@ import java.util.stream.Stream;
 final class ClaimNeverSpeaks implements Doubt {
   @Override
   public Code code() {
-    return Code.CLAIM_NEVER_SPEAKS;
+    return Code.UNREACHABLE_CLAIM;
   }
 
   @Override

@@ -27,7 +27,7 @@ import java.util.stream.Stream;
 final class ClaimWithinClaim implements Doubt {
   @Override
   public Code code() {
-    return Code.CLAIM_WITHIN_CLAIM;
+    return Code.OVERLAPPING_CLAIMS;
   }
 
   @Override
@@ -96,7 +96,7 @@ final class ClaimWithinClaim implements Doubt {
   private static Diagnostic say(Item item, AspectRule rule, Claim narrow, Claim wide) {
     String source = narrow.source().orElse("");
     return Diagnostic.of(
-            Code.CLAIM_WITHIN_CLAIM,
+            Code.OVERLAPPING_CLAIMS,
             narrow.at(),
             "of some vehicles \""
                 + source

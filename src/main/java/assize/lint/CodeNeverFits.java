@@ -17,7 +17,7 @@ import java.util.stream.Stream;
 final class CodeNeverFits implements Doubt {
   @Override
   public Code code() {
-    return Code.CODE_NEVER_FITS;
+    return Code.UNMATCHABLE_DATE_CODE;
   }
 
   @Override

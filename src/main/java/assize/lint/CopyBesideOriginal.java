@@ -15,7 +15,7 @@ import java.util.stream.Stream;
 final class CopyBesideOriginal implements Doubt {
   @Override
   public Code code() {
-    return Code.COPY_BESIDE_ORIGINAL;
+    return Code.REDUNDANT_COPY;
   }
 
   @Override
@@ -41,7 +41,7 @@ final class CopyBesideOriginal implements Doubt {
         .map(
             other ->
                 Diagnostic.of(
-                        Code.COPY_BESIDE_ORIGINAL,
+                        Code.REDUNDANT_COPY,
                         claim.at(),
                         "\""
                             + source.orElseThrow().id()

@@ -16,7 +16,7 @@ import java.util.stream.Stream;
 final class DepartureOverdue implements RecordDoubt {
   @Override
   public Code code() {
-    return Code.DEPARTURE_OVERDUE;
+    return Code.OVERDUE_REVIEW;
   }
 
   @Override
@@ -34,7 +34,7 @@ final class DepartureOverdue implements RecordDoubt {
         .map(
             span ->
                 Diagnostic.of(
-                        Code.DEPARTURE_OVERDUE,
+                        Code.OVERDUE_REVIEW,
                         departure.at(),
                         "the departure at \""
                             + observation.item()

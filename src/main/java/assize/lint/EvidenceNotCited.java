@@ -13,7 +13,7 @@ import java.util.stream.Stream;
 final class EvidenceNotCited implements RecordDoubt {
   @Override
   public Code code() {
-    return Code.EVIDENCE_NOT_CITED;
+    return Code.UNCITED_EVIDENCE;
   }
 
   @Override
@@ -29,7 +29,7 @@ final class EvidenceNotCited implements RecordDoubt {
         .map(
             it ->
                 Diagnostic.of(
-                        Code.EVIDENCE_NOT_CITED,
+                        Code.UNCITED_EVIDENCE,
                         it.at(),
                         "nothing cites the evidence \"" + it.id() + "\"",
                         "add `evidence: " + it.id() + "` to the item that it shows")

@@ -19,7 +19,7 @@ import java.util.stream.Stream;
 final class NumbersOutside implements Doubt {
   @Override
   public Code code() {
-    return Code.NUMBERS_OUTSIDE;
+    return Code.NUMBERS_OUTSIDE_TABLE;
   }
 
   @Override
@@ -68,7 +68,7 @@ final class NumbersOutside implements Doubt {
   private static Diagnostic say(
       Item item, Span at, Scope.Numbers range, NumberTable table, String fault) {
     return Diagnostic.of(
-            Code.NUMBERS_OUTSIDE,
+            Code.NUMBERS_OUTSIDE_TABLE,
             at,
             "\""
                 + item.id()

@@ -26,7 +26,7 @@ final class NumbersWithHoles implements Doubt {
 
   @Override
   public Code code() {
-    return Code.NUMBERS_WITH_HOLES;
+    return Code.NUMBER_TABLE_GAP;
   }
 
   @Override
@@ -37,7 +37,7 @@ final class NumbersWithHoles implements Doubt {
 
   private static Diagnostic say(NumberTable table, RuleSet rules, String message, String hint) {
     return Diagnostic.of(
-            Code.NUMBERS_WITH_HOLES,
+            Code.NUMBER_TABLE_GAP,
             rules.defined().at("numbers", table.id()).orElseThrow(),
             message,
             hint)

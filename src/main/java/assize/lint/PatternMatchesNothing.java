@@ -15,7 +15,7 @@ import java.util.stream.Stream;
 final class PatternMatchesNothing implements Doubt {
   @Override
   public Code code() {
-    return Code.PATTERN_MATCHES_NOTHING;
+    return Code.UNMATCHABLE_PATTERN;
   }
 
   @Override

@@ -27,7 +27,7 @@ final class PositionsAlike implements Doubt {
 
   @Override
   public Code code() {
-    return Code.POSITIONS_ALIKE;
+    return Code.INDISTINGUISHABLE_POSITIONS;
   }
 
   @Override
@@ -88,7 +88,7 @@ final class PositionsAlike implements Doubt {
   private static Diagnostic say(Item item, AspectRule rule, Said earlier, Said later) {
     Diagnostic doubt =
         Diagnostic.of(
-                Code.POSITIONS_ALIKE,
+                Code.INDISTINGUISHABLE_POSITIONS,
                 later.claim.at(),
                 "nothing that is found on a vehicle tells \""
                     + later.value.key()

@@ -17,7 +17,7 @@ import java.util.stream.Stream;
 final class SameTitle implements Doubt {
   @Override
   public Code code() {
-    return Code.SAME_TITLE;
+    return Code.DUPLICATE_TITLE;
   }
 
   @Override
@@ -45,7 +45,7 @@ final class SameTitle implements Doubt {
 
   private static Diagnostic say(Item first, Item second) {
     return Diagnostic.of(
-            Code.SAME_TITLE,
+            Code.DUPLICATE_TITLE,
             second.at(),
             "items \""
                 + first.id()

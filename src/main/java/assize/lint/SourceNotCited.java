@@ -11,7 +11,7 @@ import java.util.stream.Stream;
 final class SourceNotCited implements Doubt {
   @Override
   public Code code() {
-    return Code.SOURCE_NOT_CITED;
+    return Code.UNCITED_SOURCE;
   }
 
   @Override
@@ -28,7 +28,7 @@ final class SourceNotCited implements Doubt {
         .map(
             source ->
                 Diagnostic.of(
-                        Code.SOURCE_NOT_CITED,
+                        Code.UNCITED_SOURCE,
                         source.at(),
                         "no item cites source \"" + source.id() + "\"",
                         "cite it or leave it out")

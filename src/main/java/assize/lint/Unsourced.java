@@ -9,7 +9,7 @@ import java.util.stream.Stream;
 final class Unsourced implements Doubt {
   @Override
   public Code code() {
-    return Code.UNSOURCED;
+    return Code.NO_SOURCE;
   }
 
   @Override
@@ -24,7 +24,7 @@ final class Unsourced implements Doubt {
         .map(
             item ->
                 Diagnostic.of(
-                        Code.UNSOURCED,
+                        Code.NO_SOURCE,
                         item.at(),
                         "item \"" + item.id() + "\" names no source",
                         "add `source:`")

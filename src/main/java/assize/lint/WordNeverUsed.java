@@ -24,7 +24,7 @@ import java.util.stream.Stream;
 final class WordNeverUsed implements Doubt {
   @Override
   public Code code() {
-    return Code.WORD_NEVER_USED;
+    return Code.UNUSED_WORD;
   }
 
   @Override
@@ -89,7 +89,7 @@ final class WordNeverUsed implements Doubt {
 
   private static Diagnostic say(RuleSet rules, String section, String word, String message) {
     return Diagnostic.of(
-            Code.WORD_NEVER_USED,
+            Code.UNUSED_WORD,
             rules.defined().at(section, word).orElseThrow(),
             message,
             "is an item missing that asks for it? Else leave it out")

@@ -62,7 +62,7 @@ public record Vehicles(RuleSet rules, WrittenRecord mine, WrittenRecord theirs) 
 
   private Diagnostic other(String why, String... path) {
     return Diagnostic.of(
-            Code.MERGED_OTHER_VEHICLE,
+            Code.DIFFERENT_VEHICLE,
             theirs.at(List.of(path)),
             "this is a record of another vehicle: " + why,
             OTHER_VEHICLE)
@@ -83,7 +83,7 @@ public record Vehicles(RuleSet rules, WrittenRecord mine, WrittenRecord theirs) 
         .map(
             it ->
                 Diagnostic.of(
-                    Code.MERGED_OTHER_RULES,
+                    Code.DIFFERENT_EDITION,
                     theirs.at(List.of("edition")),
                     "this was filled in for edition \""
                         + it

@@ -122,10 +122,10 @@ final class CoverReader {
   }
 
   private void bad(Node.Entry entry, String message) {
-    values.problems().add(Code.BAD_COVER, entry.at(), message);
+    values.problems().add(Code.BAD_BLACKOUT_AREA, entry.at(), message);
   }
 
   private void bad(Node.Entry entry, String message, String hint) {
-    values.problems().add(Code.BAD_COVER, entry.at(), message, hint);
+    values.problems().add(Code.BAD_BLACKOUT_AREA, entry.at(), message, hint);
   }
 }

@@ -152,7 +152,7 @@ public final class Evidence extends Facts {
         in.values()
             .problems()
             .add(
-                Code.WRONG_SHAPE,
+                Code.WRONG_STRUCTURE,
                 written.get().key().at(),
                 "one piece of evidence is a photo, a document or a measurement, not two of them",
                 "write two pieces of evidence");

@@ -121,7 +121,7 @@ public final class RecordReader {
     values
         .problems()
         .add(
-            Code.WRONG_SHAPE,
+            Code.WRONG_STRUCTURE,
             start,
             root.kind() + " is all that this file holds; a record begins with `record:`");
     return Optional.empty();

@@ -92,7 +92,7 @@ record RecordReading(
       values
           .problems()
           .add(
-              Code.ASPECT_NOT_JUDGED,
+              Code.ASPECT_NOT_EXPECTED,
               entry.key().at(),
               "item \"" + item.id() + "\" is not judged by its " + aspect.spoken(),
               "it is judged by: " + Words.list(asked));

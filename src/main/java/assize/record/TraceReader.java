@@ -54,7 +54,7 @@ public final class TraceReader {
       values
           .problems()
           .add(
-              Code.TOO_TANGLED,
+              Code.TOO_MANY_CLAIMS,
               last.at(),
               "at most "
                   + TangledClaimsCheck.MOST_TRACES

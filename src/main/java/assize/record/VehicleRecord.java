@@ -236,7 +236,7 @@ public final class VehicleRecord extends Facts {
       in.values()
           .problems()
           .add(
-              Code.OTHER_EDITION,
+              Code.RECORD_FOR_OTHER_EDITION,
               entry.orElseThrow().at(),
               "this record was made for edition "
                   + Words.quoted(edition.get())

@@ -91,7 +91,7 @@ public final class AcceptedReader {
       values
           .problems()
           .add(
-              Code.UNKNOWN_DOUBT,
+              Code.UNKNOWN_WARNING,
               text.at(),
               isError
                   ? Words.quoted(text.text()) + " can't be accepted"

@@ -22,11 +22,11 @@ public final class AcceptedShape {
   private static final Set<Code> NOT_OF_LINT =
       EnumSet.of(
           Code.PHOTO_LEFT_OUT,
-          Code.OTHER_RECORD,
+          Code.SHEET_FOR_OTHER_RECORD,
           Code.RULES_CHANGED,
           Code.COLUMN_NOT_READ,
-          Code.LOOKS_CHANGED,
-          Code.ACCEPTED_FOR_NOTHING);
+          Code.POSSIBLY_CONVERTED_CELL,
+          Code.UNUSED_ACCEPTANCE);
 
   /** The doubts that can be accepted. */
   public static final List<String> DOUBTS =

@@ -19,7 +19,7 @@ final class CopiesCircleCheck implements RuleSetCheck {
       Source first = rules.sources().get(circle.get(0));
       if (first != null) {
         problems.add(
-            Code.COPIES_IN_A_CIRCLE,
+            Code.CIRCULAR_COPIES,
             first.at(),
             "sources copy each other in a circle: " + Words.circle(circle),
             "leave out the `copies` of the oldest");

@@ -20,7 +20,7 @@ final class CreditLeftOpenCheck implements RuleSetCheck {
         .forEach(
             claim ->
                 problems.add(
-                    Code.CREDIT_LEFT_OPEN,
+                    Code.CREDIT_NOT_ALLOWED,
                     claim.at(),
                     "`" + claim.manner().word() + "` names values only; a credit belongs to `says`",
                     "write a list without credits"));

@@ -81,7 +81,7 @@ public record Held(Map<Aspect, List<Claim>> claims, Map<Aspect, Long> worth) {
       in.values()
           .problems()
           .add(
-              Code.NO_ASPECTS,
+              Code.NOTHING_EXPECTED,
               item.at(),
               "item " + Words.quoted(in.id()) + " expects nothing",
               "add `expect:` or `claims:`");
@@ -148,7 +148,7 @@ public record Held(Map<Aspect, List<Claim>> claims, Map<Aspect, Long> worth) {
         in.values()
             .problems()
             .add(
-                Code.WORTH_OF_NOTHING,
+                Code.POINTS_FOR_MISSING_ASPECT,
                 one.key().at(),
                 "this item does not expect the aspect " + Words.quoted(one.name()),
                 "expected: " + Words.list(aspects.stream().map(Aspect::word).toList()));
@@ -160,7 +160,7 @@ public record Held(Map<Aspect, List<Claim>> claims, Map<Aspect, Long> worth) {
       in.values()
           .problems()
           .add(
-              Code.WORTH_OF_NOTHING,
+              Code.POINTS_FOR_MISSING_ASPECT,
               entry.orElseThrow().at(),
               "no aspect of this item is worth anything");
     }

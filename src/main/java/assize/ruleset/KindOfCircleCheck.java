@@ -16,7 +16,7 @@ final class KindOfCircleCheck implements RuleSetCheck {
     rules.finishes().values().forEach(it -> kinds.put(it.id(), it.kindOf().stream().toList()));
     for (List<String> circle : Circles.in(kinds)) {
       problems.add(
-          Code.KIND_OF_IN_A_CIRCLE,
+          Code.CIRCULAR_KIND_OF,
           Objects.requireNonNull(rules.finishes().get(circle.get(0))).at(),
           "finishes are kinds of each other in a circle: " + Words.circle(circle),
           "leave out the `kind_of` of the most general");

@@ -36,7 +36,7 @@ public final class Manners {
       values
           .problems()
           .add(
-              Code.WRONG_SHAPE,
+              Code.WRONG_STRUCTURE,
               second.entry().key().at(),
               "`"
                   + said.get(0).entry().name()

@@ -10,7 +10,7 @@ final class ModelDatesCheck implements RuleSetCheck {
     for (Model model : rules.models().values()) {
       if (model.built().openStart() || model.built().openEnd()) {
         problems.add(
-            Code.MODEL_WITHOUT_END,
+            Code.OPEN_PRODUCTION_DATES,
             model.at(),
             "the production of model \""
                 + model.id()

@@ -27,13 +27,13 @@ final class NumberTableCheck implements RuleSetCheck {
       NumberTable.Entry before, NumberTable.Entry after, long least, Problems problems) {
     if (after.number() - before.number() < least) {
       problems.add(
-          Code.NUMBERS_NOT_RISING,
+          Code.NUMBERS_NOT_ASCENDING,
           after.at(),
           after.number() + " stands behind " + before.number() + "; the numbers of a series rise",
           "sort them");
     } else if (after.built().first().isBefore(before.built().first())) {
       problems.add(
-          Code.DATES_GOING_BACK,
+          Code.DATES_NOT_ASCENDING,
           after.at(),
           after.number() + " is dated earlier than " + before.number() + " before it",
           "look the two dates up again");

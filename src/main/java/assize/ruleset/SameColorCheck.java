@@ -40,7 +40,7 @@ final class SameColorCheck implements RuleSetCheck {
     }
     for (List<String> circle : Circles.in(same)) {
       problems.add(
-          Code.SAME_AS_IN_A_CIRCLE,
+          Code.CIRCULAR_SAME_AS,
           Objects.requireNonNull(firstClaim.get(circle.get(0))),
           "items take their color from each other in a circle: " + Words.circle(circle),
           "give one of them a color of its own");

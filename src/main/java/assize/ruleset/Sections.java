@@ -37,7 +37,7 @@ final class Sections {
       values
           .problems()
           .add(
-              Code.WRONG_SHAPE,
+              Code.WRONG_STRUCTURE,
               start,
               root.kind()
                   + " is all that this file holds; it begins with names, as in `rule_set:`");
@@ -94,7 +94,7 @@ final class Sections {
 
   static Diagnostic repeated(String message, Span second, Span first) {
     return Diagnostic.of(
-            Code.REPEATED_NAME,
+            Code.DUPLICATE_NAME,
             second,
             message,
             "first at " + first.file().path() + ":" + first.line())

@@ -45,7 +45,7 @@ public final class TangledClaimsCheck implements RuleSetCheck {
         String what = "the claims on the " + rule.aspect().spoken() + " of \"" + item.id() + "\" ";
         if (values > MOST_VALUES) {
           problems.add(
-              Code.TOO_TANGLED,
+              Code.TOO_MANY_CLAIMS,
               rule.claims().get(rule.claims().size() - 1).at(),
               what + "name " + values + " values; at most " + MOST_VALUES + " can be weighed",
               "leave out what no source holds to be right");
@@ -53,7 +53,7 @@ public final class TangledClaimsCheck implements RuleSetCheck {
         long positions = positions(rule);
         if (positions > MOST_POSITIONS) {
           problems.add(
-              Code.TOO_TANGLED,
+              Code.TOO_MANY_CLAIMS,
               rule.claims().get(rule.claims().size() - 1).at(),
               what
                   + "hold "
@@ -65,7 +65,7 @@ public final class TangledClaimsCheck implements RuleSetCheck {
         }
         if (unsure.size() > MOST_UNSURE) {
           problems.add(
-              Code.TOO_TANGLED,
+              Code.TOO_MANY_CLAIMS,
               unsure.get(MOST_UNSURE).at(),
               what
                   + "leave open or rule out "

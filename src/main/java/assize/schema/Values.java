@@ -56,7 +56,7 @@ public final class Values {
     Span key = entry.key().at();
     boolean isRemark = !problems.areMany() && key.file().line(key.line()).contains(" #");
     problems.add(
-        Code.NOTHING_WRITTEN,
+        Code.MISSING_VALUE,
         entry.at(),
         "nothing is written after `" + Words.brief(entry.name()) + ":`",
         isRemark
@@ -71,7 +71,7 @@ public final class Values {
       return;
     }
     problems.add(
-        Code.WRONG_SHAPE,
+        Code.WRONG_STRUCTURE,
         entry.at(),
         entry.value().kind()
             + " is written under `"

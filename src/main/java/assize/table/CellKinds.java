@@ -58,7 +58,7 @@ final class CellKinds {
     if (aspect.kind().cell() == Holds.EXACT && LOOKS_MADE.matcher(cell.text()).matches()) {
       findings.add(
           Diagnostic.of(
-              Code.LOOKS_CHANGED,
+              Code.POSSIBLY_CONVERTED_CELL,
               texts.at(cell),
               "a spreadsheet may have made \"" + cell.text() + "\" of what was typed",
               "look at the part again, or at an older copy of the table"));
@@ -99,7 +99,7 @@ final class CellKinds {
       case DAY ->
           report(
               cell,
-              Code.CHANGED_CELL,
+              Code.CONVERTED_CELL,
               "this cell holds the day "
                   + cell.text()
                   + "; a spreadsheet makes days of texts such as 1-2 or 3/32",
@@ -107,13 +107,13 @@ final class CellKinds {
       case YES_NO ->
           report(
               cell,
-              Code.CHANGED_CELL,
+              Code.CONVERTED_CELL,
               "this cell holds a yes or no of a spreadsheet, not a text",
               AS_TEXT);
       default ->
           report(
               cell,
-              Code.CHANGED_CELL,
+              Code.CONVERTED_CELL,
               "this cell holds the number "
                   + cell.text()
                   + "; zeros in front, and how it was typed, may be lost",

@@ -76,7 +76,7 @@ final class Headings {
       if (first.isPresent() && !first.get().equals(cell)) {
         found.add(
             Diagnostic.of(
-                    Code.REPEATED_NAME,
+                    Code.DUPLICATE_NAME,
                     texts.at(cell),
                     "two columns are headed \"" + cell.text() + "\"",
                     "give the one that is not to be read another heading")

@@ -99,7 +99,7 @@ final class RowsReader {
       return Result.failed(
           List.of(
               Diagnostic.of(
-                  Code.OTHER_RULE_SET,
+                  Code.SHEET_FOR_OTHER_RULE_SET,
                   madeForAt(),
                   "this table was made for the rule set \""
                       + madeFor.get().ruleSet()
@@ -134,7 +134,7 @@ final class RowsReader {
     if (!made.edition().equals(rules.edition())) {
       findings.add(
           Diagnostic.of(
-              Code.OTHER_EDITION,
+              Code.RECORD_FOR_OTHER_EDITION,
               madeForAt(),
               "this table was made for edition \""
                   + made.edition()
@@ -153,7 +153,7 @@ final class RowsReader {
     if (made.record().isPresent() && !made.record().get().equals(record.id())) {
       findings.add(
           Diagnostic.of(
-              Code.OTHER_RECORD,
+              Code.SHEET_FOR_OTHER_RECORD,
               madeForAt(),
               "this table was made for the record \""
                   + made.record().get()
@@ -219,7 +219,7 @@ final class RowsReader {
     if (before != null && !before.yaml().equals(yaml)) {
       findings.add(
           Diagnostic.of(
-                  Code.REPEATED_KEY,
+                  Code.DUPLICATE_KEY,
                   at,
                   "the "
                       + aspect.spoken()

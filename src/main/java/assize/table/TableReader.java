@@ -63,17 +63,17 @@ public final class TableReader {
 
   private static byte[] load(Path file, int most) throws Refusal {
     if (!Files.exists(file)) {
-      throw new Refusal(Code.NO_SUCH_FILE, "there is no such file", "look at its name again");
+      throw new Refusal(Code.FILE_NOT_FOUND, "there is no such file", "look at its name again");
     }
     if (!Files.isRegularFile(file)) {
-      throw new Refusal(Code.NOT_READABLE, "this is not a file", "name a file here");
+      throw new Refusal(Code.CANNOT_OPEN_FILE, "this is not a file", "name a file here");
     }
     byte[] bytes;
     try (InputStream in = Files.newInputStream(file)) {
       bytes = in.readNBytes(most + 1);
     } catch (IOException e) {
       throw new Refusal(
-          Code.NOT_READABLE,
+          Code.CANNOT_OPEN_FILE,
           "this file can't be opened",
           "close it in other programs, and look whether you may read it");
     }
@@ -84,7 +84,7 @@ public final class TableReader {
           "take the pictures out of it, or copy the sheet alone into a new workbook");
     }
     if (bytes.length == 0) {
-      throw new Refusal(Code.NO_TEXT, "there is nothing in this file", "copy it again");
+      throw new Refusal(Code.EMPTY_FILE, "there is nothing in this file", "copy it again");
     }
     if (begins(bytes, OLD_OFFICE)) {
       throw oldOffice(bytes);

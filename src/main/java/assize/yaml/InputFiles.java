@@ -49,16 +49,16 @@ public final class InputFiles {
    */
   public static Optional<Loaded> load(Path path, String shown, String name, Problems problems) {
     if (!Files.exists(path)) {
-      return refuse(Code.NO_SUCH_FILE, shown, "there is no such file", problems);
+      return refuse(Code.FILE_NOT_FOUND, shown, "there is no such file", problems);
     }
     if (!Files.isRegularFile(path)) {
-      return refuse(Code.NOT_READABLE, shown, "this is not a file", problems);
+      return refuse(Code.CANNOT_OPEN_FILE, shown, "this is not a file", problems);
     }
     byte[] bytes;
     try (InputStream in = Files.newInputStream(path)) {
       bytes = in.readNBytes(LARGEST + 1);
     } catch (IOException e) {
-      return refuse(Code.NOT_READABLE, shown, "this file can't be opened", problems);
+      return refuse(Code.CANNOT_OPEN_FILE, shown, "this file can't be opened", problems);
     }
     if (bytes.length > LARGEST) {
       return refuse(
@@ -102,7 +102,7 @@ public final class InputFiles {
     Path head = folder.resolve(HEAD);
     if (!Files.isRegularFile(head)) {
       refuse(
-          Code.NO_SUCH_FILE,
+          Code.FILE_NOT_FOUND,
           shown,
           "this folder has no " + HEAD + ", which a rule set begins with",
           problems);
@@ -139,7 +139,7 @@ public final class InputFiles {
       }
       return inside;
     } catch (IOException | UncheckedIOException e) {
-      refuse(Code.NOT_READABLE, shown, "this folder can't be read", problems);
+      refuse(Code.CANNOT_OPEN_FILE, shown, "this folder can't be read", problems);
       return List.of();
     }
   }

@@ -37,7 +37,7 @@ public record InsideFolder(Path folder, String owner) {
       Path path = folder.resolve(text.text());
       if (!Files.exists(path)) {
         problems.add(
-            Code.NO_SUCH_FILE,
+            Code.FILE_NOT_FOUND,
             text.at(),
             "no such file: " + Words.brief(text.text()),
             problems.areMany() ? Optional.empty() : near(path));
@@ -52,7 +52,7 @@ public record InsideFolder(Path folder, String owner) {
       problems.add(Code.PATH_OUTSIDE, text.at(), "a file can't have this name");
       return Optional.empty();
     } catch (IOException e) {
-      problems.add(Code.NOT_READABLE, text.at(), "this file can't be opened");
+      problems.add(Code.CANNOT_OPEN_FILE, text.at(), "this file can't be opened");
       return Optional.empty();
     }
   }

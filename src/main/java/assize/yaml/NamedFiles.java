@@ -44,7 +44,7 @@ public final class NamedFiles {
     }
     Optional<Path> path = folder.get().find(named, problems);
     if (path.isPresent() && !Files.isRegularFile(path.get())) {
-      problems.add(Code.NOT_READABLE, named.at(), "this is not a file");
+      problems.add(Code.CANNOT_OPEN_FILE, named.at(), "this is not a file");
     } else {
       path.ifPresent(it -> found.put(named.text(), new Found(it, named)));
     }
@@ -57,7 +57,7 @@ public final class NamedFiles {
     List<Fingerprint> fingerprints = new ArrayList<>();
     for (int i = 0; i < read.size(); i++) {
       if (read.get(i).isEmpty()) {
-        problems.add(Code.NOT_READABLE, files.get(i).named().at(), "this file can't be opened");
+        problems.add(Code.CANNOT_OPEN_FILE, files.get(i).named().at(), "this file can't be opened");
       }
       read.get(i).ifPresent(fingerprints::add);
     }

@@ -40,7 +40,7 @@ public final class SyntaxWords {
     String message = String.valueOf(refusal.getMessage());
     if (message.contains("Expected a property name")) {
       return words.at(
-          Code.KEY_NOT_A_WORD,
+          Code.INVALID_KEY,
           words.firstAfter(lastEnd),
           "a name is one word; here a list or a group stands in its place");
     }
@@ -68,7 +68,7 @@ public final class SyntaxWords {
     Optional<Integer> tab = tabBefore(at);
     if (tab.isPresent()) {
       return at(
-          Code.TAB,
+          Code.TAB_INDENTATION,
           tab.get(),
           "a tab stands here; lines are indented by spaces, two for each step");
     }
@@ -84,7 +84,8 @@ public final class SyntaxWords {
           "write \\\\ or use single quotes");
     }
     if (problem.contains("(TAB)")) {
-      return at(Code.TAB, at, "a tab stands here where a space is wanted", "write a space");
+      return at(
+          Code.TAB_INDENTATION, at, "a tab stands here where a space is wanted", "write a space");
     }
     if (problem.contains("cannot start any token")) {
       return at(

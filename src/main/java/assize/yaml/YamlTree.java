@@ -95,7 +95,7 @@ public final class YamlTree {
       return Optional.empty();
     }
     if (root == null || root instanceof Node.Scalar scalar && scalar.isNothing()) {
-      problems.add(Code.NO_TEXT, file.span(0, 0), "there is nothing in this file");
+      problems.add(Code.EMPTY_FILE, file.span(0, 0), "there is nothing in this file");
       return Optional.empty();
     }
     if (next()) {
@@ -168,7 +168,7 @@ public final class YamlTree {
     if (first != null) {
       problems.add(
           Diagnostic.of(
-                  Code.REPEATED_KEY,
+                  Code.DUPLICATE_KEY,
                   key.at(),
                   "\"" + Words.brief(key.text()) + "\" is written twice here",
                   "first in line " + first.line())

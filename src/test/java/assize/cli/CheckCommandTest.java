@@ -53,7 +53,7 @@ class CheckCommandTest {
     assertThat(ran.out().lines())
         .hasSize(4)
         .first()
-        .isEqualTo("accepted[numbers-with-holes]: The books of the first two years were lost.");
+        .isEqualTo("accepted[number-table-gap]: The books of the first two years were lost.");
     assertThat(ran.out()).endsWith("No errors. 2 doubts accepted.\n");
     List<JsonNode> lines =
         Ran.of("check", "--show-accepted", "--json", bench.at("rules.yaml")).jsonLines();
@@ -75,7 +75,7 @@ class CheckCommandTest {
     assertThat(ran.err())
         .contains("error[photo-cannot-be-shown]: evidence \"lamp\"")
         .contains("doubt[photo-misnamed]: evidence \"horn\"")
-        .contains("doubt[evidence-not-cited]");
+        .contains("doubt[uncited-evidence]");
     Files.delete(bench.at("lamp.jpg"));
     Files.copy(Path.of("rules/photos/tail-lamp.png"), bench.at("lamp.jpg"));
     Files.writeString(
@@ -83,7 +83,7 @@ class CheckCommandTest {
         named
             + "accepted:\n"
             + "  - {doubt: photo-misnamed, of: [lamp, horn], because: The camera does it.}\n"
-            + "  - {doubt: evidence-not-cited, because: They show all of it.}\n");
+            + "  - {doubt: uncited-evidence, because: They show all of it.}\n");
     assertThat(Ran.of("check", bench.at("shown.yaml")))
         .isEqualTo(
             new Ran(0, "No errors. 4 doubts accepted: check --show-accepted lists them.\n", ""));
@@ -97,7 +97,7 @@ class CheckCommandTest {
                 .replace("observations:", "judged: {on: 2020-05-01}\nobservations:")
                 .replaceFirst("(?m)^  horn-button:.*\\n", "")
             + "  horn-button: {finish: chrome, departure: {reason: cost, until: 2019-01}}\n");
-    assertThat(Ran.of("check", bench.at("old.yaml")).err()).contains("doubt[departure-overdue]");
+    assertThat(Ran.of("check", bench.at("old.yaml")).err()).contains("doubt[overdue-review]");
     assertThat(Ran.of("check", "--as-of", "2020-01-31", bench.at("old.yaml")).err()).isEmpty();
   }
 
@@ -119,7 +119,7 @@ class CheckCommandTest {
     assertThat(ran.err()).isEmpty();
     List<JsonNode> lines = ran.jsonLines();
     assertThat(lines.stream().map(it -> it.get("code").stringValue()))
-        .containsExactly("no-such-file", "unknown-finish");
+        .containsExactly("file-not-found", "unknown-finish");
     JsonNode finish = lines.get(1);
     assertThat(finish.get("line").intValue()).isEqualTo(7);
     assertThat(finish.get("column").intValue()).isEqualTo(22);
@@ -131,14 +131,14 @@ class CheckCommandTest {
   void endsWellWithDoubtsAlone() {
     assertThat(Ran.of("check", bench.at("doubts.yaml")).exit()).isZero();
     Diagnostic doubt =
-        Diagnostic.of(Code.UNSOURCED, new SourceFile("a.yaml", "a: b\n").span(0, 1), "no source");
+        Diagnostic.of(Code.NO_SOURCE, new SourceFile("a.yaml", "a: b\n").span(0, 1), "no source");
     Diagnostic error =
         Diagnostic.of(Code.UNKNOWN_KEY, new SourceFile("a.yaml", "a: b\n").span(0, 1), "unknown");
     ByteArrayOutputStream err = new ByteArrayOutputStream();
     PrintStream both = new PrintStream(err, true, StandardCharsets.UTF_8);
     Inputs inputs = new Inputs(new Terminal(both, both, false));
     assertThat(inputs.report(List.of(doubt), false)).isTrue();
-    assertThat(err.toString(StandardCharsets.UTF_8)).contains("doubt[unsourced]", "1 doubt");
+    assertThat(err.toString(StandardCharsets.UTF_8)).contains("doubt[no-source]", "1 doubt");
     assertThat(inputs.report(List.of(doubt, error), false)).isFalse();
     assertThat(err.toString(StandardCharsets.UTF_8)).contains("1 error and 1 doubt in 1 file");
   }

@@ -14,12 +14,12 @@ import org.junit.jupiter.params.provider.ValueSource;
 class ExplainCommandTest {
   @Test
   void saysWhatThePageSays() {
-    assertThat(Ran.of("explain", "no-text"))
+    assertThat(Ran.of("explain", "empty-file"))
         .isEqualTo(
             new Ran(
                 0,
                 """
-                no-text
+                empty-file
 
                 A file has nothing in it. Remarks alone are nothing to judge by.
 
@@ -74,7 +74,7 @@ class ExplainCommandTest {
   void listsSomeWhereNoneIsNear() {
     Ran ran = Ran.of("explain", "\u001b[31mchromium");
     assertThat(ran.exit()).isEqualTo(1);
-    assertThat(ran.err()).contains("<U+001B>", "known: no-such-file, ").doesNotContain("\u001b");
+    assertThat(ran.err()).contains("<U+001B>", "known: file-not-found, ").doesNotContain("\u001b");
     assertThat(Ran.of("explain").exit()).isEqualTo(2);
     assertThat(Ran.of("explain", "tab", "alias").err()).contains("\"alias\" is one too many");
   }

@@ -131,7 +131,7 @@ class JudgeCommandTest {
     Ran ran =
         Ran.of("judge", bench.at("wrong.yaml"), bench.at("missing.yaml"), bench.at("binary.yaml"));
     assertThat(ran.exit()).isEqualTo(1);
-    assertThat(ran.err()).contains("unknown-finish", "no-such-file", "not-utf8", "3 errors");
+    assertThat(ran.err()).contains("unknown-finish", "file-not-found", "not-utf8", "3 errors");
   }
 
   @Test

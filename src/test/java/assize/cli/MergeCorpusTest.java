@@ -97,11 +97,11 @@ class MergeCorpusTest {
     Set<String> seen = new TreeSet<>();
     for (Path one : cases()) {
       String expected = Files.readString(one.resolve("expected.txt"));
-      Stream.of(Code.MERGED_OTHER_VEHICLE, Code.MERGED_OTHER_RULES, Code.UNKNOWN_ITEM)
+      Stream.of(Code.DIFFERENT_VEHICLE, Code.DIFFERENT_EDITION, Code.UNKNOWN_ITEM)
           .map(Code::id)
           .filter(it -> expected.contains("error[" + it + "]"))
           .forEach(seen::add);
     }
-    assertThat(seen).containsExactly("merged-other-rules", "merged-other-vehicle", "unknown-item");
+    assertThat(seen).containsExactly("different-edition", "different-vehicle", "unknown-item");
   }
 }

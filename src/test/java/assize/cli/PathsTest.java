@@ -159,7 +159,7 @@ class PathsTest {
       })
   void namesAreTakenAsTheyAreWritten(String path) throws IOException {
     Ran ran = judged(record("rules.yaml", "{photo: " + quoted(path) + "}"));
-    assertThat(ran.err()).containsAnyOf("error[no-such-file]", "error[not-readable]");
+    assertThat(ran.err()).containsAnyOf("error[file-not-found]", "error[cannot-open-file]");
     assertThat(ran.err()).contains("record.yaml:5:15");
   }
 
@@ -173,7 +173,7 @@ class PathsTest {
     for (String path : new String[] {"link.yaml", "link/secret.yaml", "zero.jpg", "round/a.jpg"}) {
       Ran ran = judged(record("rules.yaml", "{photo: " + path + "}"));
       assertThat(ran.err()).contains("record.yaml:5:15");
-      assertThat(ran.err()).containsAnyOf("error[path-outside]", "error[no-such-file]");
+      assertThat(ran.err()).containsAnyOf("error[path-outside]", "error[file-not-found]");
       refusedRules(path);
     }
   }
@@ -211,9 +211,10 @@ class PathsTest {
   void aPipeIsNoFile() throws IOException, InterruptedException {
     Path pipe = sent.resolve("pipe.jpg");
     assertThat(new ProcessBuilder("mkfifo", pipe.toString()).start().waitFor()).isZero();
-    refusedAs("error[not-readable]", record("rules.yaml", "{photo: pipe.jpg}"), "record.yaml:5:15");
+    refusedAs(
+        "error[cannot-open-file]", record("rules.yaml", "{photo: pipe.jpg}"), "record.yaml:5:15");
     Ran ran = judged(record("pipe.jpg", "{measurement: Rule}"));
-    assertThat(ran.err()).contains("error[not-readable]");
+    assertThat(ran.err()).contains("error[cannot-open-file]");
   }
 
   /** Links in a folder that is gone through are passed over. */

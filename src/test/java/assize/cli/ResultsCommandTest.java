@@ -128,7 +128,7 @@ class ResultsCommandTest {
     put("a/wrong.yaml", record("wrong").replace("nickel", "nickle"));
     Files.copy(folder.resolve("rules.yaml"), folder.resolve("a/rules.yaml"));
     put("z-wrong.yaml", record("worse").replace("nickel", "gold").replace("X1}", "X9}"));
-    put("no-text.yaml", "");
+    put("empty-file.yaml", "");
     Files.write(folder.resolve("binary.yaml"), new byte[] {(byte) 0xff, (byte) 0xfe, 0});
     Map<String, String> before = Bench.content(base);
     Ran ran = roster("--json", base.resolve("lines.json"));
@@ -180,7 +180,7 @@ class ResultsCommandTest {
       assertThat(ran.exit()).isEqualTo(1);
       assertThat(ran.out()).isEmpty();
       assertThat(ran.err())
-          .contains("error[repeated-name]", "x/again.yaml", folder.resolve("one.yaml") + "\n");
+          .contains("error[duplicate-name]", "x/again.yaml", folder.resolve("one.yaml") + "\n");
       assertThat(out).doesNotExist();
     }
   }

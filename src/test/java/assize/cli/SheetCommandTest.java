@@ -144,7 +144,7 @@ class SheetCommandTest {
     for (List<Object> words :
         List.<List<Object>>of(
             List.of(1, "unknown-model", record),
-            List.of(1, "no-such-file", folder.resolve("not-there.yaml")),
+            List.of(1, "file-not-found", folder.resolve("not-there.yaml")),
             List.of(2, "--model: this rule set has no model", rules(), "--model", "X3"),
             List.of(2, "leave those options out", record, "--model", "X1"))) {
       Object[] typed = new Object[words.size() + 1];

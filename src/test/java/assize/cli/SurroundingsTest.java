@@ -284,7 +284,7 @@ class SurroundingsTest {
       boolean done = ran.get(i).exit() == Exit.DONE;
       assertThat(now.contains(i == 0 ? "Of A." : "Of B.")).as(ran.get(i).out()).isEqualTo(done);
       if (!done) {
-        assertThat(ran.get(i).out()).contains("error[changed-meanwhile]");
+        assertThat(ran.get(i).out()).contains("error[changed-during-merge]");
       }
     }
     laid.forEach(

@@ -185,7 +185,7 @@ class WatchTest {
             .looks(3)
             .check();
     assertThat(saved(ran)).hasSize(2);
-    assertThat(ran.err()).containsOnlyOnce("error[no-such-file]");
+    assertThat(ran.err()).containsOnlyOnce("error[file-not-found]");
     assertThat(ran.out()).isEqualTo("No errors.\nNo errors.\n");
   }
 
@@ -227,7 +227,7 @@ class WatchTest {
             + "evidence:\n  paper: {document: papers/plater.txt}\n");
     Files.createDirectory(folder.resolve("papers"));
     Ran ran = looks(1).look(() -> write("papers/plater.txt", "Nickel.")).looks(3).check();
-    assertThat(ran.err()).containsOnlyOnce("error[no-such-file]");
+    assertThat(ran.err()).containsOnlyOnce("error[file-not-found]");
     assertThat(saved(ran)).containsExactly("14:03:09  plater.txt saved");
     assertThat(ran.out()).isEqualTo("No errors.\n");
   }

@@ -29,7 +29,7 @@ class AcceptingTest {
   @Test
   void acceptsByTheFirstEntryThatCoversADoubt() {
     Random random = new Random(5);
-    Code[] codes = {Code.UNSOURCED, Code.SAME_TITLE};
+    Code[] codes = {Code.NO_SOURCE, Code.DUPLICATE_TITLE};
     for (int run = 0; run < 300; run++) {
       List<Diagnostic> found = new ArrayList<>();
       List<Accepted> all = new ArrayList<>();
@@ -59,7 +59,7 @@ class AcceptingTest {
               .map(it -> it.at().start())
               .toList();
       assertThat(accepting.open())
-          .filteredOn(it -> it.code() == Code.ACCEPTED_FOR_NOTHING)
+          .filteredOn(it -> it.code() == Code.UNUSED_ACCEPTANCE)
           .extracting(it -> it.at().start())
           .isEqualTo(idle);
     }
@@ -73,10 +73,10 @@ class AcceptingTest {
   @Test
   void acceptsFiftyThousandDoubtsByFiftyThousandEntries() {
     List<Diagnostic> found =
-        IntStream.range(0, 50_000).mapToObj(i -> doubt(Code.UNSOURCED, i, "n" + i)).toList();
+        IntStream.range(0, 50_000).mapToObj(i -> doubt(Code.NO_SOURCE, i, "n" + i)).toList();
     List<Accepted> all =
         IntStream.range(0, 50_000)
-            .mapToObj(i -> accepted(Code.UNSOURCED, i, "n" + (49_999 - i)))
+            .mapToObj(i -> accepted(Code.NO_SOURCE, i, "n" + (49_999 - i)))
             .toList();
     Accepting accepting = Accepting.of(found, all);
     assertThat(accepting.open()).isEmpty();

@@ -54,7 +54,7 @@ class DoubtTest {
                 horn-button: {title: Horn button, points: 2, expect: {finish: nickel}}
                 """))
         .extracting(Diagnostic::code)
-        .containsExactly(Code.SOURCE_NOT_CITED, Code.SOURCE_NOT_CITED, Code.UNSOURCED);
+        .containsExactly(Code.UNCITED_SOURCE, Code.UNCITED_SOURCE, Code.NO_SOURCE);
   }
 
   @Test
@@ -69,7 +69,7 @@ class DoubtTest {
                 - {source: guide-1, says: {finish: nickel}}
                 - {source: guide-2, says: {finish: nickel}}
             """);
-    assertThat(doubts).extracting(Diagnostic::code).containsExactly(Code.COPY_BESIDE_ORIGINAL);
+    assertThat(doubts).extracting(Diagnostic::code).containsExactly(Code.REDUNDANT_COPY);
     assertThat(doubts.get(0).at().line()).isEqualTo(22);
   }
 
@@ -133,7 +133,7 @@ class DoubtTest {
                 - {source: guide-1, says: {finish: nickel}}
                 - {source: guide-2, says: {finish: chrome}}
             """);
-    assertThat(doubts).extracting(Diagnostic::code).containsExactly(Code.POINTS_DO_NOT_ADD_UP);
+    assertThat(doubts).extracting(Diagnostic::code).containsExactly(Code.AREA_POINTS_MISMATCH);
     assertThat(doubts.get(0).message()).contains("have 1.5 points").contains("says 2");
   }
 

@@ -17,8 +17,8 @@ final class ReaderMessages {
   /** What can be told from one file's names and shapes alone. */
   static final Set<Code> STRUCTURAL =
       EnumSet.of(
-          Code.NOTHING_WRITTEN,
-          Code.WRONG_SHAPE,
+          Code.MISSING_VALUE,
+          Code.WRONG_STRUCTURE,
           Code.UNKNOWN_KEY,
           Code.MISSING_KEY,
           Code.BAD_NAME,
@@ -28,9 +28,9 @@ final class ReaderMessages {
           Code.UNKNOWN_ORIGIN,
           Code.UNKNOWN_CAUTION,
           Code.UNKNOWN_WORD,
-          Code.UNKNOWN_DOUBT,
+          Code.UNKNOWN_WARNING,
           Code.CLAIM_WITHOUT_SOURCE,
-          Code.NO_ASPECTS);
+          Code.NOTHING_EXPECTED);
 
   private ReaderMessages() {}
 

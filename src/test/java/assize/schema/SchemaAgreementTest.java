@@ -33,20 +33,20 @@ class SchemaAgreementTest {
   /** What an editor tells by itself, since it is no YAML, or none that one file can tell. */
   private static final Set<Code> NO_TREE =
       EnumSet.of(
-          Code.NO_SUCH_FILE,
-          Code.NOT_READABLE,
+          Code.FILE_NOT_FOUND,
+          Code.CANNOT_OPEN_FILE,
           Code.NOT_UTF8,
-          Code.NO_TEXT,
+          Code.EMPTY_FILE,
           Code.CONTROL_CHARACTER,
-          Code.TAB,
+          Code.TAB_INDENTATION,
           Code.SYNTAX,
           Code.ALIAS,
           Code.ANCHOR,
           Code.MERGE_KEY,
           Code.TAG,
           Code.SECOND_DOCUMENT,
-          Code.REPEATED_KEY,
-          Code.KEY_NOT_A_WORD,
+          Code.DUPLICATE_KEY,
+          Code.INVALID_KEY,
           Code.TOO_DEEP);
 
   static List<Path> cases() throws IOException {

@@ -74,9 +74,12 @@ class BadTablesTest {
     }
     List<Code> all = Arrays.asList(Code.values());
     assertThat(seen)
-        .containsAll(EnumSet.range(Code.NOT_A_TABLE, Code.OTHER_RULE_SET))
-        .containsAll(all.subList(all.indexOf(Code.OTHER_RECORD), all.indexOf(Code.LOOKS_CHANGED)))
-        .contains(Code.LOOKS_CHANGED);
+        .containsAll(EnumSet.range(Code.NOT_A_TABLE, Code.SHEET_FOR_OTHER_RULE_SET))
+        .containsAll(
+            all.subList(
+                all.indexOf(Code.SHEET_FOR_OTHER_RECORD),
+                all.indexOf(Code.POSSIBLY_CONVERTED_CELL)))
+        .contains(Code.POSSIBLY_CONVERTED_CELL);
   }
 
   @Test

@@ -26,7 +26,7 @@ class BoundsTest {
   void aFileOfFourMebibytesIsRead(@TempDir Path folder) throws IOException {
     Path file = Files.writeString(folder.resolve("rules.yaml"), "#".repeat(4 * 1024 * 1024));
     assertThat(codes(RuleSetReader.read(file, "rules.yaml").diagnostics()))
-        .containsExactly(Code.NO_TEXT);
+        .containsExactly(Code.EMPTY_FILE);
   }
 
   @Test
@@ -64,8 +64,8 @@ class BoundsTest {
 
   @Test
   void moreThanFiftyThingsHeldToBeRightAreRefused() {
-    assertThat(said(pairs(50))).doesNotContain(Code.TOO_TANGLED);
-    assertThat(said(pairs(51))).contains(Code.TOO_TANGLED);
+    assertThat(said(pairs(50))).doesNotContain(Code.TOO_MANY_CLAIMS);
+    assertThat(said(pairs(51))).contains(Code.TOO_MANY_CLAIMS);
   }
 
   /** Sources that each say another pair of eleven finishes, of which there are 55. */
@@ -98,7 +98,7 @@ class BoundsTest {
       text.append("  s%d: {kind: drawing, grade: A, title: T, copies: s%d}\n".formatted(i, i + 1));
     }
     text.append("  s499: {kind: drawing, grade: A, title: T, copies: s0}\n");
-    assertThat(said(text.toString())).contains(Code.COPIES_IN_A_CIRCLE);
+    assertThat(said(text.toString())).contains(Code.CIRCULAR_COPIES);
   }
 
   private static List<Code> said(String text) {

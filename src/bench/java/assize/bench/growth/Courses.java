@@ -119,7 +119,7 @@ final class Courses {
             + "accepted:\n"
             + lines(
                 size,
-                i -> "  - {doubt: unsourced, of: i" + i + ", because: Nobody knows " + i + "}\n")
+                i -> "  - {doubt: no-source, of: i" + i + ", because: Nobody knows " + i + "}\n")
             + "areas:\n  cab:\n    name: Cab\n    items:\n"
             + lines(
                 size,

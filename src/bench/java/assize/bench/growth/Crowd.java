@@ -414,7 +414,7 @@ record Crowd(
     return plain(n)
         + SOURCE
         + "accepted: ["
-        + join(n, i -> "{doubt: unsourced, of: [i" + i + "], because: B}")
+        + join(n, i -> "{doubt: no-source, of: [i" + i + "], because: B}")
         + "]\n";
   }
 

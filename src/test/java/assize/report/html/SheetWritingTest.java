@@ -522,7 +522,7 @@ class SheetWritingTest {
       SourceFile record = new SourceFile("r", String.valueOf(written.get(i)));
       boolean taken =
           RecordReader.parse(record, rules, sheets.folder()).diagnostics().stream()
-              .allMatch(it -> it.code() == Code.NO_SUCH_FILE);
+              .allMatch(it -> it.code() == Code.FILE_NOT_FOUND);
       boolean fine = faults.get(i).equals("");
       if (fine != taken && !(taken && STRICTER.contains(String.valueOf(values.get(i))))) {
         String shown = String.valueOf(asked.get(i).forThePage());

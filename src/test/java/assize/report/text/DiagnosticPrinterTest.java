@@ -64,7 +64,7 @@ class DiagnosticPrinterTest {
     SourceFile file = new SourceFile("rules.yaml", "a:\n  - one\n  - two\n");
     String said =
         DiagnosticPrinter.print(
-            List.of(Diagnostic.of(Code.WRONG_SHAPE, file.span(5, 18), "a list")), false);
+            List.of(Diagnostic.of(Code.WRONG_STRUCTURE, file.span(5, 18), "a list")), false);
     assertThat(said).contains("2 |   - one\n  |   ^^^^^\n");
   }
 
@@ -75,14 +75,14 @@ class DiagnosticPrinterTest {
     String said =
         DiagnosticPrinter.print(
             List.of(
-                Diagnostic.of(Code.UNSOURCED, second.span(0, 1), "third"),
+                Diagnostic.of(Code.NO_SOURCE, second.span(0, 1), "third"),
                 Diagnostic.of(Code.UNKNOWN_FINISH, first.span(2, 3), "second"),
                 Diagnostic.of(Code.UNKNOWN_COLOR, first.span(0, 1), "first")),
             false);
     assertThat(said).endsWith("2 errors and 1 doubt in 2 files\n");
     assertThat(said.indexOf("first")).isLessThan(said.indexOf("second"));
     assertThat(said.indexOf("second")).isLessThan(said.indexOf("third"));
-    assertThat(said).contains("doubt[unsourced]: third");
+    assertThat(said).contains("doubt[no-source]: third");
   }
 
   @Test
