@@ -46,15 +46,15 @@ class PackagesTest {
     MAY_IMPORT.put("judgment", and(facts, "ruleset", "record"));
     MAY_IMPORT.put("edit", Set.of("text", "diagnostic", "yaml"));
     MAY_IMPORT.put("merge", and(facts, "ruleset", "record", "edit"));
-    MAY_IMPORT.put("lint", and(facts, "ruleset", "production", "record", "judgment"));
+    MAY_IMPORT.put("check", and(facts, "ruleset", "production", "record", "judgment"));
     MAY_IMPORT.put("judge", and(facts, "ruleset", "production", "record", "judgment"));
-    MAY_IMPORT.put("standing", and(facts, "ruleset", "production", "record", "judgment", "judge"));
+    MAY_IMPORT.put("timeline", and(facts, "ruleset", "production", "record", "judgment", "judge"));
     MAY_IMPORT.put(
-        "editions", and(facts, "ruleset", "production", "record", "judgment", "judge", "standing"));
-    MAY_IMPORT.put("photo", Set.of("text", "diagnostic"));
-    MAY_IMPORT.put("shell", Set.of());
-    MAY_IMPORT.put("share", and(facts, "ruleset", "record", "judgment", "judge"));
-    MAY_IMPORT.put("report.drawing", and(facts));
+        "compare", and(facts, "ruleset", "production", "record", "judgment", "judge", "timeline"));
+    MAY_IMPORT.put("image", Set.of("text", "diagnostic"));
+    MAY_IMPORT.put("clidoc", Set.of());
+    MAY_IMPORT.put("redaction", and(facts, "ruleset", "record", "judgment", "judge"));
+    MAY_IMPORT.put("report.chart", and(facts));
     MAY_IMPORT.put(
         "report.view",
         and(
@@ -64,16 +64,15 @@ class PackagesTest {
             "record",
             "judgment",
             "judge",
-            "standing",
-            "editions",
-            "share",
-            "report.drawing"));
-    MAY_IMPORT.put("table", and(facts, "ruleset", "record", "report.view"));
+            "timeline",
+            "compare",
+            "redaction",
+            "report.chart"));
+    MAY_IMPORT.put("spreadsheet", and(facts, "ruleset", "record", "report.view"));
+    MAY_IMPORT.put("report.html", Set.of("text", "yaml", "aspect", "report.view", "report.chart"));
     MAY_IMPORT.put(
-        "report.html", Set.of("text", "yaml", "aspect", "report.view", "report.drawing"));
-    MAY_IMPORT.put(
-        "report.text", and(facts, "ruleset", "record", "judgment", "lint", "edit", "merge"));
-    MAY_IMPORT.put("start", and(facts, "ruleset", "record", "report.view"));
+        "report.text", and(facts, "ruleset", "record", "judgment", "check", "edit", "merge"));
+    MAY_IMPORT.put("newrecord", and(facts, "ruleset", "record", "report.view"));
   }
 
   private static final Map<String, String> LIBRARY_IN =
@@ -84,13 +83,13 @@ class PackagesTest {
           entry("org.commonmark..", "assize.report.html"),
           entry("com.google.re2j..", "assize.aspect"),
           entry("picocli..", "assize.cli"),
-          entry("com.twelvemonkeys..", "assize.photo"),
-          entry("com.drew..", "assize.photo"),
-          entry("java.awt..", "assize.photo"),
-          entry("org.dhatim..", "assize.table"),
-          entry("de.siegmar..", "assize.table"),
-          entry("javax.xml..", "assize.table"),
-          entry("javax.imageio..", "assize.photo"));
+          entry("com.twelvemonkeys..", "assize.image"),
+          entry("com.drew..", "assize.image"),
+          entry("java.awt..", "assize.image"),
+          entry("org.dhatim..", "assize.spreadsheet"),
+          entry("de.siegmar..", "assize.spreadsheet"),
+          entry("javax.xml..", "assize.spreadsheet"),
+          entry("javax.imageio..", "assize.image"));
 
   private static Set<String> and(Set<String> some, String... more) {
     return Stream.concat(some.stream(), Stream.of(more)).collect(Collectors.toSet());

@@ -78,7 +78,7 @@ public final class Fuzz {
     return switch (target) {
       case "Date", "Measure", "Pattern" ->
           SHORT_TEXTS.stream().map(it -> it.getBytes(StandardCharsets.UTF_8)).toList();
-      case "Photo" -> files(Path.of("src/test/resources/assize/photo"), ".webp", ".png", ".jpg");
+      case "Photo" -> files(Path.of("src/test/resources/assize/image"), ".webp", ".png", ".jpg");
       case "Table" -> files(Path.of("src/test/tables"), ".csv", ".xlsx", ".tsv");
       case "Yaml" -> files(Path.of("src/test"), ".yaml");
       default -> files(Path.of("src/test"), named(target));

@@ -1,6 +1,6 @@
 package assize.fuzz;
 
-import assize.photo.Photo;
+import assize.image.Photo;
 import java.util.List;
 
 /** Pictures. */

@@ -3,7 +3,7 @@ package assize.fuzz;
 import assize.record.RecordReader;
 import assize.record.VehicleRecord;
 import assize.ruleset.RuleSet;
-import assize.table.TableReader;
+import assize.spreadsheet.TableReader;
 import assize.text.SourceFile;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;

@@ -1,9 +1,9 @@
 package assize.cli;
 
-import assize.editions.Change;
-import assize.editions.Editions;
-import assize.editions.VehicleDifference;
-import assize.editions.VehicleDifference.ItemDifference;
+import assize.compare.Change;
+import assize.compare.Editions;
+import assize.compare.VehicleDifference;
+import assize.compare.VehicleDifference.ItemDifference;
 import assize.judgment.ItemJudgment;
 import assize.judgment.Judgment;
 import assize.judgment.ScoreRange;

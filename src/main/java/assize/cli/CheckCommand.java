@@ -1,13 +1,13 @@
 package assize.cli;
 
+import assize.check.Accepting;
+import assize.check.Coverage;
+import assize.check.Doubt;
+import assize.check.RecordDoubt;
 import assize.diagnostic.Accepted;
 import assize.diagnostic.Diagnostic;
 import assize.diagnostic.Result;
 import assize.judgment.Judgment;
-import assize.lint.Accepting;
-import assize.lint.Coverage;
-import assize.lint.Doubt;
-import assize.lint.RecordDoubt;
 import assize.record.Judged;
 import assize.record.VehicleRecord;
 import assize.report.text.CoverageJson;

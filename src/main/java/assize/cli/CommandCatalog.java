@@ -1,7 +1,7 @@
 package assize.cli;
 
-import assize.shell.Program;
-import assize.shell.Verb;
+import assize.clidoc.Program;
+import assize.clidoc.Verb;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;

@@ -1,11 +1,11 @@
 package assize.cli;
 
+import assize.compare.Carried;
+import assize.compare.Editions;
+import assize.compare.VehicleDifference;
 import assize.diagnostic.Code;
 import assize.diagnostic.Diagnostic;
 import assize.diagnostic.Result;
-import assize.editions.Carried;
-import assize.editions.Editions;
-import assize.editions.VehicleDifference;
 import assize.judge.Judge;
 import assize.record.RecordReader;
 import assize.record.VehicleRecord;

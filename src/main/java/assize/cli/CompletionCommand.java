@@ -1,10 +1,10 @@
 package assize.cli;
 
-import assize.shell.Bash;
-import assize.shell.Fish;
-import assize.shell.PowerShell;
-import assize.shell.Program;
-import assize.shell.Zsh;
+import assize.clidoc.Bash;
+import assize.clidoc.Fish;
+import assize.clidoc.PowerShell;
+import assize.clidoc.Program;
+import assize.clidoc.Zsh;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;

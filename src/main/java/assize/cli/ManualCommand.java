@@ -1,6 +1,6 @@
 package assize.cli;
 
-import assize.shell.Manual;
+import assize.clidoc.Manual;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;

@@ -1,6 +1,6 @@
 package assize.cli;
 
-import assize.photo.Photo;
+import assize.image.Photo;
 import assize.text.Sha256;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;

@@ -2,8 +2,8 @@ package assize.cli;
 
 import assize.diagnostic.Code;
 import assize.diagnostic.Diagnostic;
-import assize.photo.Box;
-import assize.photo.Photo;
+import assize.image.Box;
+import assize.image.Photo;
 import assize.text.Parsed;
 import assize.text.Sha256;
 import assize.text.Span;

@@ -1,14 +1,14 @@
 package assize.cli;
 
 import assize.record.VehicleRecord;
+import assize.redaction.Hidden;
+import assize.redaction.Key;
+import assize.redaction.Mask;
+import assize.redaction.Masking;
+import assize.redaction.Secret;
 import assize.report.text.Visible;
 import assize.ruleset.NumberTable;
 import assize.ruleset.RuleSet;
-import assize.share.Hidden;
-import assize.share.Key;
-import assize.share.Mask;
-import assize.share.Masking;
-import assize.share.Secret;
 import assize.text.Json;
 import assize.text.Parsed;
 import java.nio.file.Path;

@@ -2,9 +2,9 @@ package assize.cli;
 
 import assize.diagnostic.Code;
 import assize.diagnostic.Diagnostic;
+import assize.image.Photo;
 import assize.judgment.Judgment;
 import assize.judgment.ScoreRange;
-import assize.photo.Photo;
 import assize.record.Evidence;
 import assize.record.Observation;
 import assize.record.Trace;

@@ -1,6 +1,6 @@
 package assize.cli;
 
-import assize.share.Secret;
+import assize.redaction.Secret;
 import assize.text.Parsed;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;

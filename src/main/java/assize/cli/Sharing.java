@@ -1,11 +1,14 @@
 package assize.cli;
 
 import assize.diagnostic.Diagnostic;
+import assize.image.Bare;
+import assize.image.Box;
 import assize.judgment.Judgment;
-import assize.photo.Bare;
-import assize.photo.Box;
 import assize.record.Evidence;
 import assize.record.VehicleRecord;
+import assize.redaction.Copy;
+import assize.redaction.Mask;
+import assize.redaction.Secret;
 import assize.report.html.HtmlReport;
 import assize.report.html.HtmlRoster;
 import assize.report.html.Picture;
@@ -15,9 +18,6 @@ import assize.report.text.JudgmentJson;
 import assize.report.view.RosterEntry;
 import assize.report.view.SharedViews;
 import assize.ruleset.Item;
-import assize.share.Copy;
-import assize.share.Mask;
-import assize.share.Secret;
 import assize.text.Parsed;
 import java.nio.file.Path;
 import java.util.ArrayList;

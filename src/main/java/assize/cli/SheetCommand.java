@@ -10,7 +10,7 @@ import assize.report.view.SheetViews;
 import assize.report.view.WalkView;
 import assize.report.view.WalkViews;
 import assize.ruleset.RuleSet;
-import assize.table.TableWriter;
+import assize.spreadsheet.TableWriter;
 import assize.text.SourceFile;
 import assize.yaml.Document;
 import java.io.IOException;

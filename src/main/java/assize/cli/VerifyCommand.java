@@ -2,10 +2,10 @@ package assize.cli;
 
 import static java.util.stream.Collectors.joining;
 
+import assize.redaction.Key;
+import assize.redaction.MaskedNumber;
 import assize.report.html.Seals;
 import assize.report.text.Visible;
-import assize.share.Key;
-import assize.share.MaskedNumber;
 import assize.text.Json;
 import java.io.IOException;
 import java.io.InputStreamReader;

@@ -2,7 +2,7 @@ package assize.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import assize.editions.Yard;
+import assize.compare.Yard;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

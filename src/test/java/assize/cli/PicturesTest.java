@@ -2,8 +2,8 @@ package assize.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import assize.photo.Box;
-import assize.photo.Photo;
+import assize.image.Box;
+import assize.image.Photo;
 import assize.report.html.Picture;
 import assize.text.SourceFile;
 import java.io.IOException;

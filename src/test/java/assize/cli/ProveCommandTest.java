@@ -2,7 +2,7 @@ package assize.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import assize.share.Secret;
+import assize.redaction.Secret;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

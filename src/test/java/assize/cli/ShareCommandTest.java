@@ -5,9 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import assize.record.Observation;
 import assize.record.Secret;
 import assize.record.VehicleRecord;
+import assize.redaction.Copy;
+import assize.redaction.Mask;
 import assize.report.html.Seals;
-import assize.share.Copy;
-import assize.share.Mask;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -349,7 +349,7 @@ class ShareCommandTest {
     assertThat(no.exit()).isEqualTo(1);
     assertThat(no.err()).startsWith("no: ").contains("TB7-48xxx");
     String other =
-        assize.share.Secret.random("a", java.time.LocalDate.EPOCH)
+        assize.redaction.Secret.random("a", java.time.LocalDate.EPOCH)
             .key("truck-tb7-48391", "chassis")
             .words();
     assertThat(Ran.of("verify", page, NUMBER, other).err()).startsWith("no: ");

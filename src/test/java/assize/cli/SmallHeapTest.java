@@ -57,7 +57,7 @@ class SmallHeapTest {
   }
 
   private void webp(String name, IntFunction<byte[]> chunk) throws IOException {
-    byte[] webp = Files.readAllBytes(Path.of("src/test/resources/assize/photo/lossless.webp"));
+    byte[] webp = Files.readAllBytes(Path.of("src/test/resources/assize/image/lossless.webp"));
     int added = LENGTH / chunk.apply(0).length * chunk.apply(0).length;
     ByteBuffer bytes = ByteBuffer.wrap(webp).order(ByteOrder.LITTLE_ENDIAN);
     bytes.putInt(4, bytes.getInt(4) + added);
@@ -66,7 +66,7 @@ class SmallHeapTest {
 
   /** Writes one whose pixels are followed by zeros, in the same chunk (RFC 9649, 2.3). */
   private void longWebp(String name) throws IOException {
-    byte[] webp = Files.readAllBytes(Path.of("src/test/resources/assize/photo/lossless.webp"));
+    byte[] webp = Files.readAllBytes(Path.of("src/test/resources/assize/image/lossless.webp"));
     ByteBuffer bytes = ByteBuffer.wrap(Arrays.copyOf(webp, LENGTH)).order(ByteOrder.LITTLE_ENDIAN);
     bytes.putInt(4, LENGTH - 8).putInt(16, LENGTH - 20);
     Files.write(folder.resolve(name), bytes.array());

@@ -2,8 +2,8 @@ package assize.docs;
 
 import assize.cli.Main;
 import assize.cli.Terminal;
-import assize.photo.Photo;
-import assize.share.Secret;
+import assize.image.Photo;
+import assize.redaction.Secret;
 import assize.text.Parsed;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;

@@ -2,8 +2,8 @@ package assize.docs;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import assize.share.Key;
-import assize.share.Mask;
+import assize.redaction.Key;
+import assize.redaction.Mask;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -1,6 +1,6 @@
 package assize.fault;
 
-import assize.share.Secret;
+import assize.redaction.Secret;
 import assize.text.Sha256;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;

@@ -2,9 +2,9 @@ package assize.production;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import assize.check.Doubt;
 import assize.evidence.Kleene;
 import assize.evidence.Scope;
-import assize.lint.Doubt;
 import assize.ruleset.Item;
 import assize.ruleset.RuleSet;
 import assize.ruleset.RuleSetReader;

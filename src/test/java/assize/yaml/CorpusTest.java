@@ -3,13 +3,13 @@ package assize.yaml;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import assize.Pinned;
+import assize.check.Accepting;
+import assize.check.Doubt;
+import assize.check.RecordDoubt;
 import assize.diagnostic.Code;
 import assize.diagnostic.Diagnostic;
 import assize.diagnostic.Result;
 import assize.judge.Judge;
-import assize.lint.Accepting;
-import assize.lint.Doubt;
-import assize.lint.RecordDoubt;
 import assize.record.RecordReader;
 import assize.report.text.DiagnosticPrinter;
 import assize.ruleset.RuleSet;

@@ -1,8 +1,8 @@
 package assize.report.text;
 
-import assize.lint.Coverage;
-import assize.lint.Coverage.Reach;
-import assize.lint.Coverage.Stretch;
+import assize.check.Coverage;
+import assize.check.Coverage.Reach;
+import assize.check.Coverage.Stretch;
 import assize.ruleset.RuleSet;
 import assize.text.Json;
 import java.util.List;

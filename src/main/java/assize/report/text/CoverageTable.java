@@ -1,9 +1,9 @@
 package assize.report.text;
 
+import assize.check.Coverage;
+import assize.check.Coverage.Reach;
+import assize.check.Coverage.Stretch;
 import assize.date.DaySpan;
-import assize.lint.Coverage;
-import assize.lint.Coverage.Reach;
-import assize.lint.Coverage.Stretch;
 import assize.ruleset.Area;
 import assize.ruleset.Model;
 import assize.ruleset.RuleSet;

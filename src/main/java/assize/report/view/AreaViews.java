@@ -4,7 +4,7 @@ import assize.judgment.AreaJudgment;
 import assize.judgment.ItemJudgment;
 import assize.judgment.ScoreRange;
 import assize.judgment.Tally;
-import assize.report.drawing.Bars;
+import assize.report.chart.Bars;
 import assize.ruleset.Item;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,8 +1,8 @@
 package assize.report.view;
 
 import assize.aspect.Verdict;
-import assize.editions.VehicleDifference;
-import assize.editions.VehicleDifference.ItemDifference;
+import assize.compare.VehicleDifference;
+import assize.compare.VehicleDifference.ItemDifference;
 import assize.judgment.AwardResult;
 import assize.judgment.ItemJudgment;
 import assize.judgment.Judgment;

@@ -1,11 +1,11 @@
 package assize.report.view;
 
+import assize.compare.Change;
+import assize.compare.Editions;
+import assize.compare.Part;
+import assize.compare.Shifted;
+import assize.compare.VehicleDifference;
 import assize.date.DayWords;
-import assize.editions.Change;
-import assize.editions.Editions;
-import assize.editions.Part;
-import assize.editions.Shifted;
-import assize.editions.VehicleDifference;
 import assize.report.view.ChangesView.Group;
 import assize.report.view.ChangesView.Line;
 import assize.report.view.ChangesView.Renamed;
@@ -13,8 +13,8 @@ import assize.report.view.ChangesView.ShiftDays;
 import assize.report.view.ChangesView.ShiftView;
 import assize.report.view.ChangesView.Thing;
 import assize.ruleset.RuleSet;
-import assize.standing.Shift;
 import assize.text.Fingerprint;
+import assize.timeline.Shift;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;

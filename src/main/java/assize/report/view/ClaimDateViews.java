@@ -3,7 +3,7 @@ package assize.report.view;
 import assize.date.DaySpan;
 import assize.date.DayWords;
 import assize.evidence.Claim;
-import assize.report.drawing.ClaimDates;
+import assize.report.chart.ClaimDates;
 import assize.ruleset.AspectRule;
 import assize.ruleset.Item;
 import assize.ruleset.Model;

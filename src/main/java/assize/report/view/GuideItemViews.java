@@ -13,7 +13,7 @@ import assize.report.view.GuideItemView.Teller;
 import assize.report.view.GuideView.Fact;
 import assize.ruleset.AspectRule;
 import assize.ruleset.Item;
-import assize.standing.Standing;
+import assize.timeline.Standing;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

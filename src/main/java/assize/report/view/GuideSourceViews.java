@@ -1,7 +1,7 @@
 package assize.report.view;
 
 import assize.evidence.Source;
-import assize.report.drawing.CopyGraph;
+import assize.report.chart.CopyGraph;
 import assize.report.view.GuideView.Copying;
 import assize.report.view.GuideView.Fact;
 import assize.report.view.GuideView.SourceEntry;

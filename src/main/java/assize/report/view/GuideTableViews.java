@@ -2,7 +2,7 @@ package assize.report.view;
 
 import assize.date.DaySpan;
 import assize.date.DayWords;
-import assize.report.drawing.NumberLines;
+import assize.report.chart.NumberLines;
 import assize.report.view.GuideView.Fact;
 import assize.report.view.GuideView.NumberRow;
 import assize.report.view.GuideView.NumberTableView;

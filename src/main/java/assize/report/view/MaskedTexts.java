@@ -1,7 +1,7 @@
 package assize.report.view;
 
-import assize.share.Mask;
-import assize.share.Times;
+import assize.redaction.Mask;
+import assize.redaction.Times;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.Map;

@@ -1,8 +1,8 @@
 package assize.report.view;
 
+import assize.redaction.Copy;
+import assize.redaction.Hidden;
 import assize.ruleset.NumberTable;
-import assize.share.Copy;
-import assize.share.Hidden;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;

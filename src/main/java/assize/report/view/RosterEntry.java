@@ -7,7 +7,7 @@ import assize.judgment.Judgment;
 import assize.judgment.ScoreRange;
 import assize.record.Judged;
 import assize.record.VehicleRecord;
-import assize.report.drawing.Bars;
+import assize.report.chart.Bars;
 import assize.ruleset.Award;
 import assize.ruleset.RuleSet;
 import assize.text.Fingerprint;

@@ -1,6 +1,6 @@
 package assize.report.view;
 
-import assize.report.drawing.Drawing;
+import assize.report.chart.Drawing;
 import java.util.List;
 
 /**

@@ -1,7 +1,7 @@
 package assize.report.view;
 
-import assize.report.drawing.ScoreScale;
-import assize.report.drawing.ScoreSpread;
+import assize.report.chart.ScoreScale;
+import assize.report.chart.ScoreSpread;
 import assize.ruleset.Award;
 import java.util.ArrayList;
 import java.util.Arrays;

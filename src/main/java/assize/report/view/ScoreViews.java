@@ -5,7 +5,7 @@ import assize.judgment.AwardResult;
 import assize.judgment.ItemJudgment;
 import assize.judgment.Judgment;
 import assize.judgment.ScoreRange;
-import assize.report.drawing.ScoreScale;
+import assize.report.chart.ScoreScale;
 import assize.ruleset.Award;
 import java.util.ArrayList;
 import java.util.Comparator;

@@ -1,13 +1,13 @@
 package assize.report.view;
 
 import assize.record.Evidence;
+import assize.redaction.Copy;
+import assize.redaction.Hidden;
+import assize.redaction.Mask;
+import assize.redaction.Omission;
+import assize.redaction.Times;
 import assize.ruleset.Award;
 import assize.ruleset.Item;
-import assize.share.Copy;
-import assize.share.Hidden;
-import assize.share.Mask;
-import assize.share.Omission;
-import assize.share.Times;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;

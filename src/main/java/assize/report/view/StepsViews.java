@@ -4,7 +4,7 @@ import assize.date.DayWords;
 import assize.judgment.Judgment;
 import assize.judgment.ScoreRange;
 import assize.judgment.Stretch;
-import assize.report.drawing.ScoreSteps;
+import assize.report.chart.ScoreSteps;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;

@@ -6,7 +6,7 @@ import assize.production.AttributeValue;
 import assize.production.VehicleAttribute;
 import assize.ruleset.NumberTable;
 import assize.ruleset.RuleSet;
-import assize.standing.Vehicles;
+import assize.timeline.Vehicles;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;

@@ -3,8 +3,8 @@ package assize.report.html;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import assize.Pinned;
-import assize.editions.Editions;
-import assize.editions.Yard;
+import assize.compare.Editions;
+import assize.compare.Yard;
 import assize.report.SampleJudgments;
 import assize.report.view.ChangesViews;
 import assize.report.view.GuideViews;

@@ -4,9 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import assize.judge.Judge;
 import assize.judgment.Judgment;
+import assize.redaction.Copy;
 import assize.report.SampleJudgments;
 import assize.report.view.SharedViews;
-import assize.share.Copy;
 import assize.text.Parsed;
 import java.io.IOException;
 import java.io.StringReader;

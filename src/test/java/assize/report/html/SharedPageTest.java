@@ -4,12 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import assize.judge.Judge;
 import assize.judgment.Judgment;
+import assize.redaction.Copy;
+import assize.redaction.Mask;
 import assize.report.SampleJudgments;
 import assize.report.view.ReportView;
 import assize.report.view.ReportViews;
 import assize.report.view.SharedViews;
-import assize.share.Copy;
-import assize.share.Mask;
 import java.io.IOException;
 import java.net.IDN;
 import java.nio.file.Files;

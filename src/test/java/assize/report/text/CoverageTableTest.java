@@ -2,7 +2,7 @@ package assize.report.text;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import assize.lint.Coverage;
+import assize.check.Coverage;
 import assize.ruleset.RuleSet;
 import assize.ruleset.RuleSetReader;
 import assize.text.SourceFile;

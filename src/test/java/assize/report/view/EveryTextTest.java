@@ -4,9 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import assize.judge.Judge;
 import assize.judgment.Judgment;
+import assize.redaction.Copy;
+import assize.redaction.Mask;
 import assize.report.SampleJudgments;
-import assize.share.Copy;
-import assize.share.Mask;
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;

@@ -3,7 +3,7 @@ package assize.report.view;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
 
-import assize.editions.Yard;
+import assize.compare.Yard;
 import assize.judge.Judge;
 import assize.record.RecordReader;
 import assize.report.view.GuideItemView.AspectView;

@@ -1,0 +1,5 @@
+/** Drawings as plain coordinates, ready to be printed. */
+@NullMarked
+package assize.report.chart;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,5 @@
+/** The walk-round sheet as the table of a spreadsheet, and what somebody filled in there. */
+@NullMarked
+package assize.spreadsheet;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,5 +1,0 @@
-/** A record to fill in: what applies to one vehicle, each item with where to look. */
-@NullMarked
-package assize.start;
-
-import org.jspecify.annotations.NullMarked;

@@ -1,5 +1,0 @@
-/** The walk-round sheet as the table of a spreadsheet, and what somebody filled in there. */
-@NullMarked
-package assize.table;
-
-import org.jspecify.annotations.NullMarked;

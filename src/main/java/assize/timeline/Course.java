@@ -1,0 +1,19 @@
+package assize.timeline;
+
+import assize.date.DaySpan;
+import java.util.List;
+
+/**
+ * What sources come to over the production of some vehicles, for which it is alike.
+ *
+ * @param vehicles any of these
+ * @param window the production of their models
+ * @param stands in the order of days; days on which the item does not apply are left out, so that
+ *     there is at least one
+ */
+public record Course(List<Vehicles> vehicles, DaySpan window, List<Stand> stands) {
+  public Course {
+    vehicles = List.copyOf(vehicles);
+    stands = List.copyOf(stands);
+  }
+}

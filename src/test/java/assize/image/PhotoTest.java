@@ -1,0 +1,178 @@
+package assize.image;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.awt.color.ColorSpace;
+import java.awt.color.ICC_Profile;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.util.List;
+import javax.imageio.ImageIO;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Pictures made here, and what becomes of them. */
+class PhotoTest {
+  private static Photo good(byte[] file, Box... covered) {
+    return Photo.of(file, List.of(covered)).toOptional().orElseThrow();
+  }
+
+  @Test
+  void aSmallPngKeepsItsBytes() throws IOException {
+    byte[] png = Corners.file("png", 60, 40);
+    Photo photo = good(Planted.pngWith("tEXt", Planted.text("Comment"), png));
+    BufferedImage before = ImageIO.read(new ByteArrayInputStream(png));
+    assertThat(Corners.seen(photo).getRGB(0, 0, 60, 40, null, 0, 60))
+        .isEqualTo(before.getRGB(0, 0, 60, 40, null, 0, 60));
+    assertThat(photo.mediaType()).isEqualTo("image/png");
+    assertThat(photo.bytes()).isEqualTo(new PngChunksOf(png).bare());
+  }
+
+  /** A PNG as it is without further chunks. */
+  private record PngChunksOf(byte[] png) {
+    byte[] bare() {
+      return PngChunks.of(png).toOptional().orElseThrow().bare();
+    }
+  }
+
+  @ParameterizedTest
+  @CsvSource({"png, 3000, 1500", "jpeg, 3000, 1500", "png, 1201, 600", "jpeg, 1200, 600"})
+  void aLargePictureIsMadeSmaller(String format, int width, int height) {
+    Photo photo = good(Corners.file(format, width, height));
+    assertThat(photo.width()).isEqualTo(Photo.WIDEST);
+    assertThat(photo.height()).isBetween(599, 600);
+    assertThat(photo.dataUri()).startsWith("data:image/jpeg;base64,");
+    assertThat(Corners.of(photo)).isEqualTo("RGBW");
+    assertThat(Corners.seen(photo).getWidth()).isEqualTo(photo.width());
+  }
+
+  /** Lines one pixel wide become gray and not some of the lines. */
+  @Test
+  void makingSmallerTakesTheMeanOfWhatIsThere() {
+    BufferedImage lines = new BufferedImage(3600, 40, BufferedImage.TYPE_INT_RGB);
+    for (int x = 0; x < 3600; x += 3) {
+      for (int y = 0; y < 40; y++) {
+        lines.setRGB(x, y, 0xffffff);
+      }
+    }
+    BufferedImage seen = Corners.seen(good(Corners.file("png", lines)));
+    for (int x = 0; x < 1200; x++) {
+      assertThat(Corners.near(seen.getRGB(x, 6), 0x555555, 6)).as("column %s", x).isTrue();
+    }
+  }
+
+  @Test
+  void whatSkipsRowsAndColumnsIsStillTheWholePicture() {
+    assertThat(Decoder.step(16_000_000)).isEqualTo(1);
+    assertThat(Decoder.step(16_000_001)).isEqualTo(2);
+    assertThat(Decoder.step(Photo.MOST_PIXELS)).isEqualTo(3);
+    Photo photo = good(Corners.file("jpeg", 5001, 3501), new Box(0, 0, 5000, 5000));
+    assertThat(photo.width()).isEqualTo(1200);
+    assertThat(photo.height()).isEqualTo(840);
+    assertThat(Corners.of(photo)).isEqualTo("?GBW");
+  }
+
+  @Test
+  void aBoxCoversEachPixelThatItTouches() {
+    BufferedImage seen = Corners.seen(good(Corners.file("png", 60, 40), new Box(1, 9_999, 1, 1)));
+    assertThat(seen.getRGB(0, 39)).isEqualTo(0xff000000 | Covering.GRAY);
+    assertThat(seen.getRGB(1, 39)).isEqualTo(0xff0000ff);
+    assertThat(seen.getRGB(0, 38)).isEqualTo(0xff0000ff);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"png", "jpeg"})
+  void nothingIsLeftWhereAllIsCovered(String format) {
+    Photo photo = good(Corners.file(format, 60, 40), new Box(0, 0, Box.WHOLE, Box.WHOLE));
+    assertThat(photo.mediaType()).isEqualTo("image/" + format);
+    BufferedImage seen = Corners.seen(photo);
+    for (int i = 0; i < 60 * 40; i++) {
+      assertThat(Corners.near(seen.getRGB(i % 60, i / 60), Covering.GRAY, 2)).isTrue();
+    }
+  }
+
+  @Test
+  void aBoxIsPartOfAPicture() {
+    assertThatThrownBy(() -> new Box(0, 0, 0, 1)).isInstanceOf(IllegalArgumentException.class);
+    assertThatThrownBy(() -> new Box(1, 0, Box.WHOLE, 1))
+        .isInstanceOf(IllegalArgumentException.class);
+    assertThatThrownBy(() -> new Box(0, -1, 1, 1)).isInstanceOf(IllegalArgumentException.class);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"lossy, RGBW", "lossless, RGBW", "clear, WGBW", "clear-lossless, WGBW"})
+  void aWebpIsShown(String name, String corners) {
+    Photo photo = good(Corners.webp(name));
+    assertThat(Corners.of(photo)).isEqualTo(corners);
+    assertThat(photo.mediaType()).isEqualTo("image/jpeg");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "jpeg, lamp.png, 'named as a PNG, this file holds a JPEG'",
+    "png, photos/Lamp.JPG, 'named as a JPEG, this file holds a PNG'",
+    "jpeg, lamp.heic, 'named as a HEIC photo, this file holds a JPEG'",
+    "jpeg, lamp.jpg,",
+    "jpeg, lamp.JPEG,",
+    "png, lamp,",
+    "png, lamp.photo,"
+  })
+  void aPictureNamedAsAnotherIsShownAndSaidToBe(String format, String name, String words) {
+    Photo photo = Photo.of(Corners.file(format, 60, 40), List.of()).toOptional().orElseThrow();
+    assertThat(photo.misnamed(name).orElse(null)).isEqualTo(words);
+  }
+
+  /** A gray of 128 stays one: Java's own conversion of such a PNG would give 188. */
+  @Test
+  void grayStaysAsLightAsItIs() {
+    for (int type : List.of(BufferedImage.TYPE_BYTE_GRAY, BufferedImage.TYPE_USHORT_GRAY)) {
+      BufferedImage gray = new BufferedImage(40, 30, type);
+      int middle = type == BufferedImage.TYPE_BYTE_GRAY ? 128 : 128 * 257;
+      for (int i = 0; i < 1200; i++) {
+        gray.getRaster().setSample(i % 40, i / 40, 0, middle);
+      }
+      Photo photo = good(Corners.file("png", gray), new Box(0, 0, 1, 1));
+      assertThat(Corners.seen(photo).getRGB(20, 20)).isEqualTo(0xff808080);
+    }
+  }
+
+  /**
+   * What comes out is what is meant, and not its numbers: in a profile of linear light (gamma 1)
+   * 128 of 255 of the light is 188 in sRGB (IEC 61966-2-1: 1.055 · 0.502^(1/2.4) − 0.055 = 0.737).
+   */
+  @Test
+  void colorsAreBroughtToWhatThePageMeans() {
+    byte[] linear = ICC_Profile.getInstance(ColorSpace.CS_LINEAR_RGB).getData();
+    BufferedImage gray = new BufferedImage(40, 30, BufferedImage.TYPE_INT_RGB);
+    for (int i = 0; i < 1200; i++) {
+      gray.setRGB(i % 40, i / 40, 0x808080);
+    }
+    byte[] jpeg =
+        Planted.jpegWith(
+            0xe2,
+            Planted.join(Planted.text("ICC_PROFILE"), new byte[] {1, 1}, linear),
+            Corners.file("jpeg", gray));
+    byte[] png =
+        Planted.pngWith(
+            "iCCP",
+            Planted.join(Planted.text("x"), new byte[1], Planted.packed(linear)),
+            Corners.file("png", gray));
+    for (byte[] file : List.of(jpeg, png)) {
+      assertThat(Corners.near(Corners.seen(good(file)).getRGB(20, 15), 0xbcbcbc, 2)).isTrue();
+    }
+  }
+
+  @Test
+  void aProfileThatIsNoneChangesNothing() {
+    byte[] file =
+        Planted.jpegWith(
+            0xe2,
+            Planted.join(Planted.text("ICC_PROFILE"), new byte[] {1, 1}, new byte[400]),
+            Corners.file("jpeg", 60, 40));
+    assertThat(Corners.of(good(file))).isEqualTo("RGBW");
+  }
+}
