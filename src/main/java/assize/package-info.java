@@ -2,7 +2,7 @@
  * Judges how authentic a restored vehicle is, detail by detail, against a written standard.
  *
  * <p>Data flows one way. To see the whole, read {@code cli.JudgeCommand}, {@code judge.Judge} and
- * {@code report.view.ReportViews}, in this order.
+ * {@code report.view.ReportViewFactory}, in this order.
  *
  * <ul>
  *   <li>{@code text}: files as a person typed them, and where in them a thing stands

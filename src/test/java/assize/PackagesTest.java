@@ -37,9 +37,10 @@ class PackagesTest {
     MAY_IMPORT.put("yaml", Set.of("text", "diagnostic"));
     MAY_IMPORT.put("schema", Set.of("text", "diagnostic", "date", "yaml"));
     Set<String> basis = Set.of("text", "diagnostic", "date", "measure", "yaml", "schema");
-    MAY_IMPORT.put("aspect", basis);
-    MAY_IMPORT.put("evidence", and(basis, "aspect"));
-    Set<String> facts = and(basis, "aspect", "evidence");
+    MAY_IMPORT.put("pattern", Set.of("text", "date"));
+    MAY_IMPORT.put("aspect", and(basis, "pattern"));
+    MAY_IMPORT.put("evidence", and(basis, "pattern", "aspect"));
+    Set<String> facts = and(basis, "pattern", "aspect", "evidence");
     MAY_IMPORT.put("ruleset", facts);
     MAY_IMPORT.put("production", and(facts, "ruleset"));
     MAY_IMPORT.put("record", and(facts, "ruleset"));
@@ -81,7 +82,7 @@ class PackagesTest {
           entry("freemarker..", "assize.report.html"),
           entry("org.jsoup..", "assize.report.html"),
           entry("org.commonmark..", "assize.report.html"),
-          entry("com.google.re2j..", "assize.aspect"),
+          entry("com.google.re2j..", "assize.pattern"),
           entry("picocli..", "assize.cli"),
           entry("com.twelvemonkeys..", "assize.image"),
           entry("com.drew..", "assize.image"),

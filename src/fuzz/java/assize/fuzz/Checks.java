@@ -2,7 +2,7 @@ package assize.fuzz;
 
 import assize.diagnostic.Diagnostic;
 import assize.diagnostic.Result;
-import assize.report.text.DiagnosticPrinter;
+import assize.report.text.DiagnosticFormatter;
 import assize.ruleset.RuleSet;
 import assize.ruleset.RuleSetReader;
 import assize.text.Parsed;
@@ -58,7 +58,7 @@ final class Checks {
           "a place outside of the file: " + one);
       demand(!one.message().isBlank(), "no words: " + one.code());
     }
-    DiagnosticPrinter.print(first.diagnostics(), true);
+    DiagnosticFormatter.print(first.diagnostics(), true);
     demand(
         first.diagnostics().toString().equals(second.diagnostics().toString()),
         "said otherwise the second time");

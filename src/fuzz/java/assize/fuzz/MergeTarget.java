@@ -1,9 +1,9 @@
 package assize.fuzz;
 
-import assize.merge.Applying;
+import assize.merge.LocatedRecord;
+import assize.merge.MergeApplier;
 import assize.merge.Merger;
-import assize.merge.Taken;
-import assize.merge.WrittenRecord;
+import assize.merge.TakeChoices;
 import assize.record.RecordReader;
 import assize.ruleset.RuleSet;
 import assize.text.SourceFile;
@@ -26,23 +26,23 @@ public final class MergeTarget {
   /** Tries one input; a single record is a friend's. */
   public static void fuzzerTestOneInput(byte[] data) {
     String[] both = Checks.text(data).split("\0", 2);
-    Optional<WrittenRecord> theirs = record("theirs.yaml", both[0]);
-    Optional<WrittenRecord> mine = record("mine.yaml", both.length > 1 ? both[1] : MINE);
+    Optional<LocatedRecord> theirs = record("theirs.yaml", both[0]);
+    Optional<LocatedRecord> mine = record("mine.yaml", both.length > 1 ? both[1] : MINE);
     if (theirs.isPresent() && mine.isPresent()) {
-      Applying.apply(
+      MergeApplier.apply(
           mine.get(),
           RULES,
           Merger.merge(
               RULES,
               mine.get(),
               List.of(theirs.get()),
-              new Taken(Map.of()),
+              new TakeChoices(Map.of()),
               name -> name.length() % 2 == 0));
     }
   }
 
-  private static Optional<WrittenRecord> record(String name, String text) {
+  private static Optional<LocatedRecord> record(String name, String text) {
     SourceFile file = new SourceFile(name, text);
-    return RecordReader.parse(file, RULES).value().flatMap(it -> WrittenRecord.of(file, it));
+    return RecordReader.parse(file, RULES).value().flatMap(it -> LocatedRecord.of(file, it));
   }
 }

@@ -1,18 +1,18 @@
 package assize.fuzz;
 
-import assize.aspect.DateCodePattern;
-import assize.aspect.NumberPattern;
-import assize.date.CodeTables;
-import assize.date.DaySpan;
+import assize.date.DateCodeTables;
+import assize.date.DateRange;
 import assize.date.LeadTime;
+import assize.pattern.DateCodePattern;
+import assize.pattern.NumberPattern;
 import java.time.LocalDate;
 import java.util.Map;
 
 /** Patterns of numbers and of date codes, and what is stamped: parted by a line end. */
 public final class PatternTarget {
   private static final LeadTime MADE = LeadTime.parse("P6M..P0D").toOptional().orElseThrow();
-  private static final DaySpan DAYS =
-      new DaySpan(LocalDate.of(1930, 1, 1), LocalDate.of(1939, 12, 31));
+  private static final DateRange DAYS =
+      new DateRange(LocalDate.of(1930, 1, 1), LocalDate.of(1939, 12, 31));
 
   private PatternTarget() {}
 
@@ -29,7 +29,7 @@ public final class PatternTarget {
               it.nearMiss(stamped);
               Checks.demand(it.fits(stamped) == it.fits(stamped + " - "), "spaces count");
             });
-    CodeTables tables = new CodeTables(Map.of("A", 1932), Map.of("E", 5), false);
+    DateCodeTables tables = new DateCodeTables(Map.of("A", 1932), Map.of("E", 5), false);
     DateCodePattern.compile(pattern, tables, MADE)
         .toOptional()
         .ifPresent(

@@ -6,7 +6,7 @@ import assize.record.RecordReader;
 import assize.record.VehicleRecord;
 import assize.report.html.HtmlReport;
 import assize.report.text.JudgmentJson;
-import assize.report.view.ReportViews;
+import assize.report.view.ReportViewFactory;
 import assize.ruleset.RuleSet;
 import assize.text.SourceFile;
 import java.util.Optional;
@@ -36,6 +36,6 @@ public final class RecordTarget {
     Checks.demand(
         json.equals(JudgmentJson.of(Judge.judge(RULES, record, Optional.empty()))),
         "judged otherwise the second time");
-    HtmlReport.render(ReportViews.of(judgment));
+    HtmlReport.render(ReportViewFactory.of(judgment));
   }
 }

@@ -1,7 +1,7 @@
 package assize.fuzz;
 
-import assize.report.html.HtmlGuide;
-import assize.report.view.GuideViews;
+import assize.report.html.HtmlHandbook;
+import assize.report.view.HandbookViewFactory;
 import assize.ruleset.RuleSet;
 import assize.ruleset.RuleSetReader;
 import assize.text.SourceFile;
@@ -20,6 +20,6 @@ public final class RuleSetTarget {
   }
 
   private static void print(RuleSet rules) {
-    HtmlGuide.render(GuideViews.of(rules));
+    HtmlHandbook.render(HandbookViewFactory.of(rules));
   }
 }

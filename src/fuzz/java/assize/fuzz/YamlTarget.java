@@ -1,7 +1,7 @@
 package assize.fuzz;
 
 import assize.text.SourceFile;
-import assize.yaml.YamlTree;
+import assize.yaml.YamlTreeBuilder;
 
 /** YAML into a tree with places. */
 public final class YamlTarget {
@@ -10,6 +10,6 @@ public final class YamlTarget {
   /** Tries one input. */
   public static void fuzzerTestOneInput(byte[] data) {
     SourceFile file = new SourceFile("any.yaml", Checks.text(data));
-    Checks.result(YamlTree.read(file), YamlTree.read(file));
+    Checks.result(YamlTreeBuilder.read(file), YamlTreeBuilder.read(file));
   }
 }

@@ -1,7 +1,8 @@
 package assize.aspect;
 
-import assize.date.DaySet;
-import assize.date.DaySpan;
+import assize.date.DateRange;
+import assize.date.DateRangeSet;
+import assize.pattern.DateCodePattern;
 import assize.text.Parsed;
 import java.time.LocalDate;
 import java.time.Year;
@@ -22,26 +23,27 @@ public final class CodeMeanings {
   private CodeMeanings() {}
 
   /** Returns the days that a code can mean, around the possible build days. */
-  public static List<DaySpan> meanings(DateCodePattern code, String stamped, DaySpan build) {
+  public static List<DateRange> meanings(DateCodePattern code, String stamped, DateRange build) {
     return days(code, stamped, build)
         .flatMap(Parsed::toOptional)
-        .map(DaySet::spans)
+        .map(DateRangeSet::spans)
         .orElse(List.of());
   }
 
-  static Optional<Parsed<DaySet>> days(DateCodePattern code, String stamped, DaySpan build) {
+  static Optional<Parsed<DateRangeSet>> days(
+      DateCodePattern code, String stamped, DateRange build) {
     return code.days(stamped, around(build));
   }
 
   /** Looks around the build days as far as the calendar goes. */
-  private static DaySpan around(DaySpan build) {
+  private static DateRange around(DateRange build) {
     int before = Math.min(YEARS_AROUND, build.first().getYear() - Year.MIN_VALUE - 1);
     int after = Math.min(YEARS_AROUND, Year.MAX_VALUE - 1 - build.last().getYear());
-    return DaySpan.of(build.first().minusYears(before), build.last().plusYears(after));
+    return DateRange.of(build.first().minusYears(before), build.last().plusYears(after));
   }
 
   /** Returns the meaning of a code that is nearest to a window, the earlier of two as near. */
-  public static Optional<DaySpan> nearest(List<DaySpan> meanings, DaySpan window) {
+  public static Optional<DateRange> nearest(List<DateRange> meanings, DateRange window) {
     return meanings.stream()
         .min(Comparator.comparingLong(made -> distance(made, window.first(), window.last())));
   }
@@ -49,11 +51,12 @@ public final class CodeMeanings {
   /**
    * Returns the build days from which on a later meaning of a code is nearer than the day before.
    */
-  public static List<LocalDate> turns(DateCodePattern code, List<DaySpan> meanings, DaySpan build) {
+  public static List<LocalDate> turns(
+      DateCodePattern code, List<DateRange> meanings, DateRange build) {
     List<LocalDate> turns = new ArrayList<>();
     for (int i = 1; i < meanings.size(); i++) {
-      List<DaySpan> two = meanings.subList(i - 1, i + 1);
-      Optional<DaySpan> later = Optional.of(meanings.get(i));
+      List<DateRange> two = meanings.subList(i - 1, i + 1);
+      Optional<DateRange> later = Optional.of(meanings.get(i));
       long from = 0;
       long to = build.days();
       while (from < to) {
@@ -72,7 +75,7 @@ public final class CodeMeanings {
     return turns;
   }
 
-  private static long distance(DaySpan made, LocalDate from, LocalDate to) {
+  private static long distance(DateRange made, LocalDate from, LocalDate to) {
     return made.last().isBefore(from)
         ? ChronoUnit.DAYS.between(made.last(), from)
         : ChronoUnit.DAYS.between(to, made.first());

@@ -1,10 +1,10 @@
 package assize.aspect;
 
-import assize.measure.Lab;
+import assize.measure.CieLab;
 import assize.schema.Facts;
 import assize.schema.Field;
-import assize.schema.Form;
 import assize.schema.Reading;
+import assize.schema.ScalarFormat;
 import assize.schema.Table;
 import assize.schema.Type;
 import java.util.List;
@@ -18,7 +18,7 @@ public final class ColorChip extends Facts {
   public static final Field<Definition, String> ID = Field.given("id", "", Definition::id);
   public static final Field<Reading, String> NAME =
       Field.need("name", "", Type.visible(), "How reports say it.");
-  public static final Field<Reading, Optional<Lab>> LAB =
+  public static final Field<Reading, Optional<CieLab>> LAB =
       Field.may(
           "lab",
           Type.of(Colors.LAB, (entry, in) -> entry.flatMap(it -> Colors.lab(it, in.values()))),
@@ -29,7 +29,7 @@ public final class ColorChip extends Facts {
           "tolerance",
           USUAL_TOLERANCE,
           Type.of(
-              Form.decimal("0", "100"),
+              ScalarFormat.decimal("0", "100"),
               (entry, in) -> in.values().decimal(entry, 0, 100, "a tolerance")),
           "The greatest color difference (CIEDE2000) that still passes; 3 if nothing is said.");
 
@@ -54,7 +54,7 @@ public final class ColorChip extends Facts {
   }
 
   /** Returns CIELAB (D65, 2°) of a good sample; without it the color is matched by eye alone. */
-  public Optional<Lab> lab() {
+  public Optional<CieLab> lab() {
     return get(LAB);
   }
 

@@ -1,20 +1,20 @@
 package assize.aspect;
 
-import assize.diagnostic.Code;
+import assize.diagnostic.DiagnosticCode;
+import assize.measure.CieLab;
 import assize.measure.Ciede2000;
 import assize.measure.ColorDifference;
 import assize.measure.Figures;
-import assize.measure.Lab;
 import assize.measure.Swatch;
-import assize.schema.Block;
-import assize.schema.Fields;
-import assize.schema.Form;
-import assize.schema.Key;
+import assize.schema.MappingReader;
+import assize.schema.ObjectSchema;
+import assize.schema.PropertyConstraint;
+import assize.schema.PropertySchema;
 import assize.schema.Rewording;
-import assize.schema.Rule;
-import assize.schema.Value;
-import assize.schema.Values;
-import assize.yaml.Flow;
+import assize.schema.ScalarFormat;
+import assize.schema.ScalarReader;
+import assize.schema.ValueSchema;
+import assize.yaml.FlowYamlWriter;
 import assize.yaml.Node;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -26,56 +26,62 @@ import java.util.OptionalDouble;
 
 /** A color, by eye and by instrument; where they disagree the instrument decides. */
 public final class Colors extends Kind {
-  public static final Value LAB =
-      new Value.Row(
+  public static final ValueSchema LAB =
+      new ValueSchema.Row(
           List.of(
-              Form.decimal("0", "100"), Form.decimal("-128", "128"), Form.decimal("-128", "128")));
+              ScalarFormat.decimal("0", "100"),
+              ScalarFormat.decimal("-128", "128"),
+              ScalarFormat.decimal("-128", "128")));
 
   private static final double WIDEST = 100;
 
   /** A color that is expected, where more than its name is said. */
-  private static final Block EXPECTED =
-      Block.of(
+  private static final ObjectSchema EXPECTED =
+      ObjectSchema.of(
               "a color",
-              Key.may(
+              PropertySchema.may(
                   "same_as",
-                  Form.name(),
+                  ScalarFormat.name(),
                   "The item whose color this one has to have, as it was found there."),
-              Key.may(
+              PropertySchema.may(
                   "any",
-                  Value.oneOrMore(Form.name()),
+                  ValueSchema.oneOrMore(ScalarFormat.name()),
                   "Colors of the rule set, each of which is right."),
-              Key.may(
+              PropertySchema.may(
                   "tolerance",
-                  Form.decimal("0", "100"),
+                  ScalarFormat.decimal("0", "100"),
                   "The greatest color difference (CIEDE2000) that still passes here."))
-          .with(Rule.anyOf("same_as", "any"));
+          .with(PropertyConstraint.anyOf("same_as", "any"));
 
   /** A color that was found, where more than its name is said. */
-  private static final Block FOUND =
-      Block.of(
+  private static final ObjectSchema FOUND =
+      ObjectSchema.of(
               "a color",
-              Key.may(
+              PropertySchema.may(
                   "chip",
-                  Form.name(),
+                  ScalarFormat.name(),
                   "The color of the rule set that it matches by eye; or other, for none."),
-              Key.may("lab", LAB, "What an instrument reads: L*, a*, b* (D65, 2°)."),
-              Key.may(
+              PropertySchema.may("lab", LAB, "What an instrument reads: L*, a*, b* (D65, 2°)."),
+              PropertySchema.may(
                   "uncertainty",
-                  Form.decimal("0", "100"),
+                  ScalarFormat.decimal("0", "100"),
                   "How far the instrument may be off, as a color difference."),
-              Key.may("light", Form.text(), "In what light it was matched: north daylight."),
-              Key.may("by", Form.text(), "Who matched it."))
-          .with(Rule.anyOf("chip", "lab"));
+              PropertySchema.may(
+                  "light", ScalarFormat.text(), "In what light it was matched: north daylight."),
+              PropertySchema.may("by", ScalarFormat.text(), "Who matched it."))
+          .with(PropertyConstraint.anyOf("chip", "lab"));
 
   @Override
-  public Value right() {
-    return Value.either(Form.name(), Value.list(Form.name()), new Value.Group(EXPECTED));
+  public ValueSchema right() {
+    return ValueSchema.either(
+        ScalarFormat.name(),
+        ValueSchema.list(ScalarFormat.name()),
+        new ValueSchema.Group(EXPECTED));
   }
 
   @Override
-  public Value seen() {
-    return Value.either(Form.name(), new Value.Group(FOUND));
+  public ValueSchema seen() {
+    return ValueSchema.either(ScalarFormat.name(), new ValueSchema.Group(FOUND));
   }
 
   @Override
@@ -83,7 +89,7 @@ public final class Colors extends Kind {
     if (!(entry.value() instanceof Node.Mapping mapping)) {
       return chips(entry, OptionalDouble.empty(), reader);
     }
-    Fields fields = reader.values().fields(mapping, EXPECTED, entry.key().at());
+    MappingReader fields = reader.values().fields(mapping, EXPECTED, entry.key().at());
     Optional<Node.Entry> same = fields.get("same_as");
     Optional<Node.Entry> any = fields.get("any");
     if (same.isEmpty() && any.isEmpty()) {
@@ -118,7 +124,7 @@ public final class Colors extends Kind {
 
   @Override
   public Optional<Finding> seen(Node.Entry entry, Reader reader) {
-    Values values = reader.values();
+    ScalarReader values = reader.values();
     if (!(entry.value() instanceof Node.Mapping mapping)) {
       return values
           .scalar(entry, "one color")
@@ -128,14 +134,14 @@ public final class Colors extends Kind {
                   new Found(
                       Optional.of(it), Optional.empty(), 0, Optional.empty(), Optional.empty()));
     }
-    Fields fields = values.fields(mapping, FOUND, entry.key().at());
+    MappingReader fields = values.fields(mapping, FOUND, entry.key().at());
     Optional<Node.Entry> chipEntry = fields.get("chip");
     Optional<Node.Entry> labEntry = fields.get("lab");
     Optional<String> chip =
         chipEntry
             .flatMap(it -> values.scalar(it, "one color"))
             .flatMap(it -> reader.orOther(it, reader.names().colors));
-    Optional<Lab> lab = labEntry.flatMap(it -> lab(it, values));
+    Optional<CieLab> lab = labEntry.flatMap(it -> lab(it, values));
     Optional<Double> uncertainty =
         values.decimal(fields.get("uncertainty"), 0, WIDEST, "an uncertainty");
     Optional<String> light = values.text(fields.get("light"));
@@ -145,7 +151,7 @@ public final class Colors extends Kind {
       values
           .problems()
           .add(
-              Code.MISSING_KEY,
+              DiagnosticCode.MISSING_KEY,
               entry.key().at(),
               "this color has neither `chip` nor `lab`",
               "add `chip:` for a match by eye, `lab:` for an instrument's reading");
@@ -156,13 +162,16 @@ public final class Colors extends Kind {
   }
 
   /** Reads three numbers, L* from 0 to 100, a* and b* from -128 to 128. */
-  public static Optional<Lab> lab(Node.Entry entry, Values values) {
+  public static Optional<CieLab> lab(Node.Entry entry, ScalarReader values) {
     List<Node.Entry> parts = values.list(Optional.of(entry), "a list of three numbers, [L, a, b],");
     if (parts.size() != 3) {
       if (entry.value() instanceof Node.Sequence) {
         values
             .problems()
-            .add(Code.BAD_LAB, entry.at(), "a reading is three numbers, as in [34.2, -18.5, 9.1]");
+            .add(
+                DiagnosticCode.BAD_LAB,
+                entry.at(),
+                "a reading is three numbers, as in [34.2, -18.5, 9.1]");
       }
       return Optional.empty();
     }
@@ -175,7 +184,7 @@ public final class Colors extends Kind {
           .ifPresent(numbers::add);
     }
     return numbers.size() == 3
-        ? Optional.of(new Lab(numbers.get(0), numbers.get(1), numbers.get(2)))
+        ? Optional.of(new CieLab(numbers.get(0), numbers.get(1), numbers.get(2)))
         : Optional.empty();
   }
 
@@ -211,7 +220,7 @@ public final class Colors extends Kind {
     return tolerance.isPresent() ? ", within ΔE00 " + Figures.measure(tolerance.getAsDouble()) : "";
   }
 
-  private static Optional<Lab> sample(String chip, Place at) {
+  private static Optional<CieLab> sample(String chip, Place at) {
     return Optional.ofNullable(at.words().colors().get(chip)).flatMap(ColorChip::lab);
   }
 
@@ -233,7 +242,7 @@ public final class Colors extends Kind {
         return Comparison.unlike();
       }
       Place at = setting.at();
-      Optional<Lab> target = sample(chip, at);
+      Optional<CieLab> target = sample(chip, at);
       double most = tolerance(at);
       Optional<Comparison> byInstrument =
           color.lab.flatMap(lab -> target.map(aim -> measured(lab, aim, color.uncertainty, most)));
@@ -257,11 +266,11 @@ public final class Colors extends Kind {
               .orElse(ColorChip.USUAL_TOLERANCE));
     }
 
-    private Comparison byEye(String seen, Optional<Lab> target, double most, Place at) {
+    private Comparison byEye(String seen, Optional<CieLab> target, double most, Place at) {
       if (seen.equals(chip)) {
         return Comparison.meets(new ByEye(seen, Optional.empty()));
       }
-      Optional<Lab> own = sample(seen, at);
+      Optional<CieLab> own = sample(seen, at);
       if (own.isPresent() && target.isPresent()) {
         double difference = Ciede2000.of(own.get(), target.get()).de00();
         ByEye why = new ByEye(seen, Optional.of(new Difference(difference, most)));
@@ -270,7 +279,7 @@ public final class Colors extends Kind {
       return Comparison.departs(new ByEye(seen, Optional.empty()));
     }
 
-    private static Comparison measured(Lab lab, Lab aim, double uncertainty, double most) {
+    private static Comparison measured(CieLab lab, CieLab aim, double uncertainty, double most) {
       double difference = Ciede2000.of(lab, aim).de00();
       double probability = ColorDifference.withinTolerance(difference, uncertainty, most);
       return Comparison.probably(
@@ -324,8 +333,8 @@ public final class Colors extends Kind {
       if (!instrument && !bothOther && sameChip) {
         return Comparison.meets(new Beside("by eye the same as ", item, ""));
       }
-      Optional<Lab> own = found.reading(at);
-      Optional<Lab> theirs = other.reading(at);
+      Optional<CieLab> own = found.reading(at);
+      Optional<CieLab> theirs = other.reading(at);
       if (own.isPresent() && theirs.isPresent()) {
         double most = tolerance.orElse(ColorChip.USUAL_TOLERANCE);
         double uncertainty = Math.hypot(found.uncertainty, other.uncertainty);
@@ -368,12 +377,12 @@ public final class Colors extends Kind {
    */
   public record Found(
       Optional<String> chip,
-      Optional<Lab> lab,
+      Optional<CieLab> lab,
       double uncertainty,
       Optional<String> light,
       Optional<String> by)
       implements Finding {
-    private Optional<Lab> reading(Place at) {
+    private Optional<CieLab> reading(Place at) {
       return lab.or(() -> chip.flatMap(it -> sample(it, at)));
     }
 
@@ -407,7 +416,7 @@ public final class Colors extends Kind {
         return Written.of(chip.orElse(""));
       }
       List<String> parts = new ArrayList<>();
-      chip.ifPresent(it -> parts.add("chip: " + Flow.text(it, true)));
+      chip.ifPresent(it -> parts.add("chip: " + FlowYamlWriter.text(it, true)));
       lab.ifPresent(
           it ->
               parts.add(
@@ -415,8 +424,8 @@ public final class Colors extends Kind {
       if (uncertainty > 0) {
         parts.add("uncertainty: " + number(uncertainty));
       }
-      light.ifPresent(it -> parts.add("light: " + Flow.text(it, true)));
-      by.ifPresent(it -> parts.add("by: " + Flow.text(it, true)));
+      light.ifPresent(it -> parts.add("light: " + FlowYamlWriter.text(it, true)));
+      by.ifPresent(it -> parts.add("by: " + FlowYamlWriter.text(it, true)));
       return new Written(chip.orElse(""), "{" + String.join(", ", parts) + "}");
     }
 
@@ -450,7 +459,7 @@ public final class Colors extends Kind {
     return chip.equals(Finding.OTHER) ? "none of the rule set's colors" : at.words().color(chip);
   }
 
-  private static String figures(Lab lab) {
+  private static String figures(CieLab lab) {
     String figures =
         "L* "
             + Figures.figure(lab.l(), 4)
@@ -478,7 +487,7 @@ public final class Colors extends Kind {
   }
 
   private record ByInstrument(
-      Lab found, Lab aim, Difference difference, double probability, double uncertainty)
+      CieLab found, CieLab aim, Difference difference, double probability, double uncertainty)
       implements Reason {
     @Override
     public String words(Place at) {
@@ -520,8 +529,8 @@ public final class Colors extends Kind {
 
   private record AgainstItem(
       String item,
-      Lab found,
-      Lab theirs,
+      CieLab found,
+      CieLab theirs,
       Difference difference,
       double probability,
       double uncertainty)

@@ -1,14 +1,14 @@
 package assize.aspect;
 
-import assize.diagnostic.Code;
+import assize.diagnostic.DiagnosticCode;
 import assize.measure.Figures;
-import assize.schema.Block;
-import assize.schema.Fields;
-import assize.schema.Form;
-import assize.schema.Key;
-import assize.schema.Value;
+import assize.schema.MappingReader;
+import assize.schema.ObjectSchema;
+import assize.schema.PropertySchema;
+import assize.schema.ScalarFormat;
+import assize.schema.ValueSchema;
+import assize.yaml.MessageParts;
 import assize.yaml.Node;
-import assize.yaml.Words;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -22,23 +22,29 @@ public final class Counts extends Kind {
   private static final long MOST_PIECES = 1_000_000;
 
   /** How many pieces are expected, where more than the number is said. */
-  private static final Block COUNT =
-      Block.of(
+  private static final ObjectSchema COUNT =
+      ObjectSchema.of(
           "a count",
-          Key.need("of", Value.oneOrMore(Form.pieces()), "How many are right: 6, or 6 to 8."),
-          Key.may(
+          PropertySchema.need(
+              "of",
+              ValueSchema.oneOrMore(ScalarFormat.pieces()),
+              "How many are right: 6, or 6 to 8."),
+          PropertySchema.may(
               "each_missing",
-              Form.credit(),
+              ScalarFormat.credit(),
               "What each piece too few or too many costs, as a share of the aspect: 1/6."));
 
   @Override
-  public Value right() {
-    return Value.either(Form.pieces(), Value.list(Form.pieces()), new Value.Group(COUNT));
+  public ValueSchema right() {
+    return ValueSchema.either(
+        ScalarFormat.pieces(),
+        ValueSchema.list(ScalarFormat.pieces()),
+        new ValueSchema.Group(COUNT));
   }
 
   @Override
-  public Value seen() {
-    return Form.whole("0", "1000000");
+  public ValueSchema seen() {
+    return ScalarFormat.whole("0", "1000000");
   }
 
   @Override
@@ -46,7 +52,7 @@ public final class Counts extends Kind {
     if (!(entry.value() instanceof Node.Mapping mapping)) {
       return reader.each(entry, it -> pieces(it, Optional.empty(), reader), Function.identity());
     }
-    Fields fields = reader.values().fields(mapping, COUNT, entry.key().at());
+    MappingReader fields = reader.values().fields(mapping, COUNT, entry.key().at());
     Optional<Node.Entry> of = fields.get("of");
     Optional<BigFraction> eachOff = reader.values().credit(fields.get("each_missing"));
     fields.done();
@@ -61,14 +67,17 @@ public final class Counts extends Kind {
       return reader
           .values()
           .refuse(
-              Code.BAD_NUMBER,
+              DiagnosticCode.BAD_NUMBER,
               text,
-              "a count is a whole number, or two as in 6 to 8, not " + Words.quoted(text.text()));
+              "a count is a whole number, or two as in 6 to 8, not "
+                  + MessageParts.quoted(text.text()));
     }
     int least = Integer.parseInt(match.group(1));
     int most = Optional.ofNullable(match.group(2)).map(Integer::parseInt).orElse(least);
     if (most < least) {
-      return reader.values().refuse(Code.BAD_RANGE, text, least + " to " + most + " goes backward");
+      return reader
+          .values()
+          .refuse(DiagnosticCode.BAD_RANGE, text, least + " to " + most + " goes backward");
     }
     return Optional.of(new Right(least, most, eachOff));
   }
@@ -80,7 +89,7 @@ public final class Counts extends Kind {
     if (count.isPresent() && count.get() > MOST_PIECES) {
       return reader
           .values()
-          .refuse(Code.BAD_NUMBER, text.orElseThrow(), "this is more than a million");
+          .refuse(DiagnosticCode.BAD_NUMBER, text.orElseThrow(), "this is more than a million");
     }
     return count.map(it -> new Found(it.intValue()));
   }

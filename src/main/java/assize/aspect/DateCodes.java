@@ -1,18 +1,19 @@
 package assize.aspect;
 
-import assize.date.CodeTables;
-import assize.date.DaySet;
-import assize.date.DaySpan;
-import assize.date.DayWords;
+import assize.date.DateCodeTables;
+import assize.date.DateRange;
+import assize.date.DateRangeFormatter;
+import assize.date.DateRangeSet;
 import assize.date.LeadTime;
-import assize.diagnostic.Code;
-import assize.schema.Block;
-import assize.schema.Fields;
-import assize.schema.FixedWords;
-import assize.schema.Form;
-import assize.schema.Key;
-import assize.schema.Value;
-import assize.schema.Values;
+import assize.diagnostic.DiagnosticCode;
+import assize.pattern.DateCodePattern;
+import assize.schema.FixedVocabulary;
+import assize.schema.MappingReader;
+import assize.schema.ObjectSchema;
+import assize.schema.PropertySchema;
+import assize.schema.ScalarFormat;
+import assize.schema.ScalarReader;
+import assize.schema.ValueSchema;
 import assize.text.Parsed;
 import assize.yaml.Node;
 import java.util.HashMap;
@@ -23,52 +24,52 @@ import java.util.Optional;
 /** A code that tells when the part was made, and when it may have been. */
 public final class DateCodes extends Kind {
   /** How weeks are counted in date codes. */
-  private static final FixedWords<String> WEEKS =
-      FixedWords.of(
+  private static final FixedVocabulary<String> WEEKS =
+      FixedVocabulary.of(
           "a way of counting weeks",
-          Code.UNKNOWN_WORD,
+          DiagnosticCode.UNKNOWN_WORD,
           new String[] {"from January 1", "ISO"},
           word -> word);
 
   /** How a date code is made up. */
-  private static final Block CODE =
-      Block.of(
+  private static final ObjectSchema CODE =
+      ObjectSchema.of(
           "a date code",
-          Key.need(
+          PropertySchema.need(
               "pattern",
-              Form.text(),
+              ScalarFormat.text(),
               "The code (RE2), with named groups for year, month, week or day:"
                   + " (?P<month>[A-M])(?P<year>[0-9])."),
-          Key.need(
+          PropertySchema.need(
               "made",
-              Form.text("P6M..P0D"),
+              ScalarFormat.text("P6M..P0D"),
               "How long before the vehicle the part may have been made, the longest time first."),
-          Key.may(
+          PropertySchema.may(
               "years",
-              new Value.Named(Form.text(), Form.whole("0", "9999")),
+              new ValueSchema.Named(ScalarFormat.text(), ScalarFormat.whole("0", "9999")),
               "Letters that stand for years: {A: 1932, B: 1933}."),
-          Key.may(
+          PropertySchema.may(
               "months",
-              new Value.Named(Form.text(), Form.whole("1", "12")),
+              new ValueSchema.Named(ScalarFormat.text(), ScalarFormat.whole("1", "12")),
               "Letters that stand for months: {A: 1, B: 2}."),
-          Key.may(
+          PropertySchema.may(
               "weeks",
-              Value.word(WEEKS.all()),
+              ValueSchema.word(WEEKS.all()),
               "How weeks are counted; those of ISO 8601 if nothing is said."));
 
   @Override
-  public Value right() {
-    return new Value.Group(CODE);
+  public ValueSchema right() {
+    return new ValueSchema.Group(CODE);
   }
 
   @Override
-  public Value seen() {
-    return Form.text("E4");
+  public ValueSchema seen() {
+    return ScalarFormat.text("E4");
   }
 
   @Override
   public List<Expectation> right(Node.Entry entry, Reader reader) {
-    Values values = reader.values();
+    ScalarReader values = reader.values();
     return values
         .mapping(entry, "a pattern and how long before the vehicle the part was made")
         .flatMap(it -> right(values.fields(it, CODE, entry.key().at()), values))
@@ -76,13 +77,13 @@ public final class DateCodes extends Kind {
         .toList();
   }
 
-  private static Optional<Expectation> right(Fields fields, Values values) {
+  private static Optional<Expectation> right(MappingReader fields, ScalarReader values) {
     Optional<Node.Scalar> pattern =
         fields.get("pattern").flatMap(it -> values.scalar(it, "a pattern"));
     Optional<LeadTime> made =
         values.parsed(
             fields.get("made"),
-            Code.BAD_DURATION,
+            DiagnosticCode.BAD_DURATION,
             "two durations, as in P6M..P0D,",
             LeadTime::parse);
     Map<String, Integer> years = table(fields.get("years"), "a year", 0, 9999, values);
@@ -93,17 +94,17 @@ public final class DateCodes extends Kind {
     if (pattern.isEmpty() || made.isEmpty()) {
       return Optional.empty();
     }
-    CodeTables tables = new CodeTables(years, months, january);
+    DateCodeTables tables = new DateCodeTables(years, months, january);
     return values
         .parsed(
             pattern.get(),
-            Code.BAD_PATTERN,
+            DiagnosticCode.BAD_PATTERN,
             text -> DateCodePattern.compile(text, tables, made.get()))
         .map(Right::new);
   }
 
   private static Map<String, Integer> table(
-      Optional<Node.Entry> entry, String what, int least, int most, Values values) {
+      Optional<Node.Entry> entry, String what, int least, int most, ScalarReader values) {
     Map<String, Integer> table = new HashMap<>();
     for (Node.Entry one : values.entries(entry, "letters, each with " + what)) {
       Optional<Node.Scalar> text = values.scalar(one, what);
@@ -112,7 +113,8 @@ public final class DateCodes extends Kind {
         continue;
       }
       if (number.get() < least || number.get() > most) {
-        values.refuse(Code.BAD_NUMBER, text.get(), what + " is from " + least + " to " + most);
+        values.refuse(
+            DiagnosticCode.BAD_NUMBER, text.get(), what + " is from " + least + " to " + most);
       } else {
         table.put(one.name(), number.get().intValue());
       }
@@ -158,7 +160,7 @@ public final class DateCodes extends Kind {
         return Comparison.unlike();
       }
       String stamped = part.text();
-      Optional<Parsed<DaySet>> days = CodeMeanings.days(code, stamped, setting.build());
+      Optional<Parsed<DateRangeSet>> days = CodeMeanings.days(code, stamped, setting.build());
       if (days.isEmpty()) {
         return Comparison.departs(new Reason.Said(stamped + " is not a code of this form"));
       }
@@ -169,15 +171,15 @@ public final class DateCodes extends Kind {
                   Comparison.departs(new Reason.Said(stamped + " means no day: " + bad.reason())));
     }
 
-    private Comparison compare(String stamped, List<DaySpan> meanings, Setting setting) {
-      DaySpan window = code.made().window(setting.builtOn());
-      Optional<DaySpan> fitting =
+    private Comparison compare(String stamped, List<DateRange> meanings, Setting setting) {
+      DateRange window = code.made().window(setting.builtOn());
+      Optional<DateRange> fitting =
           meanings.stream().filter(made -> code.made().allows(made, setting.builtOn())).findFirst();
-      Optional<DaySpan> nearest = fitting.or(() -> CodeMeanings.nearest(meanings, window));
+      Optional<DateRange> nearest = fitting.or(() -> CodeMeanings.nearest(meanings, window));
       if (nearest.isEmpty()) {
         return Comparison.departs(new Reason.Said(stamped + " means no day near the build day"));
       }
-      DaySpan made = nearest.get();
+      DateRange made = nearest.get();
       boolean repeats = meanings.stream().anyMatch(other -> !other.equals(made));
       boolean late = made.first().isAfter(window.last());
       When when =
@@ -199,7 +201,7 @@ public final class DateCodes extends Kind {
 
     @Override
     public String words(Place at) {
-      return MadeWords.of(code);
+      return DateCodeFormatter.of(code);
     }
   }
 
@@ -211,13 +213,13 @@ public final class DateCodes extends Kind {
     AFTER
   }
 
-  private record Why(String stamped, DaySpan made, DaySpan window, When when, boolean repeats)
+  private record Why(String stamped, DateRange made, DateRange window, When when, boolean repeats)
       implements Reason {
     @Override
     public String words(Place at) {
       return stamped
           + " is "
-          + DayWords.of(made)
+          + DateRangeFormatter.of(made)
           + held()
           + (repeats ? "; the code repeats, it could be another decade's" : "");
     }
@@ -227,9 +229,9 @@ public final class DateCodes extends Kind {
         case RIGHT -> "";
         case EARLY ->
             ", earlier than the window from "
-                + DayWords.of(window.first())
+                + DateRangeFormatter.of(window.first())
                 + " to "
-                + DayWords.of(window.last())
+                + DateRangeFormatter.of(window.last())
                 + ": a doubt";
         case LATE -> ", too late to have been fitted";
         case AFTER -> ", after the vehicle was built: an anachronism";

@@ -1,10 +1,10 @@
 package assize.aspect;
 
-import assize.schema.Form;
-import assize.schema.Names;
+import assize.schema.DefinedNames;
 import assize.schema.Reading;
+import assize.schema.ScalarFormat;
+import assize.schema.ScalarReader;
 import assize.schema.Type;
-import assize.schema.Values;
 import java.util.function.Function;
 
 /**
@@ -12,12 +12,12 @@ import java.util.function.Function;
  *
  * @param id the name by which it is defined
  */
-public record Definition(String id, Vocabulary names, Values values) implements Reading {
+public record Definition(String id, Vocabulary names, ScalarReader values) implements Reading {
 
   /** A word of the rule set. */
-  public static Type<Definition, String> word(Function<Vocabulary, Names> known) {
+  public static Type<Definition, String> word(Function<Vocabulary, DefinedNames> known) {
     return Type.of(
-        Form.name(),
+        ScalarFormat.name(),
         (entry, in) -> entry.flatMap(it -> known.apply(in.names()).find(it, in.values())));
   }
 }

@@ -1,8 +1,8 @@
 package assize.aspect;
 
-import assize.measure.Lab;
+import assize.measure.CieLab;
 import assize.schema.Rewording;
-import assize.yaml.Flow;
+import assize.yaml.FlowYamlWriter;
 import java.util.Optional;
 
 /** What was found of one aspect of one item. */
@@ -37,7 +37,7 @@ public interface Finding {
   }
 
   /** Returns what an instrument read of a color. */
-  default Optional<Lab> lab() {
+  default Optional<CieLab> lab() {
     return Optional.empty();
   }
 
@@ -59,7 +59,7 @@ public interface Finding {
    */
   record Written(String typed, String yaml) {
     static Written of(String text) {
-      return new Written(text, Flow.text(text, false));
+      return new Written(text, FlowYamlWriter.text(text, false));
     }
 
     static Written plain(String text) {

@@ -1,14 +1,14 @@
 package assize.aspect;
 
-import assize.diagnostic.Code;
+import assize.diagnostic.DiagnosticCode;
 import assize.measure.Conformity;
 import assize.measure.Figures;
 import assize.measure.GlossBand;
 import assize.measure.GlossRange;
 import assize.measure.GlossReading;
-import assize.schema.Form;
-import assize.schema.Value;
-import assize.yaml.Flow;
+import assize.schema.ScalarFormat;
+import assize.schema.ValueSchema;
+import assize.yaml.FlowYamlWriter;
 import assize.yaml.Node;
 import java.util.Arrays;
 import java.util.List;
@@ -19,26 +19,29 @@ import java.util.stream.Collectors;
 /** Gloss at 60° (ISO 2813), in units or as a band. */
 public final class Gloss extends Kind {
   @Override
-  public Value right() {
-    return Value.oneOrMore(Form.text("semi-gloss", "30 to 50", "at most 35", "40 ± 5"));
+  public ValueSchema right() {
+    return ValueSchema.oneOrMore(
+        ScalarFormat.text("semi-gloss", "30 to 50", "at most 35", "40 ± 5"));
   }
 
   @Override
-  public Value seen() {
-    return Form.text("41", "41 ± 3", "satin");
+  public ValueSchema seen() {
+    return ScalarFormat.text("41", "41 ± 3", "satin");
   }
 
   @Override
   public List<Expectation> right(Node.Entry entry, Reader reader) {
     return reader.each(
-        entry, it -> reader.values().parsed(it, Code.BAD_GLOSS, GlossRange::parse), Right::new);
+        entry,
+        it -> reader.values().parsed(it, DiagnosticCode.BAD_GLOSS, GlossRange::parse),
+        Right::new);
   }
 
   @Override
   public Optional<Finding> seen(Node.Entry entry, Reader reader) {
     return reader
         .values()
-        .parsed(Optional.of(entry), Code.BAD_GLOSS, "a gloss", GlossReading::parse)
+        .parsed(Optional.of(entry), DiagnosticCode.BAD_GLOSS, "a gloss", GlossReading::parse)
         .map(Found::new);
   }
 
@@ -114,7 +117,7 @@ public final class Gloss extends Kind {
 
     @Override
     public Written written() {
-      return new Written(reading.text(), Flow.meant(reading.text(), false));
+      return new Written(reading.text(), FlowYamlWriter.meant(reading.text(), false));
     }
 
     @Override

@@ -1,12 +1,12 @@
 package assize.aspect;
 
-import assize.diagnostic.Code;
+import assize.diagnostic.DiagnosticCode;
 import assize.measure.Figures;
-import assize.schema.FixedWords;
-import assize.schema.Form;
-import assize.schema.Value;
+import assize.schema.FixedVocabulary;
+import assize.schema.ScalarFormat;
+import assize.schema.ValueSchema;
+import assize.yaml.MessageParts;
 import assize.yaml.Node;
-import assize.yaml.Words;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -18,17 +18,17 @@ import org.apache.commons.numbers.fraction.BigFraction;
 
 /** An origin or a condition, worth what the rule set or the item says. */
 public final class Graded extends Kind {
-  public static final FixedWords<Origin> ORIGINS =
-      FixedWords.of("an origin", Code.UNKNOWN_ORIGIN, Origin.values(), Origin::word);
+  public static final FixedVocabulary<Origin> ORIGINS =
+      FixedVocabulary.of("an origin", DiagnosticCode.UNKNOWN_ORIGIN, Origin.values(), Origin::word);
 
-  public static final Value ORIGIN_WORDS =
-      Value.word(Arrays.stream(Origin.values()).map(Origin::word).toList());
+  public static final ValueSchema ORIGIN_WORDS =
+      ValueSchema.word(Arrays.stream(Origin.values()).map(Origin::word).toList());
 
   /** What stands for the credits of the rule set. */
   private static final String GRADED = "graded";
 
   private final String what;
-  private final Value form;
+  private final ValueSchema form;
   private final Function<Lexicon, Map<String, BigFraction>> ladder;
   private final Seen seen;
   private final boolean fixed;
@@ -42,7 +42,7 @@ public final class Graded extends Kind {
 
   private Graded(
       String what,
-      Value form,
+      ValueSchema form,
       Function<Lexicon, Map<String, BigFraction>> ladder,
       Seen seen,
       boolean fixed) {
@@ -79,7 +79,7 @@ public final class Graded extends Kind {
   static Kind condition() {
     return new Graded(
         "a condition",
-        Form.text(),
+        ScalarFormat.text(),
         Lexicon::conditions,
         new Seen() {
           @Override
@@ -96,12 +96,13 @@ public final class Graded extends Kind {
   }
 
   @Override
-  public Value right() {
-    return Value.either(Value.word(List.of(GRADED)), new Value.Named(form, Form.credit()));
+  public ValueSchema right() {
+    return ValueSchema.either(
+        ValueSchema.word(List.of(GRADED)), new ValueSchema.Named(form, ScalarFormat.credit()));
   }
 
   @Override
-  public Value seen() {
+  public ValueSchema seen() {
     return form;
   }
 
@@ -125,10 +126,10 @@ public final class Graded extends Kind {
           .values()
           .problems()
           .add(
-              Code.UNKNOWN_WORD,
+              DiagnosticCode.UNKNOWN_WORD,
               text.get().at(),
-              what + " is expected as `graded`, not as " + Words.quoted(text.get().text()),
-              "write graded, or credits: {" + Words.brief(text.get().text()) + ": 1}");
+              what + " is expected as `graded`, not as " + MessageParts.quoted(text.get().text()),
+              "write graded, or credits: {" + MessageParts.brief(text.get().text()) + ": 1}");
       return List.of();
     }
     return text.isPresent() ? List.of(new Right(Map.of())) : List.of();

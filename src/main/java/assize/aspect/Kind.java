@@ -1,6 +1,6 @@
 package assize.aspect;
 
-import assize.schema.Value;
+import assize.schema.ValueSchema;
 import assize.yaml.Node;
 import java.util.List;
 import java.util.Map;
@@ -22,10 +22,10 @@ public abstract class Kind {
   }
 
   /** Returns what is written of what is right. */
-  public abstract Value right();
+  public abstract ValueSchema right();
 
   /** Returns what is written of what was found. */
-  public abstract Value seen();
+  public abstract ValueSchema seen();
 
   /** Reads what is held to be right: one value, several, or several with credits. */
   public abstract List<Expectation> right(Node.Entry entry, Reader reader);

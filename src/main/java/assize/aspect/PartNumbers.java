@@ -1,9 +1,10 @@
 package assize.aspect;
 
-import assize.diagnostic.Code;
-import assize.schema.Form;
+import assize.diagnostic.DiagnosticCode;
+import assize.pattern.NumberPattern;
 import assize.schema.Rewording;
-import assize.schema.Value;
+import assize.schema.ScalarFormat;
+import assize.schema.ValueSchema;
 import assize.yaml.Node;
 import java.util.List;
 import java.util.Optional;
@@ -12,13 +13,13 @@ import org.apache.commons.numbers.fraction.BigFraction;
 /** A part number, or the pattern that part numbers fit. */
 public final class PartNumbers extends Kind {
   @Override
-  public Value right() {
-    return Worded.withCredits(Form.text());
+  public ValueSchema right() {
+    return Worded.withCredits(ScalarFormat.text());
   }
 
   @Override
-  public Value seen() {
-    return Form.text("A-41207");
+  public ValueSchema seen() {
+    return ScalarFormat.text("A-41207");
   }
 
   @Override
@@ -33,7 +34,7 @@ public final class PartNumbers extends Kind {
         it ->
             list
                 ? Optional.of(NumberPattern.exactly(it.text()))
-                : reader.values().parsed(it, Code.BAD_PATTERN, NumberPattern::compile),
+                : reader.values().parsed(it, DiagnosticCode.BAD_PATTERN, NumberPattern::compile),
         it -> new Right(it, BigFraction.ONE));
   }
 

@@ -1,7 +1,7 @@
 package assize.aspect;
 
-import assize.schema.Names;
-import assize.schema.Values;
+import assize.schema.DefinedNames;
+import assize.schema.ScalarReader;
 import assize.yaml.Node;
 import java.util.ArrayList;
 import java.util.List;
@@ -14,7 +14,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
  *
  * @param choices the words that the item lets one choose from
  */
-public record Reader(Vocabulary names, Names choices, Values values) {
+public record Reader(Vocabulary names, DefinedNames choices, ScalarReader values) {
 
   /** Makes a value of what was read and its credit. */
   interface WithCredit<T> {
@@ -46,7 +46,7 @@ public record Reader(Vocabulary names, Names choices, Values values) {
   }
 
   /** Reads a word of the rule set, or the word for none of them. */
-  Optional<String> orOther(Node.Scalar text, Names known) {
+  Optional<String> orOther(Node.Scalar text, DefinedNames known) {
     return text.text().equals(Finding.OTHER)
         ? Optional.of(Finding.OTHER)
         : known.find(text, values.problems());

@@ -1,6 +1,6 @@
 package assize.aspect;
 
-import assize.date.DaySpan;
+import assize.date.DateRange;
 import java.time.LocalDate;
 import java.util.Optional;
 import java.util.function.Function;
@@ -18,5 +18,5 @@ public record Setting(
     Place at,
     Function<String, Optional<Finding>> others,
     LocalDate builtOn,
-    DaySpan build,
+    DateRange build,
     BigFraction tooEarly) {}

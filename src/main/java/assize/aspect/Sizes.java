@@ -1,15 +1,15 @@
 package assize.aspect;
 
-import assize.diagnostic.Code;
+import assize.diagnostic.DiagnosticCode;
 import assize.measure.Conformity;
 import assize.measure.Dimension;
 import assize.measure.Figures;
-import assize.measure.Limits;
-import assize.measure.Measured;
-import assize.measure.Thread;
-import assize.schema.Form;
-import assize.schema.Value;
-import assize.yaml.Flow;
+import assize.measure.MeasuredSize;
+import assize.measure.ThreadDesignation;
+import assize.measure.ToleranceLimits;
+import assize.schema.ScalarFormat;
+import assize.schema.ValueSchema;
+import assize.yaml.FlowYamlWriter;
 import assize.yaml.Node;
 import java.util.List;
 import java.util.Optional;
@@ -22,13 +22,14 @@ public final class Sizes extends Kind {
   private static final double ROUNDING = 1e-9;
 
   @Override
-  public Value right() {
-    return Value.oneOrMore(Form.text("3/32 in ± 1/64 in", "2 mm to 3 mm", "1/4-20 UNC"));
+  public ValueSchema right() {
+    return ValueSchema.oneOrMore(
+        ScalarFormat.text("3/32 in ± 1/64 in", "2 mm to 3 mm", "1/4-20 UNC"));
   }
 
   @Override
-  public Value seen() {
-    return Form.text("5/64 in", "2.38 mm ± 0.02 mm", "2.4 mm, to 0.1 mm");
+  public ValueSchema seen() {
+    return ScalarFormat.text("5/64 in", "2.38 mm ± 0.02 mm", "2.4 mm, to 0.1 mm");
   }
 
   @Override
@@ -37,10 +38,13 @@ public final class Sizes extends Kind {
   }
 
   private static Optional<Expectation> right(Node.Scalar text, Reader reader) {
-    Optional<Thread> thread = Thread.parse(text.text()).toOptional();
+    Optional<ThreadDesignation> thread = ThreadDesignation.parse(text.text()).toOptional();
     return thread.isPresent()
         ? thread.map(ThreadRight::new)
-        : reader.values().parsed(text, Code.BAD_SIZE, Limits::parse).map(Right::new);
+        : reader
+            .values()
+            .parsed(text, DiagnosticCode.BAD_SIZE, ToleranceLimits::parse)
+            .map(Right::new);
   }
 
   @Override
@@ -49,10 +53,13 @@ public final class Sizes extends Kind {
   }
 
   private static Optional<Finding> seen(Node.Scalar text, Reader reader) {
-    Optional<Thread> thread = Thread.parse(text.text()).toOptional();
+    Optional<ThreadDesignation> thread = ThreadDesignation.parse(text.text()).toOptional();
     return thread.isPresent()
         ? thread.map(ThreadFound::new)
-        : reader.values().parsed(text, Code.BAD_SIZE, Measured::parse).map(Found::new);
+        : reader
+            .values()
+            .parsed(text, DiagnosticCode.BAD_SIZE, MeasuredSize::parse)
+            .map(Found::new);
   }
 
   @Override
@@ -106,7 +113,7 @@ public final class Sizes extends Kind {
   }
 
   /** A size between limits. */
-  public record Right(Limits limits) implements Expectation {
+  public record Right(ToleranceLimits limits) implements Expectation {
     @Override
     public String key() {
       return limits.text();
@@ -117,7 +124,7 @@ public final class Sizes extends Kind {
       if (!(found instanceof Found size)) {
         return Comparison.unlike();
       }
-      Measured measured = size.measured;
+      MeasuredSize measured = size.measured;
       if (measured.dimension() != limits.dimension()) {
         return Comparison.notShown(
             new Reason.Said(measured.text() + " is not a size of this kind"));
@@ -138,7 +145,7 @@ public final class Sizes extends Kind {
   }
 
   /** A screw thread. */
-  public record ThreadRight(Thread thread) implements Expectation {
+  public record ThreadRight(ThreadDesignation thread) implements Expectation {
     @Override
     public String key() {
       return thread.text();
@@ -166,7 +173,7 @@ public final class Sizes extends Kind {
   }
 
   /** A size as measured. */
-  public record Found(Measured measured) implements Finding {
+  public record Found(MeasuredSize measured) implements Finding {
     @Override
     public String words(Place at) {
       return measured.text();
@@ -174,7 +181,7 @@ public final class Sizes extends Kind {
 
     @Override
     public Written written() {
-      return new Written(measured.text(), Flow.meant(measured.text(), false));
+      return new Written(measured.text(), FlowYamlWriter.meant(measured.text(), false));
     }
 
     @Override
@@ -187,7 +194,7 @@ public final class Sizes extends Kind {
   }
 
   /** A screw thread as found. */
-  public record ThreadFound(Thread thread) implements Finding {
+  public record ThreadFound(ThreadDesignation thread) implements Finding {
     @Override
     public String words(Place at) {
       return thread.text();
@@ -195,7 +202,7 @@ public final class Sizes extends Kind {
 
     @Override
     public Written written() {
-      return new Written(thread.text(), Flow.meant(thread.text(), false));
+      return new Written(thread.text(), FlowYamlWriter.meant(thread.text(), false));
     }
 
     @Override
@@ -204,7 +211,8 @@ public final class Sizes extends Kind {
     }
   }
 
-  private record Why(Measured found, Limits limits, double probability) implements Reason {
+  private record Why(MeasuredSize found, ToleranceLimits limits, double probability)
+      implements Reason {
     @Override
     public String words(Place at) {
       return "measured " + found.text() + expected() + uncertainty();
@@ -236,7 +244,8 @@ public final class Sizes extends Kind {
    *
    * @param right what it should be, where it is not the same
    */
-  private record ThreadWhy(Thread found, Optional<Thread> right) implements Reason {
+  private record ThreadWhy(ThreadDesignation found, Optional<ThreadDesignation> right)
+      implements Reason {
     @Override
     public String words(Place at) {
       return "found: " + found.text() + right.map(it -> "; " + found.difference(it)).orElse("");

@@ -1,38 +1,39 @@
 package assize.aspect;
 
-import assize.diagnostic.Code;
-import assize.schema.Names;
+import assize.diagnostic.DiagnosticCode;
+import assize.schema.DefinedNames;
 
 /** Every name that a rule set defines. */
 public final class Vocabulary {
   private static final String OWNER = "this rule set";
 
-  public final Names finishes;
-  public final Names colors;
-  public final Names materials;
-  public final Names conditions;
-  public final Names sources;
-  public final Names models;
-  public final Names plants;
-  public final Names markets;
-  public final Names equipment;
-  public final Names numbers;
-  public final Names areas;
-  public final Names items;
+  public final DefinedNames finishes;
+  public final DefinedNames colors;
+  public final DefinedNames materials;
+  public final DefinedNames conditions;
+  public final DefinedNames sources;
+  public final DefinedNames models;
+  public final DefinedNames plants;
+  public final DefinedNames markets;
+  public final DefinedNames equipment;
+  public final DefinedNames numbers;
+  public final DefinedNames areas;
+  public final DefinedNames items;
 
   /** Begins with no names; where a file could not be read no name can be called unknown. */
   public Vocabulary(boolean complete) {
-    finishes = new Names("finish", OWNER, Code.UNKNOWN_FINISH, complete);
-    colors = new Names("color", OWNER, Code.UNKNOWN_COLOR, complete);
-    materials = new Names("material", OWNER, Code.UNKNOWN_MATERIAL, complete);
-    conditions = new Names("condition", OWNER, Code.UNKNOWN_CONDITION, complete);
-    sources = new Names("source", OWNER, Code.UNKNOWN_SOURCE, complete);
-    models = new Names("model", OWNER, Code.UNKNOWN_MODEL, complete);
-    plants = new Names("plant", OWNER, Code.UNKNOWN_PLANT, complete);
-    markets = new Names("market", OWNER, Code.UNKNOWN_MARKET, complete);
-    equipment = new Names("equipment", OWNER, Code.UNKNOWN_EQUIPMENT, complete);
-    numbers = new Names("number table", OWNER, Code.UNKNOWN_NUMBER_TABLE, complete);
-    areas = new Names("area", OWNER, Code.UNKNOWN_AREA, complete);
-    items = new Names("item", OWNER, Code.UNKNOWN_ITEM, complete);
+    finishes = new DefinedNames("finish", OWNER, DiagnosticCode.UNKNOWN_FINISH, complete);
+    colors = new DefinedNames("color", OWNER, DiagnosticCode.UNKNOWN_COLOR, complete);
+    materials = new DefinedNames("material", OWNER, DiagnosticCode.UNKNOWN_MATERIAL, complete);
+    conditions = new DefinedNames("condition", OWNER, DiagnosticCode.UNKNOWN_CONDITION, complete);
+    sources = new DefinedNames("source", OWNER, DiagnosticCode.UNKNOWN_SOURCE, complete);
+    models = new DefinedNames("model", OWNER, DiagnosticCode.UNKNOWN_MODEL, complete);
+    plants = new DefinedNames("plant", OWNER, DiagnosticCode.UNKNOWN_PLANT, complete);
+    markets = new DefinedNames("market", OWNER, DiagnosticCode.UNKNOWN_MARKET, complete);
+    equipment = new DefinedNames("equipment", OWNER, DiagnosticCode.UNKNOWN_EQUIPMENT, complete);
+    numbers =
+        new DefinedNames("number table", OWNER, DiagnosticCode.UNKNOWN_NUMBER_TABLE, complete);
+    areas = new DefinedNames("area", OWNER, DiagnosticCode.UNKNOWN_AREA, complete);
+    items = new DefinedNames("item", OWNER, DiagnosticCode.UNKNOWN_ITEM, complete);
   }
 }

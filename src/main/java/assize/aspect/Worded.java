@@ -1,8 +1,8 @@
 package assize.aspect;
 
-import assize.schema.Form;
-import assize.schema.Names;
-import assize.schema.Value;
+import assize.schema.DefinedNames;
+import assize.schema.ScalarFormat;
+import assize.schema.ValueSchema;
 import assize.yaml.Node;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -14,9 +14,9 @@ import org.apache.commons.numbers.fraction.BigFraction;
 
 /** A word of the rule set: a finish, a material or a choice. */
 public final class Worded extends Kind {
-  private final Value form;
+  private final ValueSchema form;
   private final String question;
-  private final Function<Reader, Names> known;
+  private final Function<Reader, DefinedNames> known;
   private final Function<Place, Map<String, String>> meanings;
   private final Words words;
 
@@ -29,9 +29,9 @@ public final class Worded extends Kind {
   }
 
   private Worded(
-      Value form,
+      ValueSchema form,
       String question,
-      Function<Reader, Names> known,
+      Function<Reader, DefinedNames> known,
       Function<Place, Map<String, String>> meanings,
       Words words) {
     this.form = form;
@@ -43,7 +43,7 @@ public final class Worded extends Kind {
 
   static Kind finish() {
     return new Worded(
-        Form.name(),
+        ScalarFormat.name(),
         "which finish is right?",
         it -> it.names().finishes,
         at -> {
@@ -56,7 +56,7 @@ public final class Worded extends Kind {
 
   static Kind material() {
     return new Worded(
-        Form.name(),
+        ScalarFormat.name(),
         "which material is right?",
         it -> it.names().materials,
         at -> at.words().materials(),
@@ -65,30 +65,31 @@ public final class Worded extends Kind {
 
   static Kind choice() {
     return new Worded(
-        Form.text(),
+        ScalarFormat.text(),
         "which is right?",
         Reader::choices,
         at -> at.words().choices(at.item()),
         Words.OF_ITEM);
   }
 
-  static Value withCredits(Value each) {
-    return Value.either(each, Value.list(each), new Value.Named(each, Form.credit()));
+  static ValueSchema withCredits(ValueSchema each) {
+    return ValueSchema.either(
+        each, ValueSchema.list(each), new ValueSchema.Named(each, ScalarFormat.credit()));
   }
 
   @Override
-  public Value right() {
+  public ValueSchema right() {
     return withCredits(form);
   }
 
   @Override
-  public Value seen() {
+  public ValueSchema seen() {
     return form;
   }
 
   @Override
   public List<Expectation> right(Node.Entry entry, Reader reader) {
-    Names names = known.apply(reader);
+    DefinedNames names = known.apply(reader);
     if (entry.value() instanceof Node.Mapping mapping) {
       return reader.credits(
           mapping, key -> names.find(key, reader.values().problems()), Right::new);

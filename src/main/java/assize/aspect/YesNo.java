@@ -1,7 +1,7 @@
 package assize.aspect;
 
-import assize.schema.Form;
-import assize.schema.Value;
+import assize.schema.ScalarFormat;
+import assize.schema.ValueSchema;
 import assize.yaml.Node;
 import java.util.List;
 import java.util.Optional;
@@ -39,13 +39,13 @@ public final class YesNo extends Kind {
   }
 
   @Override
-  public Value right() {
-    return Form.yesNo();
+  public ValueSchema right() {
+    return ScalarFormat.yesNo();
   }
 
   @Override
-  public Value seen() {
-    return Form.yesNo();
+  public ValueSchema seen() {
+    return ScalarFormat.yesNo();
   }
 
   @Override

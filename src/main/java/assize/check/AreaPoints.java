@@ -1,7 +1,7 @@
 package assize.check;
 
-import assize.diagnostic.Code;
 import assize.diagnostic.Diagnostic;
+import assize.diagnostic.DiagnosticCode;
 import assize.ruleset.Area;
 import assize.ruleset.Item;
 import assize.ruleset.RuleSet;
@@ -9,10 +9,10 @@ import java.math.BigDecimal;
 import java.util.stream.Stream;
 
 /** Finds areas whose items do not add up to the area's points. */
-final class AreaPoints implements Doubt {
+final class AreaPoints implements RuleSetWarningRule {
   @Override
-  public Code code() {
-    return Code.AREA_POINTS_MISMATCH;
+  public DiagnosticCode code() {
+    return DiagnosticCode.AREA_POINTS_MISMATCH;
   }
 
   @Override
@@ -26,7 +26,7 @@ final class AreaPoints implements Doubt {
 
   private static Diagnostic say(Area area) {
     return Diagnostic.of(
-            Code.AREA_POINTS_MISMATCH,
+            DiagnosticCode.AREA_POINTS_MISMATCH,
             area.at(),
             "the items of area \""
                 + area.id()

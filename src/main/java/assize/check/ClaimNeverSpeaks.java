@@ -1,7 +1,7 @@
 package assize.check;
 
-import assize.diagnostic.Code;
 import assize.diagnostic.Diagnostic;
+import assize.diagnostic.DiagnosticCode;
 import assize.evidence.Claim;
 import assize.ruleset.Item;
 import assize.ruleset.RuleSet;
@@ -9,10 +9,10 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /** Finds claims that speak of no vehicle, at items that do apply to some. */
-final class ClaimNeverSpeaks implements Doubt {
+final class ClaimNeverSpeaks implements RuleSetWarningRule {
   @Override
-  public Code code() {
-    return Code.UNREACHABLE_CLAIM;
+  public DiagnosticCode code() {
+    return DiagnosticCode.UNREACHABLE_CLAIM;
   }
 
   @Override
@@ -27,7 +27,7 @@ final class ClaimNeverSpeaks implements Doubt {
   private Stream<Diagnostic> in(Item item, RuleSet rules) {
     return item.aspects().stream()
         .flatMap(rule -> rule.claims().stream())
-        .filter(claim -> !NumbersOutside.isFaulty(claim.scope(), rules))
+        .filter(claim -> !NumbersOutsideTable.isFaulty(claim.scope(), rules))
         .filter(claim -> UnreachableItem.isEmpty(List.of(item.scope(), claim.scope()), rules))
         .map(claim -> say(item, claim, rules));
   }
@@ -42,6 +42,6 @@ final class ClaimNeverSpeaks implements Doubt {
                 + "\" speaks of no vehicle"
                 + (byItself ? " of this rule set" : " that the item applies to"),
             "look its models, dates and other conditions up again")
-        .about(Abouts.of(item, claim));
+        .about(WarningSubjects.of(item, claim));
   }
 }

@@ -1,11 +1,11 @@
 package assize.check;
 
-import assize.aspect.DateCodePattern;
 import assize.aspect.DateCodes;
-import assize.date.DaySpan;
-import assize.diagnostic.Code;
+import assize.date.DateRange;
 import assize.diagnostic.Diagnostic;
+import assize.diagnostic.DiagnosticCode;
 import assize.evidence.Claim;
+import assize.pattern.DateCodePattern;
 import assize.production.Production;
 import assize.ruleset.Item;
 import assize.ruleset.RuleSet;
@@ -14,10 +14,10 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /** Finds date codes that can't mean a day on which a part of any vehicle may have been made. */
-final class CodeNeverFits implements Doubt {
+final class CodeNeverFits implements RuleSetWarningRule {
   @Override
-  public Code code() {
-    return Code.UNMATCHABLE_DATE_CODE;
+  public DiagnosticCode code() {
+    return DiagnosticCode.UNMATCHABLE_DATE_CODE;
   }
 
   @Override
@@ -38,14 +38,14 @@ final class CodeNeverFits implements Doubt {
   }
 
   private Optional<Diagnostic> in(Item item, Claim claim, DateCodePattern code, RuleSet rules) {
-    List<DaySpan> windows =
+    List<DateRange> windows =
         Production.within(rules, List.of(item.scope(), claim.scope()))
             .map(it -> window(code, it.days()))
             .toList();
     if (windows.isEmpty() || windows.stream().anyMatch(code::canMean)) {
       return Optional.empty();
     }
-    DaySpan all = windows.stream().reduce(DaySpan::hull).orElseThrow();
+    DateRange all = windows.stream().reduce(DateRange::hull).orElseThrow();
     return Optional.of(
         Diagnostic.of(
                 code(),
@@ -59,11 +59,11 @@ final class CodeNeverFits implements Doubt {
                     + " to "
                     + all.last(),
                 "look up the years of the pattern, the letters of `years` and `months`, and `made`")
-            .about(Abouts.of(item, claim)));
+            .about(WarningSubjects.of(item, claim)));
   }
 
-  private static DaySpan window(DateCodePattern code, DaySpan built) {
-    return DaySpan.of(
+  private static DateRange window(DateCodePattern code, DateRange built) {
+    return DateRange.of(
         code.made().window(built.first()).first(), code.made().window(built.last()).last());
   }
 }

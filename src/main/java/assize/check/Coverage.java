@@ -2,10 +2,10 @@ package assize.check;
 
 import assize.aspect.Aspect;
 import assize.aspect.YesNo;
-import assize.date.DaySpan;
+import assize.date.DateRange;
 import assize.evidence.Claim;
-import assize.evidence.Kleene;
-import assize.evidence.Manner;
+import assize.evidence.ClaimKind;
+import assize.evidence.Ternary;
 import assize.production.Production;
 import assize.production.VehicleKind;
 import assize.ruleset.AspectRule;
@@ -46,7 +46,7 @@ public record Coverage(Item item, List<OfAspect> aspects) {
   public record OfAspect(Aspect aspect, Map<String, List<Stretch>> stretches) {}
 
   /** Days on which claims reach as far as on the day before. */
-  public record Stretch(DaySpan days, Reach reach) {}
+  public record Stretch(DateRange days, Reach reach) {}
 
   /** Looks at one item. */
   public static Coverage of(Item item, RuleSet rules) {
@@ -75,7 +75,7 @@ public record Coverage(Item item, List<OfAspect> aspects) {
   private static void add(List<Stretch> stretches, Stretch next) {
     int last = stretches.size() - 1;
     if (last >= 0 && stretches.get(last).reach() == next.reach()) {
-      DaySpan days = stretches.get(last).days().hull(next.days());
+      DateRange days = stretches.get(last).days().hull(next.days());
       stretches.set(last, new Stretch(days, next.reach()));
     } else {
       stretches.add(next);
@@ -84,7 +84,7 @@ public record Coverage(Item item, List<OfAspect> aspects) {
 
   private static Reach reach(Item item, AspectRule rule, List<VehicleKind> alike) {
     List<VehicleKind> needed =
-        alike.stream().filter(it -> item.scope().holds(it) != Kleene.NO).toList();
+        alike.stream().filter(it -> item.scope().holds(it) != Ternary.NO).toList();
     if (needed.isEmpty()) {
       return Reach.NONE_NEEDED;
     }
@@ -102,7 +102,7 @@ public record Coverage(Item item, List<OfAspect> aspects) {
   }
 
   private static boolean speaks(Claim claim, VehicleKind vehicle) {
-    return claim.manner() != Manner.RULES_OUT && claim.scope().holds(vehicle) != Kleene.NO;
+    return claim.manner() != ClaimKind.RULES_OUT && claim.scope().holds(vehicle) != Ternary.NO;
   }
 
   /** Says whether the item should not be there at all: then nothing else is said of it. */

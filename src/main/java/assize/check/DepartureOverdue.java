@@ -1,7 +1,7 @@
 package assize.check;
 
-import assize.diagnostic.Code;
 import assize.diagnostic.Diagnostic;
+import assize.diagnostic.DiagnosticCode;
 import assize.judgment.Judgment;
 import assize.record.Departure;
 import assize.record.Observation;
@@ -13,10 +13,10 @@ import java.util.stream.Stream;
  * Finds departures that were to be looked at again more than a year ago. The report brings up any
  * that is past its date; after a year (our own convention) it was probably forgotten.
  */
-final class DepartureOverdue implements RecordDoubt {
+final class DepartureOverdue implements RecordWarningRule {
   @Override
-  public Code code() {
-    return Code.OVERDUE_REVIEW;
+  public DiagnosticCode code() {
+    return DiagnosticCode.OVERDUE_REVIEW;
   }
 
   @Override
@@ -34,7 +34,7 @@ final class DepartureOverdue implements RecordDoubt {
         .map(
             span ->
                 Diagnostic.of(
-                        Code.OVERDUE_REVIEW,
+                        DiagnosticCode.OVERDUE_REVIEW,
                         departure.at(),
                         "the departure at \""
                             + observation.item()

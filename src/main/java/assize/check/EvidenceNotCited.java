@@ -1,7 +1,7 @@
 package assize.check;
 
-import assize.diagnostic.Code;
 import assize.diagnostic.Diagnostic;
+import assize.diagnostic.DiagnosticCode;
 import assize.judgment.Judgment;
 import assize.record.VehicleRecord;
 import java.time.LocalDate;
@@ -10,10 +10,10 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Finds evidence that no item and no trace of the record cites. */
-final class EvidenceNotCited implements RecordDoubt {
+final class EvidenceNotCited implements RecordWarningRule {
   @Override
-  public Code code() {
-    return Code.UNCITED_EVIDENCE;
+  public DiagnosticCode code() {
+    return DiagnosticCode.UNCITED_EVIDENCE;
   }
 
   @Override
@@ -29,7 +29,7 @@ final class EvidenceNotCited implements RecordDoubt {
         .map(
             it ->
                 Diagnostic.of(
-                        Code.UNCITED_EVIDENCE,
+                        DiagnosticCode.UNCITED_EVIDENCE,
                         it.at(),
                         "nothing cites the evidence \"" + it.id() + "\"",
                         "add `evidence: " + it.id() + "` to the item that it shows")

@@ -1,18 +1,18 @@
 package assize.check;
 
 import assize.aspect.Verdict;
-import assize.diagnostic.Code;
 import assize.diagnostic.Diagnostic;
+import assize.diagnostic.DiagnosticCode;
 import assize.judgment.Judgment;
 import java.time.LocalDate;
 import java.util.Optional;
 import java.util.stream.Stream;
 
 /** Finds items at which something was found though they do not apply to the vehicle. */
-final class ItemDoesNotApply implements RecordDoubt {
+final class ItemDoesNotApply implements RecordWarningRule {
   @Override
-  public Code code() {
-    return Code.ITEM_DOES_NOT_APPLY;
+  public DiagnosticCode code() {
+    return DiagnosticCode.ITEM_DOES_NOT_APPLY;
   }
 
   @Override
@@ -28,7 +28,7 @@ final class ItemDoesNotApply implements RecordDoubt {
         .map(
             it ->
                 Diagnostic.of(
-                        Code.ITEM_DOES_NOT_APPLY,
+                        DiagnosticCode.ITEM_DOES_NOT_APPLY,
                         it.at(),
                         "item \"" + it.item() + "\" does not apply to this vehicle",
                         "look its model, build date and equipment up again; what was found here"

@@ -3,8 +3,8 @@ package assize.check;
 import assize.aspect.DateCodes;
 import assize.aspect.Expectation;
 import assize.aspect.PartNumbers;
-import assize.diagnostic.Code;
 import assize.diagnostic.Diagnostic;
+import assize.diagnostic.DiagnosticCode;
 import assize.evidence.Claim;
 import assize.ruleset.Item;
 import assize.ruleset.RuleSet;
@@ -12,10 +12,10 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /** Finds patterns of part numbers and date codes that fit nothing. */
-final class PatternMatchesNothing implements Doubt {
+final class PatternMatchesNothing implements RuleSetWarningRule {
   @Override
-  public Code code() {
-    return Code.UNMATCHABLE_PATTERN;
+  public DiagnosticCode code() {
+    return DiagnosticCode.UNMATCHABLE_PATTERN;
   }
 
   @Override
@@ -55,6 +55,6 @@ final class PatternMatchesNothing implements Doubt {
 
   private Diagnostic say(Item item, Claim claim, String what, String hint) {
     return Diagnostic.of(code(), claim.at(), what + ", which \"" + item.id() + "\" asks for", hint)
-        .about(Abouts.of(item, claim));
+        .about(WarningSubjects.of(item, claim));
   }
 }

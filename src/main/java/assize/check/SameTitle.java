@@ -1,7 +1,7 @@
 package assize.check;
 
-import assize.diagnostic.Code;
 import assize.diagnostic.Diagnostic;
+import assize.diagnostic.DiagnosticCode;
 import assize.production.Production;
 import assize.ruleset.Area;
 import assize.ruleset.Item;
@@ -14,10 +14,10 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /** Finds items of one area that bear the same title and apply to the same vehicle. */
-final class SameTitle implements Doubt {
+final class SameTitle implements RuleSetWarningRule {
   @Override
-  public Code code() {
-    return Code.DUPLICATE_TITLE;
+  public DiagnosticCode code() {
+    return DiagnosticCode.DUPLICATE_TITLE;
   }
 
   @Override
@@ -45,7 +45,7 @@ final class SameTitle implements Doubt {
 
   private static Diagnostic say(Item first, Item second) {
     return Diagnostic.of(
-            Code.DUPLICATE_TITLE,
+            DiagnosticCode.DUPLICATE_TITLE,
             second.at(),
             "items \""
                 + first.id()

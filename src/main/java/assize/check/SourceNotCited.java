@@ -1,17 +1,17 @@
 package assize.check;
 
-import assize.diagnostic.Code;
 import assize.diagnostic.Diagnostic;
+import assize.diagnostic.DiagnosticCode;
 import assize.ruleset.RuleSet;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Finds sources that no claim names. */
-final class SourceNotCited implements Doubt {
+final class SourceNotCited implements RuleSetWarningRule {
   @Override
-  public Code code() {
-    return Code.UNCITED_SOURCE;
+  public DiagnosticCode code() {
+    return DiagnosticCode.UNCITED_SOURCE;
   }
 
   @Override
@@ -28,7 +28,7 @@ final class SourceNotCited implements Doubt {
         .map(
             source ->
                 Diagnostic.of(
-                        Code.UNCITED_SOURCE,
+                        DiagnosticCode.UNCITED_SOURCE,
                         source.at(),
                         "no item cites source \"" + source.id() + "\"",
                         "cite it or leave it out")

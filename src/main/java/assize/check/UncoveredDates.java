@@ -1,7 +1,7 @@
 package assize.check;
 
-import assize.diagnostic.Code;
 import assize.diagnostic.Diagnostic;
+import assize.diagnostic.DiagnosticCode;
 import assize.ruleset.Item;
 import assize.ruleset.RuleSet;
 import java.util.ArrayList;
@@ -12,10 +12,10 @@ import java.util.stream.Stream;
  * Finds stretches of a model's production for which an item applies but no claim says what is
  * right.
  */
-final class UncoveredDates implements Doubt {
+final class UncoveredDates implements RuleSetWarningRule {
   @Override
-  public Code code() {
-    return Code.UNCOVERED_DATES;
+  public DiagnosticCode code() {
+    return DiagnosticCode.UNCOVERED_DATES;
   }
 
   @Override
@@ -56,9 +56,9 @@ final class UncoveredDates implements Doubt {
             + where.get(0);
     Diagnostic doubt =
         where.size() == 1
-            ? Diagnostic.of(Code.UNCOVERED_DATES, item.at(), said)
+            ? Diagnostic.of(DiagnosticCode.UNCOVERED_DATES, item.at(), said)
             : Diagnostic.of(
-                Code.UNCOVERED_DATES,
+                DiagnosticCode.UNCOVERED_DATES,
                 item.at(),
                 said,
                 where.size() == 2

@@ -1,8 +1,8 @@
 package assize.check;
 
-import assize.diagnostic.Code;
 import assize.diagnostic.Diagnostic;
-import assize.evidence.Kleene;
+import assize.diagnostic.DiagnosticCode;
+import assize.evidence.Ternary;
 import assize.production.Production;
 import assize.production.VehicleKind;
 import assize.ruleset.Item;
@@ -16,10 +16,10 @@ import java.util.stream.Stream;
  * Finds items that apply to some vehicles of which no claim says anything, while it does of others
  * built on the same days.
  */
-final class UncoveredVehicles implements Doubt {
+final class UncoveredVehicles implements RuleSetWarningRule {
   @Override
-  public Code code() {
-    return Code.UNCOVERED_VEHICLES;
+  public DiagnosticCode code() {
+    return DiagnosticCode.UNCOVERED_VEHICLES;
   }
 
   @Override
@@ -30,7 +30,7 @@ final class UncoveredVehicles implements Doubt {
   private static Optional<Diagnostic> in(Item item, RuleSet rules) {
     List<VehicleKind> applies =
         Production.of(rules, item).byDays().stream()
-            .filter(it -> item.scope().holds(it) != Kleene.NO)
+            .filter(it -> item.scope().holds(it) != Ternary.NO)
             .toList();
     return applies.stream()
         .filter(it -> !isCovered(item, it))
@@ -52,7 +52,7 @@ final class UncoveredVehicles implements Doubt {
 
   private static Diagnostic say(Item item, VehicleKind vehicle) {
     return Diagnostic.of(
-            Code.UNCOVERED_VEHICLES,
+            DiagnosticCode.UNCOVERED_VEHICLES,
             item.at(),
             "item \""
                 + item.id()

@@ -1,7 +1,7 @@
 package assize.check;
 
-import assize.diagnostic.Code;
 import assize.diagnostic.Diagnostic;
+import assize.diagnostic.DiagnosticCode;
 import assize.evidence.Scope;
 import assize.production.Production;
 import assize.ruleset.Item;
@@ -10,10 +10,10 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /** Finds items that apply to no vehicle at all. */
-final class UnreachableItem implements Doubt {
+final class UnreachableItem implements RuleSetWarningRule {
   @Override
-  public Code code() {
-    return Code.UNREACHABLE_ITEM;
+  public DiagnosticCode code() {
+    return DiagnosticCode.UNREACHABLE_ITEM;
   }
 
   @Override
@@ -28,7 +28,7 @@ final class UnreachableItem implements Doubt {
 
   /** Says whether there are models to go by, and no number asked for is at fault. */
   static boolean canBeLookedAt(Scope scope, RuleSet rules) {
-    return !rules.models().isEmpty() && !NumbersOutside.isFaulty(scope, rules);
+    return !rules.models().isEmpty() && !NumbersOutsideTable.isFaulty(scope, rules);
   }
 
   /** Says whether no vehicle is within all of some scopes. */

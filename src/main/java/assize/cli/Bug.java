@@ -11,7 +11,7 @@ final class Bug extends RuntimeException {
 
   private Bug(Path file, Throwable cause) {
     super(cause);
-    this.file = RecordFiles.shown(file);
+    this.file = RecordFileFinder.shown(file);
   }
 
   String file() {
@@ -29,7 +29,7 @@ final class Bug extends RuntimeException {
     } catch (OutOfMemoryError e) {
       throw e;
     } catch (RuntimeException | Error e) {
-      if (e instanceof Bug || Failures.isSaid(e)) {
+      if (e instanceof Bug || IoErrorMessages.isSaid(e)) {
         throw e;
       }
       throw new Bug(file, e);

@@ -1,9 +1,9 @@
 package assize.cli;
 
 import assize.compare.Change;
-import assize.compare.Editions;
-import assize.compare.VehicleDifference;
-import assize.compare.VehicleDifference.ItemDifference;
+import assize.compare.EditionComparison;
+import assize.compare.VehicleComparison;
+import assize.compare.VehicleComparison.ItemDifference;
 import assize.judgment.ItemJudgment;
 import assize.judgment.Judgment;
 import assize.judgment.ScoreRange;
@@ -18,7 +18,8 @@ import java.util.Optional;
 final class ChangesJson {
   private ChangesJson() {}
 
-  static String of(Editions editions, ChangesView view, Optional<VehicleDifference> vehicle) {
+  static String of(
+      EditionComparison editions, ChangesView view, Optional<VehicleComparison> vehicle) {
     Json json =
         Json.object()
             .object("before", edition(editions.before()))
@@ -61,7 +62,7 @@ final class ChangesJson {
         .text("after", renamed.after());
   }
 
-  private static Json vehicle(VehicleDifference difference, ChangesView view) {
+  private static Json vehicle(VehicleComparison difference, ChangesView view) {
     return Json.object()
         .text("id", difference.after().vehicle().id())
         .object("before", judged(difference.before()))

@@ -1,10 +1,10 @@
 package assize.cli;
 
-import assize.check.Accepting;
 import assize.check.Coverage;
-import assize.check.Doubt;
-import assize.check.RecordDoubt;
-import assize.diagnostic.Accepted;
+import assize.check.RecordWarningRule;
+import assize.check.RuleSetWarningRule;
+import assize.check.WarningFilter;
+import assize.diagnostic.AcceptedWarning;
 import assize.diagnostic.Diagnostic;
 import assize.diagnostic.Result;
 import assize.judgment.Judgment;
@@ -12,8 +12,8 @@ import assize.record.Judged;
 import assize.record.VehicleRecord;
 import assize.report.text.CoverageJson;
 import assize.report.text.CoverageTable;
-import assize.report.text.DiagnosticPrinter;
-import assize.report.text.Visible;
+import assize.report.text.DiagnosticFormatter;
+import assize.report.text.TerminalEscaper;
 import assize.ruleset.RuleSet;
 import assize.text.Span;
 import java.io.IOException;
@@ -42,7 +42,7 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true)
 final class CheckCommand implements Callable<Integer> {
   private final Terminal terminal;
-  private final Watch watch;
+  private final FileWatcher watch;
 
   @Parameters(arity = "1..*", paramLabel = "PATH", description = "Rule sets and records.")
   private List<Path> paths = List.of();
@@ -61,7 +61,7 @@ final class CheckCommand implements Callable<Integer> {
   @Option(names = "--all-items", description = "With --coverage: also the items without a gap.")
   private boolean allItems;
 
-  @Mixin private AsOf asOf = new AsOf();
+  @Mixin private AsOfOption asOf = new AsOfOption();
 
   @Option(
       names = "--watch",
@@ -70,7 +70,7 @@ final class CheckCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec = CommandSpec.create();
 
-  CheckCommand(Terminal terminal, Watch watch) {
+  CheckCommand(Terminal terminal, FileWatcher watch) {
     this.terminal = terminal;
     this.watch = watch;
   }
@@ -87,23 +87,23 @@ final class CheckCommand implements Callable<Integer> {
     if (showAccepted && coverage) {
       throw wrong("--show-accepted: --coverage looks for no doubts; leave one of them out");
     }
-    return watching ? watch.run(paths, this::once) : once(new Inputs(terminal));
+    return watching ? watch.run(paths, this::once) : once(new InputLoader(terminal));
   }
 
   private ParameterException wrong(String reason) {
     return new ParameterException(spec.commandLine(), reason);
   }
 
-  private int once(Inputs inputs) {
+  private int once(InputLoader inputs) {
     return coverage ? coverage(inputs) : check(inputs);
   }
 
-  private int check(Inputs inputs) {
+  private int check(InputLoader inputs) {
     List<Path> inputsFound = paths.stream().flatMap(path -> within(path).stream()).toList();
     List<Diagnostic> open = new ArrayList<>();
-    Map<Diagnostic, Accepted> accepted = new LinkedHashMap<>();
+    Map<Diagnostic, AcceptedWarning> accepted = new LinkedHashMap<>();
     for (Path path : inputsFound) {
-      Accepting found =
+      WarningFilter found =
           Bug.in(path, () -> inputs.isRecord(path) ? record(inputs, path) : rules(inputs, path));
       open.addAll(found.open());
       accepted.putAll(found.accepted());
@@ -120,34 +120,34 @@ final class CheckCommand implements Callable<Integer> {
               + (accepted.isEmpty()
                   ? ""
                   : " "
-                      + DiagnosticPrinter.number(accepted.size(), "doubt")
+                      + DiagnosticFormatter.number(accepted.size(), "doubt")
                       + " accepted"
                       + (showAccepted ? "." : ": check --show-accepted lists them.")));
     }
     return good ? Exit.DONE : Exit.BAD_INPUT;
   }
 
-  private static Accepting rules(Inputs inputs, Path path) {
+  private static WarningFilter rules(InputLoader inputs, Path path) {
     Result<RuleSet> read = inputs.rules(path);
     List<Diagnostic> found = new ArrayList<>(read.diagnostics());
-    read.value().map(Doubt::all).ifPresent(found::addAll);
+    read.value().map(RuleSetWarningRule::all).ifPresent(found::addAll);
     read.value()
-        .map(rules -> Pictures.read(ClaimPictures.all(rules)).found())
+        .map(rules -> ImageLoader.read(SourceImageLoader.all(rules)).found())
         .ifPresent(found::addAll);
-    return Accepting.of(found, read.value().map(RuleSet::accepted).orElse(List.of()));
+    return WarningFilter.of(found, read.value().map(RuleSet::accepted).orElse(List.of()));
   }
 
-  private Accepting record(Inputs inputs, Path path) {
-    Result<Inputs.Read> read = inputs.vehicle(path, Optional.empty());
+  private WarningFilter record(InputLoader inputs, Path path) {
+    Result<InputLoader.Read> read = inputs.vehicle(path, Optional.empty());
     List<Diagnostic> found = new ArrayList<>(read.diagnostics());
     read.value()
         .ifPresent(
             both -> {
               Judgment judged = both.judged(asOf.day()).judgment();
-              found.addAll(RecordDoubt.all(judged, asOf(both.vehicle())));
-              found.addAll(Pictures.read(Reports.photos(path, both.vehicle())).found());
+              found.addAll(RecordWarningRule.all(judged, asOf(both.vehicle())));
+              found.addAll(ImageLoader.read(ReportWriter.photos(path, both.vehicle())).found());
             });
-    return Accepting.of(
+    return WarningFilter.of(
         found, read.value().map(both -> both.vehicle().accepted()).orElse(List.of()));
   }
 
@@ -165,14 +165,14 @@ final class CheckCommand implements Callable<Integer> {
   }
 
   /** Lists accepted doubts, those of one reason together. */
-  private void list(Map<Diagnostic, Accepted> accepted) {
+  private void list(Map<Diagnostic, AcceptedWarning> accepted) {
     if (json) {
       accepted.forEach(
-          (doubt, by) -> terminal.result(Inputs.asJson(doubt, Optional.of(by.because()))));
+          (doubt, by) -> terminal.result(InputLoader.asJson(doubt, Optional.of(by.because()))));
       return;
     }
-    Map<Span, List<Map.Entry<Diagnostic, Accepted>>> byEntry = new LinkedHashMap<>();
-    for (Map.Entry<Diagnostic, Accepted> one : accepted.entrySet()) {
+    Map<Span, List<Map.Entry<Diagnostic, AcceptedWarning>>> byEntry = new LinkedHashMap<>();
+    for (Map.Entry<Diagnostic, AcceptedWarning> one : accepted.entrySet()) {
       byEntry.computeIfAbsent(one.getValue().at(), it -> new ArrayList<>()).add(one);
     }
     byEntry
@@ -180,13 +180,13 @@ final class CheckCommand implements Callable<Integer> {
         .forEach(all -> list(all.get(0).getValue(), all.stream().map(Map.Entry::getKey).toList()));
   }
 
-  private void list(Accepted by, List<Diagnostic> doubts) {
+  private void list(AcceptedWarning by, List<Diagnostic> doubts) {
     String reason = by.because().replaceAll("\\s+", " ");
-    terminal.result(Visible.of("accepted[" + by.doubt().id() + "]: " + reason));
-    doubts.forEach(it -> terminal.result(Visible.of("  " + it.at() + ": " + it.message())));
+    terminal.result(TerminalEscaper.of("accepted[" + by.doubt().id() + "]: " + reason));
+    doubts.forEach(it -> terminal.result(TerminalEscaper.of("  " + it.at() + ": " + it.message())));
   }
 
-  private int coverage(Inputs inputs) {
+  private int coverage(InputLoader inputs) {
     List<Diagnostic> found = new ArrayList<>();
     List<RuleSet> read = new ArrayList<>();
     for (Path path : paths) {

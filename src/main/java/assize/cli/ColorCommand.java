@@ -1,8 +1,8 @@
 package assize.cli;
 
+import assize.measure.CieLab;
 import assize.measure.Ciede2000;
 import assize.measure.ColorDifference;
-import assize.measure.Lab;
 import assize.text.Json;
 import assize.text.Parsed;
 import java.math.BigDecimal;
@@ -40,8 +40,8 @@ final class ColorCommand implements Callable<Integer> {
     return difference.match(this::print, this::refuse);
   }
 
-  private static Parsed<Lab> read(String text) {
-    return Lab.parse(text)
+  private static Parsed<CieLab> read(String text) {
+    return CieLab.parse(text)
         .match(Parsed::ok, bad -> Parsed.bad(text + ": " + bad.reason(), bad.at(), bad.length()));
   }
 

@@ -1,7 +1,7 @@
 package assize.cli;
 
-import assize.clidoc.Program;
-import assize.clidoc.Verb;
+import assize.clidoc.CommandLineModel;
+import assize.clidoc.CommandModel;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -22,10 +22,10 @@ final class CommandCatalog {
 
   private CommandCatalog() {}
 
-  static Program program(CommandSpec root) {
-    List<Verb> commands =
+  static CommandLineModel program(CommandSpec root) {
+    List<CommandModel> commands =
         root.subcommands().values().stream().map(it -> command(it.getCommandSpec())).toList();
-    return new Program(
+    return new CommandLineModel(
         root.name(),
         root.version()[0],
         about(root.usageMessage().description()),
@@ -33,13 +33,13 @@ final class CommandCatalog {
         commands);
   }
 
-  private static Verb command(CommandSpec spec) {
-    List<Verb.Value> values =
+  private static CommandModel command(CommandSpec spec) {
+    List<CommandModel.Value> values =
         spec.positionalParameters().stream()
             .filter(it -> !it.hidden())
             .map(CommandCatalog::value)
             .toList();
-    return new Verb(
+    return new CommandModel(
         spec.name(),
         synopsis(spec),
         about(spec.usageMessage().description()),
@@ -57,39 +57,40 @@ final class CommandCatalog {
     return String.join(" ", words);
   }
 
-  private static List<Verb.Switch> switches(CommandSpec spec) {
+  private static List<CommandModel.Switch> switches(CommandSpec spec) {
     return spec.options().stream().filter(it -> !it.hidden()).map(CommandCatalog::option).toList();
   }
 
-  private static Verb.Switch option(OptionSpec option) {
-    return new Verb.Switch(
+  private static CommandModel.Switch option(OptionSpec option) {
+    return new CommandModel.Switch(
         Arrays.asList(option.names()),
         about(option.description()),
         value(option),
         option.arity().min() == 0 && option.arity().max() > 0);
   }
 
-  private static Verb.Value value(ArgSpec arg) {
+  private static CommandModel.Value value(ArgSpec arg) {
     List<String> words = words(arg);
-    return new Verb.Value(arg.paramLabel(), kind(arg, words), words, about(arg.description()));
+    return new CommandModel.Value(
+        arg.paramLabel(), kind(arg, words), words, about(arg.description()));
   }
 
-  private static Verb.Kind kind(ArgSpec arg, List<String> words) {
+  private static CommandModel.Kind kind(ArgSpec arg, List<String> words) {
     String label = arg.paramLabel();
     if (arg.arity().max() == 0) {
-      return Verb.Kind.NOTHING;
+      return CommandModel.Kind.NOTHING;
     }
     if (!words.isEmpty()) {
-      return Verb.Kind.WORDS;
+      return CommandModel.Kind.WORDS;
     }
     if (YAML.stream().anyMatch(it -> label.equals(it) || label.startsWith(it + "|"))) {
-      return Verb.Kind.YAML;
+      return CommandModel.Kind.YAML;
     }
     if (label.equals("DIR")) {
-      return Verb.Kind.FOLDER;
+      return CommandModel.Kind.FOLDER;
     }
     boolean isPath = type(arg) == Path.class || label.toUpperCase(Locale.ROOT).startsWith("FILE");
-    return isPath ? Verb.Kind.FILE : Verb.Kind.TEXT;
+    return isPath ? CommandModel.Kind.FILE : CommandModel.Kind.TEXT;
   }
 
   private static List<String> words(ArgSpec arg) {

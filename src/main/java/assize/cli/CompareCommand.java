@@ -1,17 +1,17 @@
 package assize.cli;
 
-import assize.compare.Carried;
-import assize.compare.Editions;
-import assize.compare.VehicleDifference;
-import assize.diagnostic.Code;
+import assize.compare.EditionComparison;
+import assize.compare.MigratedRecord;
+import assize.compare.VehicleComparison;
 import assize.diagnostic.Diagnostic;
+import assize.diagnostic.DiagnosticCode;
 import assize.diagnostic.Result;
 import assize.judge.Judge;
 import assize.record.RecordReader;
 import assize.record.VehicleRecord;
 import assize.report.html.HtmlChanges;
 import assize.report.view.ChangesView;
-import assize.report.view.ChangesViews;
+import assize.report.view.ChangesViewFactory;
 import assize.ruleset.RuleSet;
 import assize.text.SourceFile;
 import java.nio.file.Path;
@@ -65,7 +65,7 @@ final class CompareCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     RuleSetPage page = new RuleSetPage(terminal, spec, out);
-    Inputs inputs = new Inputs(terminal);
+    InputLoader inputs = new InputLoader(terminal);
     List<Diagnostic> found = new ArrayList<>();
     Result<RuleSet> before = inputs.rules(old);
     found.addAll(before.diagnostics());
@@ -80,20 +80,20 @@ final class CompareCommand implements Callable<Integer> {
     }
     RuleSet older = before.value().orElseThrow();
     RuleSet newer = after.value().orElseThrow();
-    Editions editions = Editions.between(older, newer);
+    EditionComparison editions = EditionComparison.between(older, newer);
     if (editions.isTooMuch()) {
       inputs.report(List.of(tooMuch()), false);
       return Exit.BAD_INPUT;
     }
     List<String> left = new ArrayList<>();
-    Optional<VehicleDifference> difference =
+    Optional<VehicleComparison> difference =
         vehicle.map(
             it ->
-                VehicleDifference.of(
+                VehicleComparison.of(
                     editions,
                     Judge.judge(older, carried(it, older, left), Optional.empty()),
                     Judge.judge(newer, carried(it, newer, left), Optional.empty())));
-    ChangesView view = ChangesViews.of(editions, difference, left);
+    ChangesView view = ChangesViewFactory.of(editions, difference, left);
     if (json) {
       terminal.result(ChangesJson.of(editions, view, difference));
       return Exit.DONE;
@@ -121,18 +121,18 @@ final class CompareCommand implements Callable<Integer> {
   }
 
   private Diagnostic tooMuch() {
-    SourceFile file = new SourceFile(RecordFiles.shown(rules), "");
+    SourceFile file = new SourceFile(RecordFileFinder.shown(rules), "");
     return Diagnostic.of(
-        Code.TOO_MUCH_CHANGED,
+        DiagnosticCode.TOO_MUCH_CHANGED,
         file.span(0, 0),
         "what changed since the older edition bears on more than "
-            + Editions.MOST_BEARING
+            + EditionComparison.MOST_BEARING
             + " items, counted for each change",
         "compare it with an edition in between");
   }
 
   private static VehicleRecord carried(VehicleRecord vehicle, RuleSet edition, List<String> left) {
-    Carried carried = Carried.over(vehicle, edition);
+    MigratedRecord carried = MigratedRecord.over(vehicle, edition);
     carried
         .left()
         .forEach(

@@ -1,9 +1,9 @@
 package assize.cli;
 
 import assize.clidoc.Bash;
+import assize.clidoc.CommandLineModel;
 import assize.clidoc.Fish;
 import assize.clidoc.PowerShell;
-import assize.clidoc.Program;
 import assize.clidoc.Zsh;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -39,7 +39,7 @@ final class CompletionCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Program program = CommandCatalog.program(spec.root());
+    CommandLineModel program = CommandCatalog.program(spec.root());
     terminal
         .out()
         .print(

@@ -1,7 +1,7 @@
 package assize.cli;
 
-import assize.date.DaySpan;
-import assize.date.DayWords;
+import assize.date.DateRange;
+import assize.date.DateRangeFormatter;
 import assize.date.Edtf;
 import assize.text.Json;
 import assize.text.Parsed;
@@ -59,7 +59,7 @@ final class DateCommand implements Callable<Integer> {
   }
 
   private static String asJson(Edtf date) {
-    DaySpan span = date.span();
+    DateRange span = date.span();
     return Json.object()
         .orNull("first", iso(span.first(), span.openStart()))
         .orNull("last", iso(span.last(), span.openEnd()))
@@ -71,13 +71,13 @@ final class DateCommand implements Callable<Integer> {
   }
 
   private static Optional<String> iso(LocalDate day, boolean open) {
-    return open ? Optional.empty() : Optional.of(DayWords.iso(day));
+    return open ? Optional.empty() : Optional.of(DateRangeFormatter.iso(day));
   }
 
   private static String words(Edtf date) {
-    String words = DayWords.of(date.span());
+    String words = DateRangeFormatter.of(date.span());
     if (date.approximate()) {
-      words += ", about: widened from " + DayWords.of(date.stated());
+      words += ", about: widened from " + DateRangeFormatter.of(date.stated());
     }
     return words + (date.uncertain() ? ", uncertain" : "");
   }

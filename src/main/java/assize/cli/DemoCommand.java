@@ -53,9 +53,9 @@ final class DemoCommand implements Callable<Integer> {
       terminal.error("Nothing was written; name a folder that does not exist yet.");
       return Exit.BAD_INPUT;
     }
-    OutputFile.check(files.keySet());
-    OutputFile.check(List.of(folder.resolve("reports").resolve("report.html")));
-    try (Outputs outputs = new Outputs()) {
+    AtomicFileWriter.check(files.keySet());
+    AtomicFileWriter.check(List.of(folder.resolve("reports").resolve("report.html")));
+    try (OutputTransaction outputs = new OutputTransaction()) {
       files.forEach(outputs::stage);
       outputs.place();
     }
@@ -74,12 +74,12 @@ final class DemoCommand implements Callable<Integer> {
   private boolean isRecord(Path path) {
     return folder.equals(path.getParent())
         && path.toString().endsWith(".yaml")
-        && new Inputs(terminal).isRecord(path);
+        && new InputLoader(terminal).isRecord(path);
   }
 
   private int judge(List<Path> records) {
-    Optional<Map<Path, Inputs.Judged>> judged =
-        new Inputs(terminal).judge(records, Optional.empty(), Optional.empty());
+    Optional<Map<Path, InputLoader.Judged>> judged =
+        new InputLoader(terminal).judge(records, Optional.empty(), Optional.empty());
     if (judged.isEmpty()) {
       return Exit.BAD_INPUT;
     }
@@ -88,10 +88,10 @@ final class DemoCommand implements Callable<Integer> {
       terminal.result("The demonstration is in " + folder + ". Open a report in a browser:");
     }
     boolean good =
-        new Reports(terminal)
+        new ReportWriter(terminal)
             .write(
                 judged.get(),
-                new Reports.Wanted(
+                new ReportWriter.Wanted(
                     reports, json ? Optional.of("-") : Optional.empty(), false, false, false));
     return good ? Exit.DONE : Exit.BAD_INPUT;
   }

@@ -40,7 +40,7 @@ final class DossierCommand implements Callable<Integer> {
       description = "Where to write the pages; default: reports.")
   private Optional<Path> out = Optional.empty();
 
-  @Mixin private AsOf asOf = new AsOf();
+  @Mixin private AsOfOption asOf = new AsOfOption();
 
   @Option(
       names = "--redact",
@@ -54,15 +54,15 @@ final class DossierCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Path folder = out.orElseGet(OutputFile::reports);
-    return new Inputs(terminal)
+    Path folder = out.orElseGet(AtomicFileWriter::reports);
+    return new InputLoader(terminal)
         .judge(List.of(path), rules, asOf.day())
         .flatMap(judged -> judged.values().stream().findFirst())
         .map(
             it ->
                 redact
-                    ? Dossiers.shared(terminal, path, it, folder)
-                    : Dossiers.own(terminal, path, it, folder))
+                    ? DossierWriter.shared(terminal, path, it, folder)
+                    : DossierWriter.own(terminal, path, it, folder))
         .map(pages -> pages.write(new LinkedHashSet<>(items)))
         .filter(written -> written)
         .map(written -> Exit.DONE)

@@ -1,7 +1,7 @@
 package assize.cli;
 
-import assize.diagnostic.NearNames;
-import assize.report.text.Visible;
+import assize.diagnostic.NameSuggestions;
+import assize.report.text.TerminalEscaper;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.regex.Matcher;
@@ -36,8 +36,8 @@ final class ExplainCommand implements Callable<Integer> {
     MessageReference reference = MessageReference.read();
     Optional<String> text = reference.text(wanted);
     if (text.isEmpty()) {
-      String hint = NearNames.hint(wanted, reference.codes()).map(it -> "; " + it).orElse("");
-      terminal.error("error: there is no message \"" + Visible.of(wanted) + "\"" + hint);
+      String hint = NameSuggestions.hint(wanted, reference.codes()).map(it -> "; " + it).orElse("");
+      terminal.error("error: there is no message \"" + TerminalEscaper.of(wanted) + "\"" + hint);
       return Exit.BAD_INPUT;
     }
     terminal.result(wanted + "\n\n" + text.get());

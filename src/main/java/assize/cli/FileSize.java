@@ -14,7 +14,7 @@ final class FileSize {
     try {
       return Files.size(file);
     } catch (IOException e) {
-      throw OutputFile.cannotWrite(file, e);
+      throw AtomicFileWriter.cannotWrite(file, e);
     }
   }
 

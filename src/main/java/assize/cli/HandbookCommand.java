@@ -1,8 +1,8 @@
 package assize.cli;
 
 import assize.diagnostic.Result;
-import assize.report.html.HtmlGuide;
-import assize.report.view.GuideViews;
+import assize.report.html.HtmlHandbook;
+import assize.report.view.HandbookViewFactory;
 import assize.ruleset.RuleSet;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -39,13 +39,13 @@ final class HandbookCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     RuleSetPage page = new RuleSetPage(terminal, spec, out);
-    Inputs inputs = new Inputs(terminal);
+    InputLoader inputs = new InputLoader(terminal);
     Result<RuleSet> read = inputs.rules(rules);
     if (!inputs.report(read.diagnostics(), false)) {
       return Exit.BAD_INPUT;
     }
     RuleSet ruleSet = read.value().orElseThrow();
-    page.write("-guide.html", ruleSet, HtmlGuide.render(GuideViews.of(ruleSet)));
+    page.write("-guide.html", ruleSet, HtmlHandbook.render(HandbookViewFactory.of(ruleSet)));
     return Exit.DONE;
   }
 }

@@ -20,7 +20,7 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true)
 final class JudgeCommand implements Callable<Integer> {
   private final Terminal terminal;
-  private final Watch watch;
+  private final FileWatcher watch;
 
   @Parameters(arity = "1..*", paramLabel = "RECORD", description = "Records, one for each vehicle.")
   private List<Path> records = List.of();
@@ -37,7 +37,7 @@ final class JudgeCommand implements Callable<Integer> {
       description = "Where to write the reports; default: reports.")
   private Optional<Path> out = Optional.empty();
 
-  @Mixin private AsOf asOf = new AsOf();
+  @Mixin private AsOfOption asOf = new AsOfOption();
 
   @Option(
       names = "--json",
@@ -56,16 +56,16 @@ final class JudgeCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec = CommandSpec.create();
 
-  JudgeCommand(Terminal terminal, Watch watch) {
+  JudgeCommand(Terminal terminal, FileWatcher watch) {
     this.terminal = terminal;
     this.watch = watch;
   }
 
   @Override
   public Integer call() {
-    Reports.Wanted wanted = options.wanted(out, json);
+    ReportWriter.Wanted wanted = options.wanted(out, json);
     if (!watching) {
-      return judge(new Inputs(terminal), wanted);
+      return judge(new InputLoader(terminal), wanted);
     }
     if (json.equals(Optional.of("-"))) {
       throw new ParameterException(
@@ -78,10 +78,10 @@ final class JudgeCommand implements Callable<Integer> {
     return watch.run(named, inputs -> judge(inputs, wanted));
   }
 
-  private int judge(Inputs inputs, Reports.Wanted wanted) {
+  private int judge(InputLoader inputs, ReportWriter.Wanted wanted) {
     return inputs
         .judge(records, rules, asOf.day())
-        .map(judged -> new Reports(terminal).write(judged, wanted))
+        .map(judged -> new ReportWriter(terminal).write(judged, wanted))
         .filter(written -> written)
         .map(written -> Exit.DONE)
         .orElse(Exit.BAD_INPUT);

@@ -78,19 +78,20 @@ public final class Main implements Runnable {
    *     written, 4 the program itself failed
    */
   public static int run(Terminal terminal, String... args) {
-    return run(terminal, Watch.live(terminal), args);
+    return run(terminal, FileWatcher.live(terminal), args);
   }
 
   /** Runs one command; one that goes on at each save keeps this watch. */
-  static int run(Terminal terminal, Watch watch, String... args) {
+  static int run(Terminal terminal, FileWatcher watch, String... args) {
     String[] words =
-        Arguments.ordered(ProgramCommand.ALL.stream().map(ProgramCommand::name).toList(), args);
+        ArgumentNormalizer.ordered(
+            ProgramCommand.ALL.stream().map(ProgramCommand::name).toList(), args);
     CommandLine line = line(terminal, watch, words);
     int exit;
     try {
       exit = line.execute(words);
     } catch (RuntimeException | Error e) {
-      exit = Failures.say(terminal, e, List.of(words));
+      exit = IoErrorMessages.say(terminal, e, List.of(words));
     }
     terminal.out().flush();
     if (exit == Exit.DONE && terminal.out().checkError()) {
@@ -110,8 +111,8 @@ public final class Main implements Runnable {
     return named.isEmpty() ? ProgramCommand.ALL : named;
   }
 
-  private static CommandLine line(Terminal terminal, Watch watch, String... words) {
-    CommandLine line = new CommandLine(new Main(), new TerminalFactory(terminal, watch));
+  private static CommandLine line(Terminal terminal, FileWatcher watch, String... words) {
+    CommandLine line = new CommandLine(new Main(), new CommandFactory(terminal, watch));
     wanted(words).forEach(command -> line.addSubcommand(command.name(), command.command()));
     line.getHelpSectionMap()
         .put(
@@ -131,17 +132,17 @@ public final class Main implements Runnable {
         .setUsageHelpWidth(90)
         .setUsageHelpAutoWidth(false)
         .setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF))
-        .registerConverter(Path.class, Typed::path)
-        .registerConverter(LocalDate.class, Typed::day)
+        .registerConverter(Path.class, OptionConverters::path)
+        .registerConverter(LocalDate.class, OptionConverters::day)
         .setParameterExceptionHandler(
             (problem, arguments) -> {
-              Mistakes.words(problem).forEach(terminal::error);
+              UsageErrors.words(problem).forEach(terminal::error);
               String command = problem.getCommandLine().getCommandSpec().qualifiedName();
               terminal.error("Try: " + command + " --help");
               return Exit.BAD_COMMAND_LINE;
             })
         .setExecutionExceptionHandler(
-            (problem, command, parsed) -> Failures.say(terminal, problem, List.of(words)));
+            (problem, command, parsed) -> IoErrorMessages.say(terminal, problem, List.of(words)));
     line.getSubcommands()
         .values()
         .forEach(command -> command.getCommandSpec().versionProvider(new Version()));

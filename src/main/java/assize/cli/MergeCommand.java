@@ -1,9 +1,9 @@
 package assize.cli;
 
-import assize.diagnostic.NearNames;
-import assize.merge.Merged;
-import assize.merge.Part;
-import assize.merge.Taken;
+import assize.diagnostic.NameSuggestions;
+import assize.merge.MergeReport;
+import assize.merge.RecordField;
+import assize.merge.TakeChoices;
 import assize.record.Observation;
 import assize.report.text.MergeJson;
 import assize.report.text.MergeText;
@@ -88,16 +88,16 @@ final class MergeCommand implements Callable<Integer> {
       throw wrong(
           "merge takes at most " + MOST_FILES + " files at once; merge the others afterwards");
     }
-    Map<Part, Optional<String>> taken = new LinkedHashMap<>();
+    Map<RecordField, Optional<String>> taken = new LinkedHashMap<>();
     take.forEach(it -> taken(it, taken));
     MergeInputs.Wanted wanted = new MergeInputs.Wanted(rules, otherVehicle, otherEdition);
-    Inputs inputs = new Inputs(terminal);
+    InputLoader inputs = new InputLoader(terminal);
     Optional<MergeInputs.Read> read = new MergeInputs(inputs, wanted).read(record, files);
     if (read.isEmpty()) {
       return Exit.BAD_INPUT;
     }
     taken.keySet().forEach(part -> check(part, read.get()));
-    Merged merged = read.get().merge(new Taken(taken));
+    MergeReport merged = read.get().merge(new TakeChoices(taken));
     if (write && !merged.applied().edited().pieces().isEmpty()) {
       if (!new RecordFile(record).replace(merged, inputs)) {
         return Exit.BAD_INPUT;
@@ -108,7 +108,7 @@ final class MergeCommand implements Callable<Integer> {
     return Exit.DONE;
   }
 
-  private void taken(String typed, Map<Part, Optional<String>> taken) {
+  private void taken(String typed, Map<RecordField, Optional<String>> taken) {
     int equals = typed.indexOf('=');
     String part = equals < 0 ? typed : typed.substring(0, equals);
     Optional<String> file =
@@ -121,12 +121,12 @@ final class MergeCommand implements Callable<Integer> {
     if (!KEYS.contains(key)) {
       throw wrong("--take: an item has no \"" + key + "\" that could be taken" + hint(key, KEYS));
     }
-    taken.put(new Part(part.substring(0, dot), key), file);
+    taken.put(new RecordField(part.substring(0, dot), key), file);
   }
 
   private String file(String typed) {
     return files.stream()
-        .map(RecordFiles::shown)
+        .map(RecordFileFinder::shown)
         .filter(it -> it.equals(typed.replace('\\', '/')) || it.endsWith("/" + typed))
         .findFirst()
         .orElseThrow(
@@ -135,10 +135,10 @@ final class MergeCommand implements Callable<Integer> {
                     "--take: \""
                         + typed
                         + "\" is none of the files"
-                        + hint(typed, files.stream().map(RecordFiles::shown).toList())));
+                        + hint(typed, files.stream().map(RecordFileFinder::shown).toList())));
   }
 
-  private void check(Part part, MergeInputs.Read read) {
+  private void check(RecordField part, MergeInputs.Read read) {
     if (read.says(part)) {
       return;
     }
@@ -153,7 +153,7 @@ final class MergeCommand implements Callable<Integer> {
   }
 
   private static String hint(String word, List<String> valid) {
-    return NearNames.hint(word, valid).map(it -> "; " + it).orElse("");
+    return NameSuggestions.hint(word, valid).map(it -> "; " + it).orElse("");
   }
 
   private ParameterException wrong(String reason) {

@@ -1,22 +1,22 @@
 package assize.cli;
 
-import assize.diagnostic.Code;
 import assize.diagnostic.Diagnostic;
+import assize.diagnostic.DiagnosticCode;
 import assize.diagnostic.Result;
-import assize.merge.Applying;
-import assize.merge.Cells;
-import assize.merge.Merge;
-import assize.merge.Merged;
+import assize.merge.CellValueReader;
+import assize.merge.LocatedRecord;
+import assize.merge.MergeApplier;
+import assize.merge.MergeReport;
+import assize.merge.MergeResult;
 import assize.merge.Merger;
-import assize.merge.Part;
-import assize.merge.Taken;
-import assize.merge.Vehicles;
-import assize.merge.WrittenRecord;
+import assize.merge.RecordField;
+import assize.merge.SameVehicleCheck;
+import assize.merge.TakeChoices;
 import assize.record.RecordReader;
 import assize.record.VehicleRecord;
 import assize.ruleset.RuleSet;
 import assize.ruleset.RuleSetReader;
-import assize.spreadsheet.Filled;
+import assize.spreadsheet.FilledSheet;
 import assize.spreadsheet.TableReader;
 import assize.text.SourceFile;
 import java.io.IOException;
@@ -32,13 +32,14 @@ import java.util.Set;
 /** Reads a record and what friends filled in, all by the record's rule set. */
 final class MergeInputs {
   /** What is wrong with files that a friend's record names, seen from the owner's folder. */
-  private static final Set<Code> OF_FILES = EnumSet.of(Code.PATH_OUTSIDE, Code.CANNOT_OPEN_FILE);
+  private static final Set<DiagnosticCode> OF_FILES =
+      EnumSet.of(DiagnosticCode.PATH_OUTSIDE, DiagnosticCode.CANNOT_OPEN_FILE);
 
-  private final Inputs inputs;
+  private final InputLoader inputs;
   private final Wanted wanted;
   private final List<Diagnostic> found = new ArrayList<>();
 
-  MergeInputs(Inputs inputs, Wanted wanted) {
+  MergeInputs(InputLoader inputs, Wanted wanted) {
     this.inputs = inputs;
     this.wanted = wanted;
   }
@@ -51,13 +52,13 @@ final class MergeInputs {
   record Wanted(Optional<Path> rules, boolean otherVehicle, boolean otherEdition) {}
 
   /** A record and what is to be held against it. */
-  record Read(RuleSet rules, WrittenRecord mine, List<WrittenRecord> theirs, Path folder) {
+  record Read(RuleSet rules, LocatedRecord mine, List<LocatedRecord> theirs, Path folder) {
 
-    Merged merge(Taken taken) {
-      Merge merge = Merger.merge(rules, mine, theirs, taken, this::hasFile);
-      Applying.Applied applied = Applying.apply(mine, rules, merge);
-      List<String> names = theirs.stream().map(WrittenRecord::name).toList();
-      return new Merged(rules, mine, names, merge, applied, false);
+    MergeReport merge(TakeChoices taken) {
+      MergeResult merge = Merger.merge(rules, mine, theirs, taken, this::hasFile);
+      MergeApplier.Applied applied = MergeApplier.apply(mine, rules, merge);
+      List<String> names = theirs.stream().map(LocatedRecord::name).toList();
+      return new MergeReport(rules, mine, names, merge, applied, false);
     }
 
     private boolean hasFile(String name) {
@@ -68,7 +69,7 @@ final class MergeInputs {
       }
     }
 
-    boolean says(Part part) {
+    boolean says(RecordField part) {
       return theirs.stream().anyMatch(it -> it.says(part));
     }
 
@@ -82,16 +83,16 @@ final class MergeInputs {
 
   /** Reads all; where anything is wrong with one it is printed and nothing is given. */
   Optional<Read> read(Path record, List<Path> files) {
-    Result<Inputs.Read> own = inputs.vehicle(record, wanted.rules());
+    Result<InputLoader.Read> own = inputs.vehicle(record, wanted.rules());
     found.addAll(own.diagnostics());
-    Path folder = OutputFile.folderOf(record);
+    Path folder = AtomicFileWriter.folderOf(record);
     Optional<Read> read =
         own.value()
             .flatMap(
                 it ->
-                    WrittenRecord.of(it.vehicle().at().file(), it.vehicle())
+                    LocatedRecord.of(it.vehicle().at().file(), it.vehicle())
                         .map(mine -> new Read(it.rules(), mine, List.of(), folder)));
-    List<WrittenRecord> theirs = new ArrayList<>();
+    List<LocatedRecord> theirs = new ArrayList<>();
     for (Path file : files) {
       read.flatMap(it -> theirs(file, record, it)).ifPresent(theirs::add);
     }
@@ -99,10 +100,12 @@ final class MergeInputs {
     return read.filter(it -> good).map(it -> new Read(it.rules(), it.mine(), theirs, folder));
   }
 
-  private Optional<WrittenRecord> theirs(Path file, Path record, Read read) {
+  private Optional<LocatedRecord> theirs(Path file, Path record, Read read) {
     if (isSame(file, record)) {
       return refuse(
-          file, Code.WRONG_STRUCTURE, "this is the record itself; name a friend's file here");
+          file,
+          DiagnosticCode.WRONG_STRUCTURE,
+          "this is the record itself; name a friend's file here");
     }
     if (TableReader.isTable(file)) {
       return table(file, read);
@@ -111,7 +114,7 @@ final class MergeInputs {
     if (named.isPresent() && !named.get().id().equals(read.rules().id())) {
       return refuse(
           file,
-          Code.DIFFERENT_EDITION,
+          DiagnosticCode.DIFFERENT_EDITION,
           "this was filled in for rule set \""
               + named.get().id()
               + "\"; the record's is \""
@@ -120,55 +123,56 @@ final class MergeInputs {
     }
     Result<VehicleRecord> told = RecordReader.readAlone(file, read.rules());
     if (told.value().isEmpty() && !RecordReader.isRecord(file) && isRuleSet(file)) {
-      return refuse(file, Code.WRONG_STRUCTURE, "this is a rule set; name a friend's record here");
+      return refuse(
+          file, DiagnosticCode.WRONG_STRUCTURE, "this is a rule set; name a friend's record here");
     }
     told.diagnostics().stream()
-        .filter(it -> it.code() != Code.RECORD_FOR_OTHER_EDITION || wanted.otherEdition())
+        .filter(it -> it.code() != DiagnosticCode.RECORD_FOR_OTHER_EDITION || wanted.otherEdition())
         .forEach(found::add);
     return told.value().flatMap(it -> accepted(it, read));
   }
 
-  private Optional<WrittenRecord> table(Path file, Read read) {
-    String shown = RecordFiles.shown(file);
-    Result<Filled> filled = TableReader.read(file, shown, read.rules(), read.mine().record());
+  private Optional<LocatedRecord> table(Path file, Read read) {
+    String shown = RecordFileFinder.shown(file);
+    Result<FilledSheet> filled = TableReader.read(file, shown, read.rules(), read.mine().record());
     List<Diagnostic> said = filled.diagnostics().stream().map(this::asWanted).toList();
     found.addAll(said);
     if (filled.value().isEmpty() || said.stream().anyMatch(Diagnostic::isError)) {
       return Optional.empty();
     }
-    List<Cells.Cell> cells =
+    List<CellValueReader.Cell> cells =
         filled.value().get().entries().stream()
-            .map(it -> new Cells.Cell(it.item(), it.key(), it.yaml(), it.at()))
+            .map(it -> new CellValueReader.Cell(it.item(), it.key(), it.yaml(), it.at()))
             .toList();
-    Result<WrittenRecord> told = Cells.read(shown, read.mine(), read.rules(), cells);
+    Result<LocatedRecord> told = CellValueReader.read(shown, read.mine(), read.rules(), cells);
     found.addAll(told.diagnostics());
     return told.value();
   }
 
   /** Refuses a table that was made for something else, unless it is to be taken all the same. */
   private Diagnostic asWanted(Diagnostic it) {
-    if (it.code() == Code.SHEET_FOR_OTHER_RECORD && !wanted.otherVehicle()) {
-      return as(Code.DIFFERENT_VEHICLE, it, Vehicles.OTHER_VEHICLE);
+    if (it.code() == DiagnosticCode.SHEET_FOR_OTHER_RECORD && !wanted.otherVehicle()) {
+      return as(DiagnosticCode.DIFFERENT_VEHICLE, it, SameVehicleCheck.OTHER_VEHICLE);
     }
-    return it.code() == Code.RECORD_FOR_OTHER_EDITION && !wanted.otherEdition()
-        ? as(Code.DIFFERENT_EDITION, it, Vehicles.OTHER_EDITION)
+    return it.code() == DiagnosticCode.RECORD_FOR_OTHER_EDITION && !wanted.otherEdition()
+        ? as(DiagnosticCode.DIFFERENT_EDITION, it, SameVehicleCheck.OTHER_EDITION)
         : it;
   }
 
-  private static Diagnostic as(Code code, Diagnostic it, String hint) {
+  private static Diagnostic as(DiagnosticCode code, Diagnostic it, String hint) {
     return new Diagnostic(code, it.at(), it.message(), Optional.of(hint), it.related(), it.about());
   }
 
-  private Optional<WrittenRecord> accepted(VehicleRecord told, Read read) {
+  private Optional<LocatedRecord> accepted(VehicleRecord told, Read read) {
     SourceFile text = told.at().file();
     List<Diagnostic> faults = new ArrayList<>();
     RecordReader.parse(text, read.rules(), read.folder()).diagnostics().stream()
         .filter(it -> OF_FILES.contains(it.code()))
         .forEach(faults::add);
-    Optional<WrittenRecord> theirs = WrittenRecord.of(text, told);
+    Optional<LocatedRecord> theirs = LocatedRecord.of(text, told);
     theirs.ifPresent(
         it -> {
-          Vehicles vehicles = new Vehicles(read.rules(), read.mine(), it);
+          SameVehicleCheck vehicles = new SameVehicleCheck(read.rules(), read.mine(), it);
           if (!wanted.otherVehicle()) {
             vehicles.otherVehicle().ifPresent(faults::add);
           }
@@ -197,8 +201,8 @@ final class MergeInputs {
     }
   }
 
-  private <T> Optional<T> refuse(Path file, Code code, String message) {
-    SourceFile shown = new SourceFile(RecordFiles.shown(file), "");
+  private <T> Optional<T> refuse(Path file, DiagnosticCode code, String message) {
+    SourceFile shown = new SourceFile(RecordFileFinder.shown(file), "");
     found.add(Diagnostic.of(code, shown.span(0, 0), message));
     return Optional.empty();
   }

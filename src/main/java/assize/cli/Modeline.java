@@ -1,7 +1,7 @@
 package assize.cli;
 
-import assize.schema.Schema;
-import assize.schema.Shape;
+import assize.schema.FileSchema;
+import assize.schema.JsonSchemaWriter;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -26,7 +26,7 @@ final class Modeline {
   /** Returns the line for a file, if its schema lies in its folder or in one above. */
   static Optional<String> of(Path file, String schema) {
     StringBuilder way = new StringBuilder();
-    Path folder = OutputFile.folderOf(file).normalize();
+    Path folder = AtomicFileWriter.folderOf(file).normalize();
     for (int i = 0; i < HIGHEST && folder != null; i++) {
       if (Files.isRegularFile(folder.resolve(schema))) {
         return Optional.of(of(way + schema));
@@ -38,10 +38,10 @@ final class Modeline {
   }
 
   /** Says whether a schema may be written at a path: nothing else stands there. */
-  static boolean isFree(Path path, Shape shape) {
+  static boolean isFree(Path path, FileSchema shape) {
     try {
       return !Files.exists(path)
-          || Files.isRegularFile(path) && Schema.isOne(shape, Files.readString(path));
+          || Files.isRegularFile(path) && JsonSchemaWriter.isOne(shape, Files.readString(path));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

@@ -4,12 +4,12 @@ import assize.diagnostic.Diagnostic;
 import assize.diagnostic.Result;
 import assize.judge.Judge;
 import assize.judgment.Judgment;
-import assize.judgment.Remark;
-import assize.newrecord.RecordToFill;
+import assize.judgment.Notice;
+import assize.newrecord.RecordTemplate;
 import assize.record.RecordReader;
 import assize.record.VehicleRecord;
-import assize.report.view.WalkView;
-import assize.report.view.WalkViews;
+import assize.report.view.InspectionView;
+import assize.report.view.InspectionViewFactory;
 import assize.ruleset.RuleSet;
 import assize.text.Json;
 import assize.text.SourceFile;
@@ -61,18 +61,18 @@ final class NewCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    if (!Arguments.isYaml(record.toString())) {
+    if (!ArgumentNormalizer.isYaml(record.toString())) {
       throw new ParameterException(
           spec.commandLine(), "RECORD: name a file that ends in .yaml, not " + record);
     }
-    Inputs inputs = new Inputs(terminal);
+    InputLoader inputs = new InputLoader(terminal);
     Result<RuleSet> read = inputs.rules(rules);
     if (!inputs.report(read.diagnostics(), false)) {
       return Exit.BAD_INPUT;
     }
     RuleSet ruleSet = read.value().orElseThrow();
     Optional<String> named =
-        NamedRules.from(record, rules)
+        RuleSetReference.from(record, rules)
             .match(
                 Optional::of,
                 bad -> {
@@ -82,26 +82,26 @@ final class NewCommand implements Callable<Integer> {
     if (named.isEmpty()) {
       return Exit.BAD_INPUT;
     }
-    VehicleRecord vehicle = options.vehicle(ruleSet, NamedRules.id(record), named.get());
+    VehicleRecord vehicle = options.vehicle(ruleSet, RuleSetReference.id(record), named.get());
     if (Files.exists(record)) {
       return isThere();
     }
     Judgment judgment = Judge.judge(ruleSet, vehicle, Optional.empty());
-    WalkView view = WalkViews.of(judgment);
+    InspectionView view = InspectionViewFactory.of(judgment);
     String text =
         Modeline.of(record, Modeline.RECORD).map(it -> it + "\n").orElse("")
-            + RecordToFill.text(view, vehicle, ruleSet, record.toString().replace('\\', '/'));
+            + RecordTemplate.text(view, vehicle, ruleSet, record.toString().replace('\\', '/'));
     check(text, ruleSet);
-    OutputFile.check(List.of(record));
+    AtomicFileWriter.check(List.of(record));
     try {
-      Files.createDirectories(OutputFile.folderOf(record));
-      NewFile.write(record, text);
+      Files.createDirectories(AtomicFileWriter.folderOf(record));
+      NewFileWriter.write(record, text);
     } catch (FileAlreadyExistsException e) {
       return isThere();
     } catch (IOException e) {
-      throw OutputFile.cannotWrite(record, e);
+      throw AtomicFileWriter.cannotWrite(record, e);
     }
-    judgment.remarks().stream().map(Remark::words).forEach(terminal::error);
+    judgment.remarks().stream().map(Notice::words).forEach(terminal::error);
     report(view);
     return Exit.DONE;
   }
@@ -120,7 +120,7 @@ final class NewCommand implements Callable<Integer> {
     }
   }
 
-  private void report(WalkView view) {
+  private void report(InspectionView view) {
     long mayApply =
         view.areas().stream()
             .flatMap(area -> area.items().stream())

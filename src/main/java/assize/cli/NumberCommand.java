@@ -1,8 +1,8 @@
 package assize.cli;
 
-import assize.date.DaySpan;
-import assize.date.DayWords;
-import assize.diagnostic.NearNames;
+import assize.date.DateRange;
+import assize.date.DateRangeFormatter;
+import assize.diagnostic.NameSuggestions;
 import assize.diagnostic.Result;
 import assize.judge.NumberDating;
 import assize.judge.NumberDating.Dated;
@@ -52,11 +52,11 @@ final class NumberCommand implements Callable<Integer> {
 
   /** What one number dates to. */
   private record Found(
-      NumberTable table, DaySpan days, Optional<LocalDate> likely, Optional<String> remark) {}
+      NumberTable table, DateRange days, Optional<LocalDate> likely, Optional<String> remark) {}
 
   @Override
   public Integer call() {
-    Inputs inputs = new Inputs(terminal);
+    InputLoader inputs = new InputLoader(terminal);
     Result<RuleSet> read = inputs.rules(rules);
     if (!inputs.report(read.diagnostics(), false)) {
       return Exit.BAD_INPUT;
@@ -96,8 +96,8 @@ final class NumberCommand implements Callable<Integer> {
     boolean outside = false;
     for (NumberTable one : tables) {
       List<Dated> dated = NumberDating.of(one, number);
-      Optional<DaySpan> days =
-          dated.stream().flatMap(it -> it.days().stream()).reduce(DaySpan::hull);
+      Optional<DateRange> days =
+          dated.stream().flatMap(it -> it.days().stream()).reduce(DateRange::hull);
       reserved =
           reserved.or(
               () ->
@@ -120,16 +120,19 @@ final class NumberCommand implements Callable<Integer> {
     return "this rule set has no number table \""
         + id
         + "\""
-        + NearNames.hint(id, ruleSet.numbers().keySet()).map(it -> "; " + it).orElse("");
+        + NameSuggestions.hint(id, ruleSet.numbers().keySet()).map(it -> "; " + it).orElse("");
   }
 
   private static String asJson(Found found) {
-    DaySpan days = found.days();
+    DateRange days = found.days();
     return Json.object()
         .orNull(
-            "first", days.openStart() ? Optional.empty() : Optional.of(DayWords.iso(days.first())))
-        .orNull("last", days.openEnd() ? Optional.empty() : Optional.of(DayWords.iso(days.last())))
-        .orNull("likely", found.likely().map(DayWords::iso))
+            "first",
+            days.openStart() ? Optional.empty() : Optional.of(DateRangeFormatter.iso(days.first())))
+        .orNull(
+            "last",
+            days.openEnd() ? Optional.empty() : Optional.of(DateRangeFormatter.iso(days.last())))
+        .orNull("likely", found.likely().map(DateRangeFormatter::iso))
         .text("table", found.table().id())
         .orNull("remark", found.remark())
         .toString();
@@ -138,8 +141,8 @@ final class NumberCommand implements Callable<Integer> {
   private static String words(Found found) {
     return found.table().name()
         + ", "
-        + DayWords.of(found.days())
-        + found.likely().map(day -> ", likely about " + DayWords.of(day)).orElse("")
+        + DateRangeFormatter.of(found.days())
+        + found.likely().map(day -> ", likely about " + DateRangeFormatter.of(day)).orElse("")
         + found.remark().map(remark -> "; " + remark).orElse("");
   }
 }

@@ -45,8 +45,8 @@ record OldPhotos(Path page, Path folder, Set<String> names) implements Runnable 
    */
   static Runnable of(Path page, Path folder, Set<String> kept) {
     try {
-      Path real = OutputFile.folderOf(page).toRealPath().resolve(folder.getFileName());
-      if (!isReal(real) || !OutputFile.isPage(page)) {
+      Path real = AtomicFileWriter.folderOf(page).toRealPath().resolve(folder.getFileName());
+      if (!isReal(real) || !AtomicFileWriter.isPage(page)) {
         return () -> {};
       }
       Set<String> there = there(real);
@@ -56,7 +56,7 @@ record OldPhotos(Path page, Path folder, Set<String> names) implements Runnable 
     } catch (NoSuchFileException e) {
       return () -> {};
     } catch (IOException e) {
-      throw OutputFile.cannotWrite(folder, e);
+      throw AtomicFileWriter.cannotWrite(folder, e);
     }
   }
 
@@ -76,7 +76,7 @@ record OldPhotos(Path page, Path folder, Set<String> names) implements Runnable 
         delete(folder);
       }
     } catch (IOException e) {
-      throw OutputFile.cannotWrite(folder, e);
+      throw AtomicFileWriter.cannotWrite(folder, e);
     }
   }
 
@@ -92,7 +92,7 @@ record OldPhotos(Path page, Path folder, Set<String> names) implements Runnable 
     } catch (DirectoryNotEmptyException e) {
       // another run has just put a photo into it
     } catch (IOException e) {
-      throw OutputFile.cannotWrite(path, e);
+      throw AtomicFileWriter.cannotWrite(path, e);
     }
   }
 

@@ -36,11 +36,11 @@ record PhotoFolder(Path page, Path path, Map<String, Photo> files) {
   /**
    * Stages the photos.
    *
-   * @throws OutputFile.CannotWrite if the folder is a link, or the disk does not allow it
+   * @throws AtomicFileWriter.CannotWrite if the folder is a link, or the disk does not allow it
    */
-  void stage(Outputs outputs) {
-    if (!files.isEmpty() && OutputFile.isLink(path)) {
-      throw OutputFile.cannotWrite(
+  void stage(OutputTransaction outputs) {
+    if (!files.isEmpty() && AtomicFileWriter.isLink(path)) {
+      throw AtomicFileWriter.cannotWrite(
           path, "it is a link to another place; delete the link, or name another place");
     }
     files.forEach((name, photo) -> outputs.stage(path.resolve(name), photo.bytes()));

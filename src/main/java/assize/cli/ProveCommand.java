@@ -2,11 +2,11 @@ package assize.cli;
 
 import assize.record.VehicleRecord;
 import assize.redaction.Hidden;
-import assize.redaction.Key;
-import assize.redaction.Mask;
 import assize.redaction.Masking;
-import assize.redaction.Secret;
-import assize.report.text.Visible;
+import assize.redaction.OwnerSecret;
+import assize.redaction.ProofKey;
+import assize.redaction.TextMasker;
+import assize.report.text.TerminalEscaper;
 import assize.ruleset.NumberTable;
 import assize.ruleset.RuleSet;
 import assize.text.Json;
@@ -49,12 +49,12 @@ final class ProveCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    var read = new Inputs(terminal).vehicle(file, Optional.empty());
-    if (!new Inputs(terminal).report(read.diagnostics(), false) || read.value().isEmpty()) {
+    var read = new InputLoader(terminal).vehicle(file, Optional.empty());
+    if (!new InputLoader(terminal).report(read.diagnostics(), false) || read.value().isEmpty()) {
       return Exit.BAD_INPUT;
     }
     Path kept = SecretFile.of(file);
-    Optional<Parsed<Secret>> secret = SecretFile.read(kept);
+    Optional<Parsed<OwnerSecret>> secret = SecretFile.read(kept);
     if (renewed) {
       return renew(read.value().get().vehicle().id(), kept, secret);
     }
@@ -74,18 +74,18 @@ final class ProveCommand implements Callable<Integer> {
     return exit;
   }
 
-  private int show(Inputs.Read read, Path kept, Parsed<Secret> secret) {
+  private int show(InputLoader.Read read, Path kept, Parsed<OwnerSecret> secret) {
     return secret.match(good -> show(read, kept, good), bad -> refuse(kept + ": " + bad.reason()));
   }
 
-  private int show(Inputs.Read read, Path kept, Secret secret) {
+  private int show(InputLoader.Read read, Path kept, OwnerSecret secret) {
     VehicleRecord vehicle = read.vehicle();
     Masking masking = Masking.of(read.judge(), read.rules(), vehicle);
-    Mask words = masking.ofWords();
+    TextMasker words = masking.ofWords();
     Iterator<Hidden> hidden = masking.numbers().iterator();
     for (Map.Entry<String, String> one : vehicle.numbers().entrySet()) {
       String masked = words.text(hidden.next().masked());
-      Key key = secret.key(vehicle.id(), one.getKey());
+      ProofKey key = secret.key(vehicle.id(), one.getKey());
       String name = name(read.rules(), one.getKey());
       terminal.result(
           json
@@ -104,7 +104,7 @@ final class ProveCommand implements Callable<Integer> {
                   name + " " + one.getValue() + ", masked " + masked,
                   "  fingerprint    " + key.fingerprint(one.getValue()),
                   "  opening words  " + key.words(),
-                  "  secret         " + Visible.of(SecretFile.words(kept, secret))));
+                  "  secret         " + TerminalEscaper.of(SecretFile.words(kept, secret))));
     }
     SecretFile.name(kept, file, vehicle.id(), secret).ifPresent(terminal::error);
     return Exit.DONE;
@@ -114,9 +114,9 @@ final class ProveCommand implements Callable<Integer> {
     return Optional.ofNullable(rules.numbers().get(table)).map(NumberTable::name).orElse(table);
   }
 
-  private int renew(String id, Path kept, Optional<Parsed<Secret>> before) {
+  private int renew(String id, Path kept, Optional<Parsed<OwnerSecret>> before) {
     if (before.isEmpty()) {
-      Secret now = SecretFile.begin(id);
+      OwnerSecret now = SecretFile.begin(id);
       SecretFile.keep(kept, file, now);
       return renewed(kept, now, Optional.empty());
     }
@@ -124,14 +124,14 @@ final class ProveCommand implements Callable<Integer> {
         .get()
         .match(
             old -> {
-              Secret now = SecretFile.begin(id);
+              OwnerSecret now = SecretFile.begin(id);
               SecretFile.replace(file, old, now);
               return renewed(kept, now, Optional.of(old));
             },
             bad -> refuse(kept + ": " + bad.reason()));
   }
 
-  private int renewed(Path kept, Secret now, Optional<Secret> old) {
+  private int renewed(Path kept, OwnerSecret now, Optional<OwnerSecret> old) {
     Optional<Path> earlier = old.map(it -> SecretFile.earlier(file, it));
     if (json) {
       terminal.result(
@@ -152,7 +152,7 @@ final class ProveCommand implements Callable<Integer> {
                     + SecretFile.words(SecretFile.earlier(file, it), it)
                     + " too: copies made with it need it."));
     lines.add("  Make the copies for others again: assize judge " + file + " --redact");
-    lines.forEach(line -> terminal.result(Visible.of(line)));
+    lines.forEach(line -> terminal.result(TerminalEscaper.of(line)));
     return Exit.DONE;
   }
 

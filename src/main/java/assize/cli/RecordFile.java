@@ -1,9 +1,9 @@
 package assize.cli;
 
-import assize.diagnostic.Code;
 import assize.diagnostic.Diagnostic;
-import assize.merge.Merged;
-import assize.text.Fingerprint;
+import assize.diagnostic.DiagnosticCode;
+import assize.merge.MergeReport;
+import assize.text.FileChecksum;
 import assize.text.Sha256;
 import assize.yaml.Document;
 import java.io.Closeable;
@@ -26,11 +26,11 @@ final class RecordFile {
    * Writes a record's changed text, whole or not at all.
    *
    * @return whether it was written; it is not where the file is no longer what was read
-   * @throws OutputFile.CannotWrite if the disk does not allow it
+   * @throws AtomicFileWriter.CannotWrite if the disk does not allow it
    */
   @SuppressWarnings("try") // the lock is held, and nothing is asked of it
-  boolean replace(Merged merged, Inputs inputs) {
-    try (Outputs outputs = new Outputs()) {
+  boolean replace(MergeReport merged, InputLoader inputs) {
+    try (OutputTransaction outputs = new OutputTransaction()) {
       Path real = path.toRealPath();
       try (Closeable alone = alone(real)) {
         byte[] before = Files.readAllBytes(real);
@@ -48,7 +48,7 @@ final class RecordFile {
         return true;
       }
     } catch (IOException e) {
-      throw OutputFile.cannotWrite(path, e);
+      throw AtomicFileWriter.cannotWrite(path, e);
     }
   }
 
@@ -71,14 +71,14 @@ final class RecordFile {
     }
   }
 
-  private static boolean isWhatWasRead(byte[] now, Merged merged) {
-    Fingerprint read = merged.mine().record().files().get(0);
+  private static boolean isWhatWasRead(byte[] now, MergeReport merged) {
+    FileChecksum read = merged.mine().record().files().get(0);
     return read.bytes() == now.length && read.sha256().equals(Sha256.of(now));
   }
 
-  private static Diagnostic changed(Merged merged) {
+  private static Diagnostic changed(MergeReport merged) {
     return Diagnostic.of(
-        Code.CHANGED_DURING_MERGE,
+        DiagnosticCode.CHANGED_DURING_MERGE,
         merged.mine().record().at(),
         "this file was changed while it was being merged; nothing is written",
         "merge again");

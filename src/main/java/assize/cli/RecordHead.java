@@ -2,7 +2,7 @@ package assize.cli;
 
 import assize.record.VehicleRecord;
 import assize.ruleset.RuleSet;
-import assize.yaml.Flow;
+import assize.yaml.FlowYamlWriter;
 import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.List;
@@ -31,19 +31,23 @@ final class RecordHead {
   static String of(VehicleRecord record) {
     List<String> lines = new ArrayList<>();
     lines.add("record: " + record.id());
-    lines.add("rules: " + Flow.text(record.rules(), false));
+    lines.add("rules: " + FlowYamlWriter.text(record.rules(), false));
     // An edition is often a bare number, which other readers of YAML would not take for a text.
-    record.edition().ifPresent(it -> lines.add("edition: " + Flow.doubleQuoted(it)));
+    record.edition().ifPresent(it -> lines.add("edition: " + FlowYamlWriter.doubleQuoted(it)));
     lines.add("vehicle:");
-    lines.add("  name: " + Flow.text(record.name(), false));
+    lines.add("  name: " + FlowYamlWriter.text(record.name(), false));
     record.model().ifPresent(it -> lines.add("  model: " + it));
     if (!record.numbers().isEmpty()) {
       lines.add("numbers:");
       record
           .numbers()
-          .forEach((table, number) -> lines.add("  " + table + ": " + Flow.text(number, false)));
+          .forEach(
+              (table, number) ->
+                  lines.add("  " + table + ": " + FlowYamlWriter.text(number, false)));
     }
-    record.built().ifPresent(it -> lines.add("built: " + Flow.text(it.date().text(), false)));
+    record
+        .built()
+        .ifPresent(it -> lines.add("built: " + FlowYamlWriter.text(it.date().text(), false)));
     record.plant().ifPresent(it -> lines.add("plant: " + it));
     record.market().ifPresent(it -> lines.add("market: " + it));
     if (!record.equipment().isEmpty()) {

@@ -42,13 +42,13 @@ final class ReportOptions {
    * @param out the folder that was typed
    * @throws ParameterException if it can't be had together
    */
-  Reports.Wanted wanted(Optional<Path> out, Optional<String> json) {
+  ReportWriter.Wanted wanted(Optional<Path> out, Optional<String> json) {
     if (redact && photos == Place.folder) {
       throw new ParameterException(
           spec.commandLine(),
           "--redact: the copy for others is one file; leave --photos folder out");
     }
-    json.flatMap(Arguments::refusedForJson)
+    json.flatMap(ArgumentNormalizer::refusedForJson)
         .ifPresent(
             reason -> {
               throw new ParameterException(spec.commandLine(), reason);
@@ -57,7 +57,7 @@ final class ReportOptions {
     Path folder =
         json.equals(Optional.of("-"))
             ? out.orElse(Path.of(""))
-            : out.orElseGet(OutputFile::reports);
-    return new Reports.Wanted(folder, json, skipBadPhotos, photos == Place.folder, redact);
+            : out.orElseGet(AtomicFileWriter::reports);
+    return new ReportWriter.Wanted(folder, json, skipBadPhotos, photos == Place.folder, redact);
   }
 }

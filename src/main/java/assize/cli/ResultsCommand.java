@@ -32,7 +32,7 @@ final class ResultsCommand implements Callable<Integer> {
       description = "Where to write the index and the reports; default: reports.")
   private Optional<Path> out = Optional.empty();
 
-  @Mixin private AsOf asOf = new AsOf();
+  @Mixin private AsOfOption asOf = new AsOfOption();
 
   @Option(
       names = "--json",
@@ -59,13 +59,13 @@ final class ResultsCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Roster.Wanted wanted =
-        new Roster.Wanted(
+    ResultsWriter.Wanted wanted =
+        new ResultsWriter.Wanted(
             folder, options.wanted(out, json), rules, asOf.day(), skipInvalid, noReports);
     try {
-      return new Roster(terminal, wanted).make();
+      return new ResultsWriter(terminal, wanted).make();
     } catch (IOException e) {
-      throw OutputFile.cannotWrite(wanted.index(), e);
+      throw AtomicFileWriter.cannotWrite(wanted.index(), e);
     }
   }
 }

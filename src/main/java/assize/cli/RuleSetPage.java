@@ -1,6 +1,6 @@
 package assize.cli;
 
-import assize.report.text.Visible;
+import assize.report.text.TerminalEscaper;
 import assize.ruleset.RuleSet;
 import java.nio.file.Path;
 import java.util.Locale;
@@ -35,8 +35,8 @@ final class RuleSetPage {
    * @param ending what its name has behind the rule set's where no file was typed
    */
   void write(String ending, RuleSet ruleSet, String page) {
-    Path file = out.orElseGet(() -> OutputFile.reports().resolve(ruleSet.id() + ending));
-    OutputFile.writePage(file, page);
-    terminal.result(Visible.of(ruleSet.name()) + "\n  " + file);
+    Path file = out.orElseGet(() -> AtomicFileWriter.reports().resolve(ruleSet.id() + ending));
+    AtomicFileWriter.writePage(file, page);
+    terminal.result(TerminalEscaper.of(ruleSet.name()) + "\n  " + file);
   }
 }

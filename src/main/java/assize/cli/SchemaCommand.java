@@ -1,9 +1,9 @@
 package assize.cli;
 
 import assize.record.VehicleRecord;
-import assize.ruleset.RuleSetShapes;
-import assize.schema.Schema;
-import assize.schema.Shape;
+import assize.ruleset.RuleSetSchema;
+import assize.schema.FileSchema;
+import assize.schema.JsonSchemaWriter;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -32,10 +32,10 @@ final class SchemaCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Map<Path, Shape> files = new LinkedHashMap<>();
+    Map<Path, FileSchema> files = new LinkedHashMap<>();
     files.put(folder.resolve(Modeline.RECORD), VehicleRecord.SHAPE);
-    files.put(folder.resolve(Modeline.RULE_SET), RuleSetShapes.SHAPE);
-    OutputFile.check(files.keySet());
+    files.put(folder.resolve(Modeline.RULE_SET), RuleSetSchema.SHAPE);
+    AtomicFileWriter.check(files.keySet());
     List<Path> taken =
         files.entrySet().stream()
             .filter(it -> !Modeline.isFree(it.getKey(), it.getValue()))
@@ -46,8 +46,8 @@ final class SchemaCommand implements Callable<Integer> {
       terminal.error("Nothing was written; move the file, or name another folder.");
       return Exit.BAD_INPUT;
     }
-    try (Outputs outputs = new Outputs()) {
-      files.forEach((path, shape) -> outputs.stage(path, Schema.of(shape)));
+    try (OutputTransaction outputs = new OutputTransaction()) {
+      files.forEach((path, shape) -> outputs.stage(path, JsonSchemaWriter.of(shape)));
       outputs.place();
     }
     files.keySet().forEach(it -> terminal.result(it.toString()));

@@ -1,6 +1,6 @@
 package assize.cli;
 
-import assize.redaction.Secret;
+import assize.redaction.OwnerSecret;
 import assize.text.Parsed;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -33,7 +33,7 @@ final class SecretFile {
   }
 
   /** Returns where a record's secret is kept when there is a newer one. */
-  static Path earlier(Path record, Secret secret) {
+  static Path earlier(Path record, OwnerSecret secret) {
     return record.resolveSibling(stem(record) + EARLIER + secret.mark() + ENDING);
   }
 
@@ -43,7 +43,7 @@ final class SecretFile {
     List<Path> found = new ArrayList<>();
     try (DirectoryStream<Path> all =
         Files.newDirectoryStream(
-            OutputFile.folderOf(record),
+            AtomicFileWriter.folderOf(record),
             path -> name(path).startsWith(start) && name(path).endsWith(ENDING))) {
       all.forEach(path -> found.add(record.resolveSibling(name(path))));
     } catch (DirectoryIteratorException | IOException e) {
@@ -54,7 +54,7 @@ final class SecretFile {
 
   private static String stem(Path record) {
     String name = name(record);
-    return Arguments.isYaml(name) ? name.substring(0, name.lastIndexOf('.')) : name;
+    return ArgumentNormalizer.isYaml(name) ? name.substring(0, name.lastIndexOf('.')) : name;
   }
 
   private static String name(Path file) {
@@ -63,12 +63,12 @@ final class SecretFile {
   }
 
   /** Makes a new secret for a record of a name, today. */
-  static Secret begin(String id) {
-    return Secret.random(id, LocalDate.now(ZoneId.systemDefault()));
+  static OwnerSecret begin(String id) {
+    return OwnerSecret.random(id, LocalDate.now(ZoneId.systemDefault()));
   }
 
   /** Reads a secret, or says what to do about it; empty where there is none yet. */
-  static Optional<Parsed<Secret>> read(Path file) {
+  static Optional<Parsed<OwnerSecret>> read(Path file) {
     if (!Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
       return Optional.empty();
     }
@@ -87,16 +87,16 @@ final class SecretFile {
         return bad(damaged("it is no file that this program wrote"));
       }
       String text = new String(Files.readAllBytes(file), StandardCharsets.ISO_8859_1);
-      return Secret.read(text)
+      return OwnerSecret.read(text)
           .match(secret -> Optional.of(Parsed.ok(secret)), bad -> bad(damaged(bad.reason())));
     } catch (IOException e) {
       return bad(
           "this secret can't be read: "
-              + OutputFile.said(e).orElse("the folder or the disk does not allow it"));
+              + AtomicFileWriter.said(e).orElse("the folder or the disk does not allow it"));
     }
   }
 
-  private static Optional<Parsed<Secret>> bad(String reason) {
+  private static Optional<Parsed<OwnerSecret>> bad(String reason) {
     return Optional.of(Parsed.bad(reason, 0, 0));
   }
 
@@ -108,21 +108,21 @@ final class SecretFile {
   }
 
   private static Path target(Path link) throws IOException {
-    Path folder = OutputFile.folderOf(link);
+    Path folder = AtomicFileWriter.folderOf(link);
     return folder.resolve(Files.readSymbolicLink(link)).normalize();
   }
 
   /** Takes away what a run left that was killed while it made a secret. */
   static void clear(Path file) {
     try {
-      PartName.clearStale(OutputFile.folderOf(file));
+      TempFileName.clearStale(AtomicFileWriter.folderOf(file));
     } catch (IOException e) {
       return;
     }
   }
 
   /** Names a secret so that it can be told from another: where it lies, since when, its mark. */
-  static String words(Path file, Secret secret) {
+  static String words(Path file, OwnerSecret secret) {
     String made =
         secret.made().map(day -> "made " + day).orElse("it does not say when it was made");
     return file + " (" + link(file) + made + ", mark " + secret.mark() + ")";
@@ -137,7 +137,7 @@ final class SecretFile {
   }
 
   /** Says what a record's owner has to know of a secret that was there before. */
-  static List<String> notes(Path record, String id, Secret secret) {
+  static List<String> notes(Path record, String id, OwnerSecret secret) {
     Path file = of(record);
     List<String> notes = new ArrayList<>();
     notes.add(
@@ -152,7 +152,7 @@ final class SecretFile {
   }
 
   /** Says that a secret was made for a record of another name, or for which is not known. */
-  static Optional<String> name(Path file, Path record, String id, Secret secret) {
+  static Optional<String> name(Path file, Path record, String id, OwnerSecret secret) {
     if (secret.record().isEmpty()) {
       return Optional.of(
           "note: "
@@ -182,36 +182,38 @@ final class SecretFile {
   /**
    * Writes a new secret, for the owner's eyes alone where the disk knows owners.
    *
-   * @throws OutputFile.CannotWrite if another run made one in the meantime, which stays
+   * @throws AtomicFileWriter.CannotWrite if another run made one in the meantime, which stays
    */
-  static void keep(Path file, Path record, Secret secret) {
+  static void keep(Path file, Path record, OwnerSecret secret) {
     try {
-      NewFile.write(file, secret.file(name(record)), PartName.forOwnerAlone(file));
+      NewFileWriter.write(file, secret.file(name(record)), TempFileName.forOwnerAlone(file));
     } catch (FileAlreadyExistsException e) {
-      throw new OutputFile.CannotWrite(file, "another run has just made it; run this again", e);
+      throw new AtomicFileWriter.CannotWrite(
+          file, "another run has just made it; run this again", e);
     } catch (IOException e) {
-      throw OutputFile.cannotWrite(file, e);
+      throw AtomicFileWriter.cannotWrite(file, e);
     }
   }
 
   /**
    * Puts a new secret into the place of one, which is kept under another name.
    *
-   * @throws OutputFile.CannotWrite if one of the two can't be written; the one before is there
+   * @throws AtomicFileWriter.CannotWrite if one of the two can't be written; the one before is
+   *     there
    */
-  static void replace(Path record, Secret before, Secret now) {
+  static void replace(Path record, OwnerSecret before, OwnerSecret now) {
     Path file = of(record);
     Path kept = earlier(record, before);
     try {
       Files.move(file, kept);
     } catch (FileAlreadyExistsException e) {
-      throw new OutputFile.CannotWrite(kept, "a file stands there already; move it away", e);
+      throw new AtomicFileWriter.CannotWrite(kept, "a file stands there already; move it away", e);
     } catch (IOException e) {
-      throw OutputFile.cannotWrite(kept, e);
+      throw AtomicFileWriter.cannotWrite(kept, e);
     }
     try {
       keep(file, record, now);
-    } catch (OutputFile.CannotWrite e) {
+    } catch (AtomicFileWriter.CannotWrite e) {
       restore(kept, file);
       throw e;
     }

@@ -6,9 +6,9 @@ import assize.judgment.Judgment;
 import assize.record.RecordReader;
 import assize.record.VehicleRecord;
 import assize.report.html.HtmlSheet;
-import assize.report.view.SheetViews;
-import assize.report.view.WalkView;
-import assize.report.view.WalkViews;
+import assize.report.view.InspectionView;
+import assize.report.view.InspectionViewFactory;
+import assize.report.view.SheetViewFactory;
 import assize.ruleset.RuleSet;
 import assize.spreadsheet.TableWriter;
 import assize.text.SourceFile;
@@ -101,46 +101,47 @@ final class SheetCommand implements Callable<Integer> {
 
   private void write(Sheet sheet, Form form) {
     String name = sheet.judgment().vehicle().id() + "-sheet" + form.ending();
-    Path file = out.orElseGet(() -> OutputFile.reports().resolve(name));
+    Path file = out.orElseGet(() -> AtomicFileWriter.reports().resolve(name));
     switch (form) {
-      case HTML -> OutputFile.writePage(file, page(sheet));
+      case HTML -> AtomicFileWriter.writePage(file, page(sheet));
       case XLSX -> writeNew(file, table(sheet, TableWriter::xlsx));
       case CSV -> writeNew(file, table(sheet, TableWriter::csv));
     }
-    terminal.result("wrote " + RecordFiles.shown(file));
+    terminal.result("wrote " + RecordFileFinder.shown(file));
   }
 
   /** Somebody may have filled in the table that stands there. */
   private static void writeNew(Path file, byte[] bytes) {
-    OutputFile.check(List.of(file));
+    AtomicFileWriter.check(List.of(file));
     try {
       if (Files.exists(file)
           && !(Files.size(file) == bytes.length
               && Arrays.equals(Files.readAllBytes(file), bytes))) {
-        throw OutputFile.cannotWrite(
+        throw AtomicFileWriter.cannotWrite(
             file, "it is there already, and may be filled in; name a new file");
       }
     } catch (IOException e) {
-      throw OutputFile.cannotWrite(file, e);
+      throw AtomicFileWriter.cannotWrite(file, e);
     }
-    OutputFile.write(file, bytes);
+    AtomicFileWriter.write(file, bytes);
   }
 
   /** How a table is written. */
   @FunctionalInterface
   private interface Table {
-    byte[] of(WalkView view, RuleSet rules, VehicleRecord record);
+    byte[] of(InspectionView view, RuleSet rules, VehicleRecord record);
   }
 
   private static byte[] table(Sheet sheet, Table table) {
     Judgment judgment = sheet.judgment();
-    return table.of(WalkViews.of(judgment), judgment.rules(), judgment.vehicle());
+    return table.of(InspectionViewFactory.of(judgment), judgment.rules(), judgment.vehicle());
   }
 
   private static String page(Sheet sheet) {
     Document text = sheet.text();
     return HtmlSheet.render(
-        SheetViews.of(sheet.judgment(), sheet.file(), text.text(), text.marked(), text.root()));
+        SheetViewFactory.of(
+            sheet.judgment(), sheet.file(), text.text(), text.marked(), text.root()));
   }
 
   private Optional<Sheet> ofRecord() {
@@ -149,19 +150,19 @@ final class SheetCommand implements Callable<Integer> {
           spec.commandLine(), "a record says itself what the vehicle is; leave those options out");
     }
     Optional<Judgment> judged =
-        new Inputs(terminal)
+        new InputLoader(terminal)
             .judge(List.of(path), Optional.empty(), Optional.empty())
             .flatMap(it -> it.values().stream().findFirst())
-            .map(Inputs.Judged::judgment);
+            .map(InputLoader.Judged::judgment);
     return judged.flatMap(
         it ->
-            Document.read(path, RecordFiles.shown(path))
+            Document.read(path, RecordFileFinder.shown(path))
                 .value()
                 .map(text -> new Sheet(it, text, nameOf(path))));
   }
 
   private Optional<Sheet> ofRuleSet() {
-    Inputs inputs = new Inputs(terminal);
+    InputLoader inputs = new InputLoader(terminal);
     Result<RuleSet> read = inputs.rules(path);
     inputs.report(read.diagnostics(), false);
     return read.value().map(this::ofRuleSet);

@@ -30,7 +30,7 @@ final class Spool implements AutoCloseable {
   /**
    * Begins with no text.
    *
-   * @throws OutputFile.CannotWrite if that folder is not there or takes no file
+   * @throws AtomicFileWriter.CannotWrite if that folder is not there or takes no file
    */
   static Spool open() {
     try {
@@ -46,13 +46,13 @@ final class Spool implements AutoCloseable {
     }
   }
 
-  private static OutputFile.CannotWrite cannot(IOException e) {
+  private static AtomicFileWriter.CannotWrite cannot(IOException e) {
     Path folder = Path.of(System.getProperty("java.io.tmpdir", ""));
     String reason =
         Files.isDirectory(folder)
-            ? OutputFile.said(e).orElse("the disk does not allow it")
+            ? AtomicFileWriter.said(e).orElse("the disk does not allow it")
             : "there is no such folder";
-    return new OutputFile.CannotWrite(
+    return new AtomicFileWriter.CannotWrite(
         folder,
         reason
             + "; rows wait there until the page is made: java -Djava.io.tmpdir=DIR names another",
@@ -62,7 +62,7 @@ final class Spool implements AutoCloseable {
   /**
    * Adds a piece.
    *
-   * @throws OutputFile.CannotWrite if the disk is full
+   * @throws AtomicFileWriter.CannotWrite if the disk is full
    */
   Piece append(String text) {
     byte[] bytes = text.getBytes(StandardCharsets.UTF_8);

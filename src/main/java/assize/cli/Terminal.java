@@ -1,6 +1,6 @@
 package assize.cli;
 
-import assize.report.text.Visible;
+import assize.report.text.TerminalEscaper;
 import java.io.Console;
 import java.io.PrintStream;
 import java.io.PrintWriter;
@@ -53,7 +53,7 @@ public record Terminal(PrintStream out, PrintStream err, boolean colored, boolea
 
   /** Prints one line of a message; what would steer the terminal is shown instead. */
   void error(String line) {
-    err.print(Visible.of(line) + "\n");
+    err.print(TerminalEscaper.of(line) + "\n");
   }
 
   PrintWriter outWriter() {

@@ -1,11 +1,11 @@
 package assize.cli;
 
 import assize.date.Edtf;
-import assize.diagnostic.NearNames;
+import assize.diagnostic.NameSuggestions;
 import assize.record.Built;
 import assize.record.Named;
 import assize.record.VehicleRecord;
-import assize.report.text.Visible;
+import assize.report.text.TerminalEscaper;
 import assize.ruleset.Model;
 import assize.ruleset.RuleSet;
 import assize.text.Invisible;
@@ -73,7 +73,7 @@ final class VehicleOptions {
    *
    * @param id the record's name
    * @param named the rule set's file or folder, as the record names it
-   * @throws Mistakes.Several with everything that is wrong
+   * @throws UsageErrors.Several with everything that is wrong
    */
   VehicleRecord vehicle(RuleSet rules, String id, String named) {
     Checked checked = new Checked(rules);
@@ -85,7 +85,7 @@ final class VehicleOptions {
     Map<String, String> stamped = checked.numbers(numbers);
     name.ifPresent(it -> checked.isLine("--name", it));
     if (!checked.wrong.isEmpty()) {
-      throw new Mistakes.Several(spec.commandLine(), checked.wrong);
+      throw new UsageErrors.Several(spec.commandLine(), checked.wrong);
     }
     VehicleRecord vehicle =
         VehicleRecord.of(id, named, name.map(String::strip).orElseGet(() -> usualName(rules)))
@@ -124,9 +124,9 @@ final class VehicleOptions {
               + ": this rule set has no "
               + what
               + " \""
-              + Visible.of(id)
+              + TerminalEscaper.of(id)
               + "\""
-              + NearNames.hint(id, known)
+              + NameSuggestions.hint(id, known)
                   .map(hint -> "; " + hint)
                   .orElse("; it names none: leave this out"));
       return false;
@@ -152,11 +152,11 @@ final class VehicleOptions {
         if (!Set.of("yes", "no").contains(answer)) {
           wrong.add(
               "--equipment: write "
-                  + Visible.of(id)
+                  + TerminalEscaper.of(id)
                   + "=yes or "
-                  + Visible.of(id)
+                  + TerminalEscaper.of(id)
                   + "=no, not ="
-                  + Visible.of(answer));
+                  + TerminalEscaper.of(answer));
         } else if (known) {
           Boolean before = fitted.put(id, answer.equals("yes"));
           if (before != null && before != answer.equals("yes")) {
@@ -173,7 +173,11 @@ final class VehicleOptions {
         int equals = one.indexOf('=');
         if (equals < 0) {
           String table = rules.numbers().keySet().stream().findFirst().orElse("chassis");
-          wrong.add("--number: name the number table too, as in " + table + "=" + Visible.of(one));
+          wrong.add(
+              "--number: name the number table too, as in "
+                  + table
+                  + "="
+                  + TerminalEscaper.of(one));
           continue;
         }
         String table = one.substring(0, equals);
@@ -197,7 +201,7 @@ final class VehicleOptions {
         wrong.add(option + ": this is empty; leave it out");
         return false;
       }
-      boolean seen = Visible.of(text).equals(text);
+      boolean seen = TerminalEscaper.of(text).equals(text);
       if (!seen) {
         wrong.add(option + ": this has a character that can't be seen or ends a line");
       }

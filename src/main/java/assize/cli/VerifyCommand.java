@@ -2,10 +2,10 @@ package assize.cli;
 
 import static java.util.stream.Collectors.joining;
 
-import assize.redaction.Key;
 import assize.redaction.MaskedNumber;
+import assize.redaction.ProofKey;
 import assize.report.html.Seals;
-import assize.report.text.Visible;
+import assize.report.text.TerminalEscaper;
 import assize.text.Json;
 import java.io.IOException;
 import java.io.InputStreamReader;
@@ -65,17 +65,17 @@ final class VerifyCommand implements Callable<Integer> {
     if (strange.isPresent()) {
       return refuse(
           "the number has "
-              + Visible.of(strange.get())
+              + TerminalEscaper.of(strange.get())
               + " in it, which no number has; type it as its owner told it");
     }
     if (MaskedNumber.letters(number).isEmpty()) {
       return refuse("the number \"" + number + "\" has neither letters nor digits");
     }
-    return Key.read(String.join(" ", words))
+    return ProofKey.read(String.join(" ", words))
         .match(key -> check(number, key), bad -> refuse("the opening words: " + bad.reason()));
   }
 
-  private int check(String told, Key key) {
+  private int check(String told, ProofKey key) {
     try {
       if (!Files.isRegularFile(file)) {
         return unreadable();
@@ -110,7 +110,7 @@ final class VerifyCommand implements Callable<Integer> {
     return refuse(file + ": this page can't be read; name a copy for others, a file in .html");
   }
 
-  private int check(String told, Key key, List<Seals.Seal> seals) {
+  private int check(String told, ProofKey key, List<Seals.Seal> seals) {
     if (seals.isEmpty()) {
       return refuse(file + ": this is no copy for others, or none with masked numbers");
     }
@@ -149,7 +149,7 @@ final class VerifyCommand implements Callable<Integer> {
                 .text("as", shown(seal))
                 .text("fingerprint", fingerprint)
                 .toString()
-            : Visible.of(
+            : TerminalEscaper.of(
                     "yes: the letters and digits "
                         + letters
                         + " are those of the number that this page masks as "

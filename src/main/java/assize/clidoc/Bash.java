@@ -8,14 +8,14 @@ import java.util.stream.Collectors;
 public final class Bash {
   private Bash() {}
 
-  public static String completion(Program program) {
+  public static String completion(CommandLineModel program) {
     String name = program.name();
-    List<String> commands = program.commands().stream().map(Verb::name).toList();
+    List<String> commands = program.commands().stream().map(CommandModel::name).toList();
     StringBuilder values = new StringBuilder();
     StringBuilder words = new StringBuilder();
-    for (Verb command : program.commands()) {
+    for (CommandModel command : program.commands()) {
       List<String> options = new ArrayList<>();
-      for (Verb.Switch one : command.switches()) {
+      for (CommandModel.Switch one : command.switches()) {
         options.addAll(one.names());
         if (one.takesNext()) {
           String keys =
@@ -85,7 +85,7 @@ public final class Bash {
         .replace("TOP", top);
   }
 
-  private static String offer(String name, Verb.Value value) {
+  private static String offer(String name, CommandModel.Value value) {
     return switch (value.kind()) {
       case NOTHING, TEXT -> ":";
       case WORDS ->

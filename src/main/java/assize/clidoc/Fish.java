@@ -6,9 +6,10 @@ import java.util.stream.Collectors;
 public final class Fish {
   private Fish() {}
 
-  public static String completion(Program program) {
+  public static String completion(CommandLineModel program) {
     String name = program.name();
-    String commands = program.commands().stream().map(Verb::name).collect(Collectors.joining(" "));
+    String commands =
+        program.commands().stream().map(CommandModel::name).collect(Collectors.joining(" "));
     StringBuilder out = new StringBuilder();
     out.append("# Completes " + name + " in fish. Made by: " + name + " completion fish\n");
     out.append("complete -c " + name + " -e\n");
@@ -16,19 +17,21 @@ public final class Fish {
     out.append(none + " -f\n");
     program.switches().forEach(it -> out.append(none + names(it) + about(it.about())));
     program.commands().forEach(it -> out.append(none + " -a " + it.name() + about(it.about())));
-    for (Verb command : program.commands()) {
+    for (CommandModel command : program.commands()) {
       String behind =
           "complete -c " + name + " -n '__fish_seen_subcommand_from " + command.name() + "'";
       out.append(
-          behind + offer(command.values().isEmpty() ? Verb.Kind.TEXT : command.first(), command));
-      for (Verb.Switch one : command.switches()) {
+          behind
+              + offer(
+                  command.values().isEmpty() ? CommandModel.Kind.TEXT : command.first(), command));
+      for (CommandModel.Switch one : command.switches()) {
         out.append(behind + names(one) + value(one) + about(one.about()));
       }
     }
     return out.toString();
   }
 
-  private static String names(Verb.Switch one) {
+  private static String names(CommandModel.Switch one) {
     return one.names().stream()
         .map(it -> it.startsWith("--") ? " -l " + it.substring(2) : " -s " + it.substring(1))
         .collect(Collectors.joining());
@@ -38,7 +41,7 @@ public final class Fish {
     return " -d " + quoted(about) + "\n";
   }
 
-  private static String offer(Verb.Kind kind, Verb command) {
+  private static String offer(CommandModel.Kind kind, CommandModel command) {
     return switch (kind) {
       case NOTHING, TEXT -> " -f\n";
       case WORDS -> " -f -a " + quoted(String.join(" ", command.words())) + "\n";
@@ -48,7 +51,7 @@ public final class Fish {
     };
   }
 
-  private static String value(Verb.Switch one) {
+  private static String value(CommandModel.Switch one) {
     if (!one.takesNext()) {
       return "";
     }

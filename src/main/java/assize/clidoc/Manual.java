@@ -7,7 +7,7 @@ import java.util.Locale;
 public final class Manual {
   private Manual() {}
 
-  public static String page(Program program, List<String> exitCodes) {
+  public static String page(CommandLineModel program, List<String> exitCodes) {
     String name = program.name();
     StringBuilder out = new StringBuilder();
     out.append(
@@ -20,7 +20,7 @@ public final class Manual {
     out.append(".SH OPTIONS\n");
     program.switches().forEach(it -> out.append(option(it)));
     out.append(".SH COMMANDS\n");
-    for (Verb command : program.commands()) {
+    for (CommandModel command : program.commands()) {
       out.append(".SS \"" + text(name + " " + command.synopsis()) + "\"\n" + line(command.about()));
       command.values().stream()
           .filter(it -> !it.about().isEmpty())
@@ -37,9 +37,9 @@ public final class Manual {
     return out.toString();
   }
 
-  private static String option(Verb.Switch one) {
+  private static String option(CommandModel.Switch one) {
     String names = "\\fB" + text(String.join(", ", one.names())) + "\\fP";
-    boolean takes = one.value().kind() != Verb.Kind.NOTHING;
+    boolean takes = one.value().kind() != CommandModel.Kind.NOTHING;
     String value = "\\fI" + text(one.value().label()) + "\\fP";
     return ".TP\n"
         + names

@@ -7,7 +7,7 @@ import java.util.stream.Collectors;
 public final class PowerShell {
   private PowerShell() {}
 
-  public static String completion(Program program) {
+  public static String completion(CommandLineModel program) {
     String commands =
         program.commands().stream()
             .map(it -> "    " + quoted(it.name()) + " = " + quoted(it.about()) + "\n")
@@ -19,14 +19,14 @@ public final class PowerShell {
                 .map(it -> "    " + quoted(it.name()) + " = " + switches(it.switches()))
                 .collect(Collectors.joining());
     StringBuilder words = new StringBuilder();
-    for (Verb command : program.commands()) {
-      for (Verb.Switch one : command.switches()) {
-        if (one.value().kind() == Verb.Kind.WORDS) {
+    for (CommandModel command : program.commands()) {
+      for (CommandModel.Switch one : command.switches()) {
+        if (one.value().kind() == CommandModel.Kind.WORDS) {
           one.names()
               .forEach(it -> words.append(words(command.name() + " " + it, one.value().words())));
         }
       }
-      if (command.first() == Verb.Kind.WORDS) {
+      if (command.first() == CommandModel.Kind.WORDS) {
         words.append(words(command.name() + " " + command.name(), command.words()));
       }
     }
@@ -67,7 +67,7 @@ public final class PowerShell {
         .replace("WORDS", words);
   }
 
-  private static String switches(List<Verb.Switch> switches) {
+  private static String switches(List<CommandModel.Switch> switches) {
     return switches.stream()
         .flatMap(one -> one.names().stream().map(it -> quoted(it) + " = " + quoted(one.about())))
         .collect(Collectors.joining("; ", "[ordered]@{ ", " }\n"));

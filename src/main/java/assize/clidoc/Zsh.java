@@ -7,7 +7,7 @@ import java.util.stream.Collectors;
 public final class Zsh {
   private Zsh() {}
 
-  public static String completion(Program program) {
+  public static String completion(CommandLineModel program) {
     String commands =
         program.commands().stream()
             .map(it -> "        " + quoted(it.name() + ":" + it.about()) + "\n")
@@ -47,13 +47,13 @@ public final class Zsh {
         .replace("CASES", cases);
   }
 
-  private static String command(Verb command) {
+  private static String command(CommandModel command) {
     StringBuilder out =
         new StringBuilder("        " + command.name() + ")\n          _arguments \\\n");
     out.append(switches(command.switches(), "            "));
     int last = command.values().size();
     for (int i = 0; i < last; i++) {
-      Verb.Value value = command.values().get(i);
+      CommandModel.Value value = command.values().get(i);
       String place = i + 1 == last ? "*" : Integer.toString(i + 1);
       out.append(
           "            " + quoted(place + ":" + label(value) + ":" + action(value)) + " \\\n");
@@ -61,10 +61,10 @@ public final class Zsh {
     return out + "            && return 0\n          ;;\n";
   }
 
-  private static String switches(List<Verb.Switch> switches, String indent) {
+  private static String switches(List<CommandModel.Switch> switches, String indent) {
     StringBuilder out = new StringBuilder();
-    for (Verb.Switch one : switches) {
-      boolean takes = one.value().kind() != Verb.Kind.NOTHING;
+    for (CommandModel.Switch one : switches) {
+      boolean takes = one.value().kind() != CommandModel.Kind.NOTHING;
       String value =
           takes
               ? (one.isValueOptional() ? "::" : ":")
@@ -81,11 +81,11 @@ public final class Zsh {
     return out.toString();
   }
 
-  private static String label(Verb.Value value) {
+  private static String label(CommandModel.Value value) {
     return value.label().replace(":", "\\:");
   }
 
-  private static String action(Verb.Value value) {
+  private static String action(CommandModel.Value value) {
     return switch (value.kind()) {
       case NOTHING, TEXT -> " ";
       case WORDS -> "(" + String.join(" ", value.words()) + ")";

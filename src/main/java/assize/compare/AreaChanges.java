@@ -12,9 +12,9 @@ import java.util.Set;
 final class AreaChanges {
   private final RuleSet before;
   private final RuleSet after;
-  private final Bearing bearing;
+  private final AffectedItems bearing;
 
-  AreaChanges(RuleSet before, RuleSet after, Bearing bearing) {
+  AreaChanges(RuleSet before, RuleSet after, AffectedItems bearing) {
     this.before = before;
     this.after = after;
     this.bearing = bearing;
@@ -29,7 +29,7 @@ final class AreaChanges {
             new Property<>("name", false, it -> Property.words().apply(it.name())),
             new Property<>("points", weighed, it -> Property.points(it.points())),
             Property.altering(Area.MOST, "most that it loses", Property::points));
-    new Differences(changes, Part.AREA)
+    new ChangeCollector(changes, RuleSetPart.AREA)
         .each(
             byId(before),
             byId(after),

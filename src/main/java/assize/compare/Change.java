@@ -16,13 +16,13 @@ import java.util.Set;
  * @param items the items that it bears on, in the order of the newer edition
  */
 public record Change(
-    Part part,
+    RuleSetPart part,
     Kind kind,
     String id,
     String name,
     String what,
-    Optional<Value> before,
-    Optional<Value> after,
+    Optional<ChangedValue> before,
+    Optional<ChangedValue> after,
     Effect effect,
     Set<String> items) {
   public Change {

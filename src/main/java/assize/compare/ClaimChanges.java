@@ -32,7 +32,12 @@ final class ClaimChanges {
   }
 
   static void into(
-      Differences.Of of, Item old, Item now, Aspect aspect, List<Claim> before, List<Claim> after) {
+      ChangeCollector.Of of,
+      Item old,
+      Item now,
+      Aspect aspect,
+      List<Claim> before,
+      List<Claim> after) {
     List<Claim> gone = placeless(before);
     Pairing<Claim> come = new Pairing<>(placeless(after));
     String what = "what is said of the " + aspect.spoken();
@@ -52,8 +57,8 @@ final class ClaimChanges {
                 of.check(
                     alters ? what : wording(one, other) + " on the " + aspect.spoken(),
                     alters,
-                    Optional.of(new Value.Said(old, aspect, one)),
-                    Optional.of(new Value.Said(now, aspect, other)));
+                    Optional.of(new ChangedValue.Said(old, aspect, one)),
+                    Optional.of(new ChangedValue.Said(now, aspect, other)));
               });
     }
     for (Claim claim : gone) {
@@ -61,7 +66,7 @@ final class ClaimChanges {
           Kind.CHANGED,
           what,
           true,
-          Optional.of(new Value.Said(old, aspect, claim)),
+          Optional.of(new ChangedValue.Said(old, aspect, claim)),
           Optional.empty());
     }
     for (Claim claim : come.left()) {
@@ -70,7 +75,7 @@ final class ClaimChanges {
           what,
           true,
           Optional.empty(),
-          Optional.of(new Value.Said(now, aspect, claim)));
+          Optional.of(new ChangedValue.Said(now, aspect, claim)));
     }
   }
 

@@ -4,7 +4,7 @@ import assize.aspect.Aspect;
 import assize.compare.Change.Kind;
 import assize.ruleset.Area;
 import assize.ruleset.AspectRule;
-import assize.ruleset.Caution;
+import assize.ruleset.Hazard;
 import assize.ruleset.Item;
 import assize.ruleset.RuleSet;
 import java.util.LinkedHashMap;
@@ -23,11 +23,11 @@ final class ItemChanges {
           Property.wording(Item.TITLE, "title"),
           Property.altering(Item.POINTS, "points", Property::points),
           Property.altering(
-              Item.SCOPE, "for which vehicles", it -> Optional.of(new Value.Where(it))),
+              Item.SCOPE, "for which vehicles", it -> Optional.of(new ChangedValue.Where(it))),
           Property.note(Item.LOOK, "what to look at"),
           Property.note(Item.NOTES, "notes"),
           Property.wording(Item.CAUTIONS, "cautions", ItemChanges::cautions),
-          Property.altering(Item.CAUSE, "cause", it -> it.map(Value.Words::new)));
+          Property.altering(Item.CAUSE, "cause", it -> it.map(ChangedValue.Words::new)));
 
   private final RuleSet after;
   private final Map<String, Area> areasBefore;
@@ -48,7 +48,7 @@ final class ItemChanges {
   }
 
   void into(List<Change> changes) {
-    Differences differences = new Differences(changes, Part.ITEM).unordered();
+    ChangeCollector differences = new ChangeCollector(changes, RuleSetPart.ITEM).unordered();
     differences.each(
         itemsBefore,
         byId(after),
@@ -57,12 +57,12 @@ final class ItemChanges {
         Set::of,
         (of, both) -> item(of, both.before(), both.after()));
     for (Area area : after.areas()) {
-      order(new Differences(changes, Part.AREA), area);
+      order(new ChangeCollector(changes, RuleSetPart.AREA), area);
     }
   }
 
   /** Items that stay in their area may stand there in another order. */
-  private void order(Differences differences, Area area) {
+  private void order(ChangeCollector differences, Area area) {
     Set<String> now = ids(Optional.of(area));
     Set<String> was = ids(Optional.ofNullable(areasBefore.get(area.id())));
     List<String> old = was.stream().filter(now::contains).toList();
@@ -85,14 +85,14 @@ final class ItemChanges {
     return byId(rules.items().toList(), Item::id);
   }
 
-  private void item(Differences.Of of, Item old, Item now) {
+  private void item(ChangeCollector.Of of, Item old, Item now) {
     if (!old.area().equals(now.area())) {
       of.note(
           Kind.MOVED,
           "area",
           true,
-          Optional.of(new Value.Words(area(areasBefore, old.area()))),
-          Optional.of(new Value.Words(area(areasAfter, now.area()))));
+          Optional.of(new ChangedValue.Words(area(areasBefore, old.area()))),
+          Optional.of(new ChangedValue.Words(area(areasAfter, now.area()))));
     }
     Property.compare(PROPERTIES, of, old, now);
     choices(of, old, now);
@@ -103,15 +103,15 @@ final class ItemChanges {
     return Optional.ofNullable(areas.get(id)).map(Area::name).orElse(id);
   }
 
-  private static Optional<Value> cautions(List<Caution> cautions) {
+  private static Optional<ChangedValue> cautions(List<Hazard> cautions) {
     return cautions.isEmpty()
         ? Optional.empty()
         : Optional.of(
-            new Value.Words(
-                cautions.stream().map(Caution::word).collect(Collectors.joining(", "))));
+            new ChangedValue.Words(
+                cautions.stream().map(Hazard::word).collect(Collectors.joining(", "))));
   }
 
-  private static void choices(Differences.Of of, Item old, Item now) {
+  private static void choices(ChangeCollector.Of of, Item old, Item now) {
     now.choices()
         .forEach(
             (word, meaning) ->
@@ -129,7 +129,7 @@ final class ItemChanges {
             });
   }
 
-  private static void aspects(Differences.Of of, Item old, Item now) {
+  private static void aspects(ChangeCollector.Of of, Item old, Item now) {
     Map<Aspect, AspectRule> was = byAspect(old);
     Map<Aspect, AspectRule> is = byAspect(now);
     is.forEach(
@@ -138,7 +138,7 @@ final class ItemChanges {
           of.check(
               "points of the " + aspect.spoken(),
               true,
-              Optional.ofNullable(other).map(it -> new Value.Points(it.possible())),
+              Optional.ofNullable(other).map(it -> new ChangedValue.Points(it.possible())),
               Property.points(rule.possible()));
           ClaimChanges.into(
               of, old, now, aspect, other == null ? List.of() : other.claims(), rule.claims());

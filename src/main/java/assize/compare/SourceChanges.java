@@ -12,25 +12,28 @@ final class SourceChanges {
   private static final List<Property<Source>> PROPERTIES =
       List.of(
           Property.wording(Source.TITLE, "title"),
-          Property.wording(Source.KIND, "kind", it -> Optional.of(new Value.Words(it.word()))),
-          Property.altering(Source.GRADE, "grade", it -> Optional.of(new Value.Words(it.name()))),
-          Property.wording(Source.DATE, "date", it -> it.map(date -> new Value.Words(date.text()))),
+          Property.wording(
+              Source.KIND, "kind", it -> Optional.of(new ChangedValue.Words(it.word()))),
+          Property.altering(
+              Source.GRADE, "grade", it -> Optional.of(new ChangedValue.Words(it.name()))),
+          Property.wording(
+              Source.DATE, "date", it -> it.map(date -> new ChangedValue.Words(date.text()))),
           Property.note(Source.HELD_BY, "held by"),
           Property.altering(Source.COPIES, "copies", SourceChanges::copies),
           Property.note(Source.NOTES, "notes"));
 
   private final RuleSet before;
   private final RuleSet after;
-  private final Bearing bearing;
+  private final AffectedItems bearing;
 
-  SourceChanges(RuleSet before, RuleSet after, Bearing bearing) {
+  SourceChanges(RuleSet before, RuleSet after, AffectedItems bearing) {
     this.before = before;
     this.after = after;
     this.bearing = bearing;
   }
 
   void into(List<Change> changes) {
-    new Differences(changes, Part.SOURCE)
+    new ChangeCollector(changes, RuleSetPart.SOURCE)
         .each(
             before.sources(),
             after.sources(),
@@ -40,9 +43,10 @@ final class SourceChanges {
             (of, both) -> Property.compare(PROPERTIES, of, both.before(), both.after()));
   }
 
-  private static Optional<Value> copies(Set<String> copies) {
+  private static Optional<ChangedValue> copies(Set<String> copies) {
     return copies.isEmpty()
         ? Optional.empty()
-        : Optional.of(new Value.Words(copies.stream().sorted().collect(Collectors.joining(", "))));
+        : Optional.of(
+            new ChangedValue.Words(copies.stream().sorted().collect(Collectors.joining(", "))));
   }
 }

@@ -1,7 +1,7 @@
 package assize.compare;
 
 import assize.aspect.Aspect;
-import assize.diagnostic.Accepted;
+import assize.diagnostic.AcceptedWarning;
 import assize.evidence.Grade;
 import assize.ruleset.Award;
 import assize.ruleset.RuleSet;
@@ -23,7 +23,7 @@ final class StandardChanges {
           Property.wording(RuleSet.NAME, "name"),
           Property.wording(RuleSet.EDITION, "edition"),
           Property.wording(
-              RuleSet.ISSUED, "issued", it -> it.map(date -> new Value.Words(date.text()))),
+              RuleSet.ISSUED, "issued", it -> it.map(date -> new ChangedValue.Words(date.text()))),
           Property.note(RuleSet.MAKER, "maker"),
           Property.note(RuleSet.PURPOSE, "purpose"),
           Property.note(RuleSet.NOTES, "notes"),
@@ -31,7 +31,8 @@ final class StandardChanges {
 
   private static final List<Property<Scale>> SCORE =
       List.of(
-          Property.altering(Scale.METHOD, "method", it -> Optional.of(new Value.Words(it.word()))),
+          Property.altering(
+              Scale.METHOD, "method", it -> Optional.of(new ChangedValue.Words(it.word()))),
           Property.altering(Scale.OUT_OF, "full score", Property::points));
   private static final Property<Scale> NOT_SHOWN =
       Property.altering(Scale.NOT_SHOWN, "credit of what is not shown", Property::share);
@@ -46,24 +47,27 @@ final class StandardChanges {
           Property.wording(Award.NAME, "name"),
           Property.altering(Award.POINTS, "from points", Property::points),
           Property.altering(
-              Award.NO_AREA_UNDER, "least share of every area", it -> it.map(Value.Share::new)),
+              Award.NO_AREA_UNDER,
+              "least share of every area",
+              it -> it.map(ChangedValue.Share::new)),
           Property.altering(Award.NO_ITEM_OVER, "most that one item may lose", Property::points));
 
   private final RuleSet before;
   private final RuleSet after;
-  private final Bearing bearing;
+  private final AffectedItems bearing;
 
-  StandardChanges(RuleSet before, RuleSet after, Bearing bearing) {
+  StandardChanges(RuleSet before, RuleSet after, AffectedItems bearing) {
     this.before = before;
     this.after = after;
     this.bearing = bearing;
   }
 
   void into(List<Change> changes) {
-    Differences.Of title = new Differences(changes, Part.STANDARD).of("", after.name(), Set.of());
+    ChangeCollector.Of title =
+        new ChangeCollector(changes, RuleSetPart.STANDARD).of("", after.name(), Set.of());
     Property.compare(TITLE, title, before, after);
     scale(changes);
-    new Differences(changes, Part.AWARD)
+    new ChangeCollector(changes, RuleSetPart.AWARD)
         .each(
             byId(before.awards()),
             byId(after.awards()),
@@ -73,11 +77,11 @@ final class StandardChanges {
             (of, both) -> Property.compare(AWARD, of, both.before(), both.after()));
   }
 
-  private static Optional<Value> accepted(List<Accepted> accepted) {
+  private static Optional<ChangedValue> accepted(List<AcceptedWarning> accepted) {
     return accepted.isEmpty()
         ? Optional.empty()
         : Optional.of(
-            new Value.Words(
+            new ChangedValue.Words(
                 accepted.stream()
                     .map(
                         one ->
@@ -95,12 +99,14 @@ final class StandardChanges {
   }
 
   private void scale(List<Change> changes) {
-    Differences differences = new Differences(changes, Part.SCORING);
+    ChangeCollector differences = new ChangeCollector(changes, RuleSetPart.SCORING);
     Scale old = before.scale();
     Scale now = after.scale();
     Property.compare(SCORE, of(differences, Set.of()), old, now);
     NOT_SHOWN.compare(
-        of(new Differences(changes, Part.SCORING, Effect.NOT_ASSESSED), bearing.all()), old, now);
+        of(new ChangeCollector(changes, RuleSetPart.SCORING, Effect.NOT_ASSESSED), bearing.all()),
+        old,
+        now);
     SETTLED_AT.compare(of(differences, bearing.weighed()), old, now);
     for (Grade grade : Grade.values()) {
       Property.<Scale, Map<Grade, Integer>>altering(
@@ -108,23 +114,24 @@ final class StandardChanges {
           .compare(of(differences, bearing.grade(grade)), old, now);
     }
     TOO_EARLY.compare(of(differences, bearing.graded(Aspect.DATE_CODE)), old, now);
-    Differences departures = new Differences(changes, Part.SCORING, Effect.DEPARTURES);
+    ChangeCollector departures =
+        new ChangeCollector(changes, RuleSetPart.SCORING, Effect.DEPARTURES);
     Set<String> reasons = new TreeSet<>(old.allow().keySet());
     reasons.addAll(now.allow().keySet());
     for (String reason : reasons) {
       Property.<Scale, Map<String, BigFraction>>altering(
               Scale.ALLOW,
               "what a departure keeps for the reason “" + reason + "”",
-              it -> Optional.ofNullable(it.get(reason)).map(Value.Share::new))
+              it -> Optional.ofNullable(it.get(reason)).map(ChangedValue.Share::new))
           .compare(of(departures, bearing.all()), old, now);
     }
   }
 
-  private static Differences.Of of(Differences differences, Set<String> items) {
+  private static ChangeCollector.Of of(ChangeCollector differences, Set<String> items) {
     return differences.of("", "Scoring", items);
   }
 
-  private static Optional<Value> weight(Map<Grade, Integer> grades, Grade grade) {
-    return Optional.ofNullable(grades.get(grade)).map(it -> new Value.Points(it));
+  private static Optional<ChangedValue> weight(Map<Grade, Integer> grades, Grade grade) {
+    return Optional.ofNullable(grades.get(grade)).map(it -> new ChangedValue.Points(it));
   }
 }

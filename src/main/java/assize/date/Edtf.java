@@ -29,9 +29,9 @@ import assize.text.Parsed;
  */
 public record Edtf(
     String text,
-    DaySet days,
-    DaySpan span,
-    DaySpan stated,
+    DateRangeSet days,
+    DateRange span,
+    DateRange stated,
     boolean uncertain,
     boolean approximate,
     boolean unknownStart,

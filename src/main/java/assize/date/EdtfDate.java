@@ -11,30 +11,30 @@ import java.util.function.Function;
  * @param stated the days it can mean as written
  * @param widened the same with its approximate parts given room
  */
-record EdtfDate(DaySet stated, DaySet widened, boolean uncertain, boolean approximate) {
+record EdtfDate(DateRangeSet stated, DateRangeSet widened, boolean uncertain, boolean approximate) {
   /** What stands for an end that is open or not known. */
   static final EdtfDate ANY =
-      new EdtfDate(DaySet.of(DaySpan.ALL), DaySet.of(DaySpan.ALL), false, false);
+      new EdtfDate(DateRangeSet.of(DateRange.ALL), DateRangeSet.of(DateRange.ALL), false, false);
 
   /** Gives a date the room that its approximate parts ask for, none for {@link Period#ZERO}. */
-  static EdtfDate of(DaySet stated, Period room, boolean uncertain, boolean approximate) {
-    List<DaySpan> spans = stated.spans().stream().map(span -> widen(span, room)).toList();
-    return new EdtfDate(stated, DaySet.of(spans), uncertain, approximate);
+  static EdtfDate of(DateRangeSet stated, Period room, boolean uncertain, boolean approximate) {
+    List<DateRange> spans = stated.spans().stream().map(span -> widen(span, room)).toList();
+    return new EdtfDate(stated, DateRangeSet.of(spans), uncertain, approximate);
   }
 
-  private static DaySpan widen(DaySpan span, Period room) {
+  private static DateRange widen(DateRange span, Period room) {
     int years = (int) (room.toTotalMonths() / 12) + 1;
     boolean farPast = span.first().getYear() - LocalDate.MIN.getYear() <= years;
     boolean farFuture = LocalDate.MAX.getYear() - span.last().getYear() <= years;
     return room.isZero()
         ? span
-        : DaySpan.of(
+        : DateRange.of(
             farPast ? LocalDate.MIN.plusDays(1) : span.first().minus(room),
             farFuture ? LocalDate.MAX.minusDays(1) : later(span, room));
   }
 
   /** Of whole months the day after moves, so that the end of June becomes the end of July. */
-  private static LocalDate later(DaySpan span, Period room) {
+  private static LocalDate later(DateRange span, Period room) {
     LocalDate after = span.last().plusDays(1);
     boolean wholeMonths = span.first().getDayOfMonth() == 1 && after.getDayOfMonth() == 1;
     return wholeMonths ? after.plus(room).minusDays(1) : span.last().plus(room);
@@ -49,8 +49,8 @@ record EdtfDate(DaySet stated, DaySet widened, boolean uncertain, boolean approx
         approximate || end.approximate);
   }
 
-  private static DaySet between(DaySet start, DaySet end) {
-    return DaySet.of(DaySpan.of(start.hull().first(), end.hull().last()));
+  private static DateRangeSet between(DateRangeSet start, DateRangeSet end) {
+    return DateRangeSet.of(DateRange.of(start.hull().first(), end.hull().last()));
   }
 
   /** Returns the days of all of them, one or more. */
@@ -62,8 +62,9 @@ record EdtfDate(DaySet stated, DaySet widened, boolean uncertain, boolean approx
         dates.stream().anyMatch(EdtfDate::approximate));
   }
 
-  private static DaySet union(List<EdtfDate> dates, Function<EdtfDate, DaySet> days) {
-    DaySet all = DaySet.of(dates.stream().flatMap(d -> days.apply(d).spans().stream()).toList());
-    return all.spans().size() > EdtfDays.MOST_SPANS ? DaySet.of(all.hull()) : all;
+  private static DateRangeSet union(List<EdtfDate> dates, Function<EdtfDate, DateRangeSet> days) {
+    DateRangeSet all =
+        DateRangeSet.of(dates.stream().flatMap(d -> days.apply(d).spans().stream()).toList());
+    return all.spans().size() > EdtfDateResolver.MOST_SPANS ? DateRangeSet.of(all.hull()) : all;
   }
 }

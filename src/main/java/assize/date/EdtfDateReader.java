@@ -82,7 +82,7 @@ final class EdtfDateReader {
               text.substring(start, digits - minus),
               text.substring(end, at)));
     }
-    return new EdtfDays(parts, negative).read();
+    return new EdtfDateResolver(parts, negative).read();
   }
 
   private static Parsed<EdtfDate> longYear(String text) {

@@ -23,7 +23,7 @@ final class EdtfHints {
     if (text.length() > LONGEST) {
       return bad("a date has at most " + LONGEST + " characters", LONGEST, text.length() - LONGEST);
     }
-    return OtherDates.edtf(text)
+    return NonEdtfDateHints.edtf(text)
         .map(better -> new Parsed.Bad<Edtf>(better, 0, text.length()))
         .or(() -> qualifiers(text))
         .or(() -> characters(text));

@@ -18,8 +18,8 @@ final class EdtfYear {
 
   /** The years a text can mean, and how many it leaves open. */
   record Years(int first, int last, int size) {
-    DaySet days() {
-      return DaySet.of(DaySpan.of(LocalDate.of(first, 1, 1), LocalDate.of(last, 12, 31)));
+    DateRangeSet days() {
+      return DateRangeSet.of(DateRange.of(LocalDate.of(first, 1, 1), LocalDate.of(last, 12, 31)));
     }
 
     Period unit() {

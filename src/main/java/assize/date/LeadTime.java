@@ -39,14 +39,14 @@ public record LeadTime(Period earliest, Period latest) {
   }
 
   /** Returns the days on which a part of a vehicle built on this day may have been made. */
-  public DaySpan window(LocalDate built) {
+  public DateRange window(LocalDate built) {
     LocalDate last = before(built, latest);
     LocalDate first = before(built, earliest);
-    return DaySpan.of(first.isAfter(last) ? last : first, last);
+    return DateRange.of(first.isAfter(last) ? last : first, last);
   }
 
   /** Says how a part made on some day of {@code made} stands to a vehicle built on this day. */
-  public Timing timing(DaySpan made, LocalDate built) {
+  public Timing timing(DateRange made, LocalDate built) {
     if (tooLate(made, built)) {
       return Timing.TOO_LATE;
     }
@@ -54,12 +54,12 @@ public record LeadTime(Period earliest, Period latest) {
   }
 
   /** Says whether the part was made, on some day of {@code made}, within the window. */
-  public boolean allows(DaySpan made, LocalDate built) {
+  public boolean allows(DateRange made, LocalDate built) {
     return timing(made, built) == Timing.ALLOWED;
   }
 
   /** Says whether any of the days a part can have been made on lies within the window. */
-  public boolean allows(DaySet made, LocalDate built) {
+  public boolean allows(DateRangeSet made, LocalDate built) {
     return made.overlaps(window(built));
   }
 
@@ -68,7 +68,7 @@ public record LeadTime(Period earliest, Period latest) {
    *
    * <p>Months have unequal lengths, so these are searched for, not reckoned.
    */
-  public List<LocalDate> cuts(DaySpan made) {
+  public List<LocalDate> cuts(DateRange made) {
     TreeSet<LocalDate> cuts = new TreeSet<>();
     if (!made.openStart() && !made.openEnd()) {
       cuts.add(firstNotTooLate(made));
@@ -82,21 +82,21 @@ public record LeadTime(Period earliest, Period latest) {
   }
 
   /** Returns the cuts of each span; between two of them the answer for the set stays the same. */
-  public List<LocalDate> cuts(DaySet made) {
+  public List<LocalDate> cuts(DateRangeSet made) {
     TreeSet<LocalDate> cuts = new TreeSet<>();
     made.spans().forEach(span -> cuts.addAll(cuts(span)));
     return List.copyOf(cuts);
   }
 
-  private boolean tooLate(DaySpan made, LocalDate built) {
+  private boolean tooLate(DateRange made, LocalDate built) {
     return made.first().isAfter(window(built).last());
   }
 
-  private boolean tooEarly(DaySpan made, LocalDate built) {
+  private boolean tooEarly(DateRange made, LocalDate built) {
     return made.last().isBefore(window(built).first());
   }
 
-  private LocalDate firstNotTooLate(DaySpan made) {
+  private LocalDate firstNotTooLate(DateRange made) {
     LocalDate built = after(made.first(), latest);
     while (!tooLate(made, built)) {
       built = built.minusDays(1);
@@ -107,7 +107,7 @@ public record LeadTime(Period earliest, Period latest) {
     return built;
   }
 
-  private LocalDate firstTooEarly(DaySpan made) {
+  private LocalDate firstTooEarly(DateRange made) {
     LocalDate built = after(made.last(), earliest);
     while (tooEarly(made, built)) {
       built = built.minusDays(1);

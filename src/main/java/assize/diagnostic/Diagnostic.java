@@ -14,11 +14,11 @@ import java.util.Optional;
  * @param about names of what it is about, by which a doubt can be accepted
  */
 public record Diagnostic(
-    Code code,
+    DiagnosticCode code,
     Span at,
     String message,
     Optional<String> hint,
-    List<Label> related,
+    List<RelatedLocation> related,
     List<String> about)
     implements Comparable<Diagnostic> {
   public Diagnostic {
@@ -27,19 +27,19 @@ public record Diagnostic(
   }
 
   /** Says what is wrong, with no next step to offer. */
-  public static Diagnostic of(Code code, Span at, String message) {
+  public static Diagnostic of(DiagnosticCode code, Span at, String message) {
     return new Diagnostic(code, at, message, Optional.empty(), List.of(), List.of());
   }
 
   /** Says what is wrong, and the next step. */
-  public static Diagnostic of(Code code, Span at, String message, String hint) {
+  public static Diagnostic of(DiagnosticCode code, Span at, String message, String hint) {
     return new Diagnostic(code, at, message, Optional.of(hint), List.of(), List.of());
   }
 
   /** Returns the same with one more place that has to do with it. */
   public Diagnostic with(Span other, String words) {
-    List<Label> labels = new ArrayList<>(related);
-    labels.add(new Label(other, words));
+    List<RelatedLocation> labels = new ArrayList<>(related);
+    labels.add(new RelatedLocation(other, words));
     return new Diagnostic(code, at, message, hint, labels, about);
   }
 

@@ -1,6 +1,6 @@
 package assize.edit;
 
-import assize.yaml.Flow;
+import assize.yaml.FlowYamlWriter;
 import java.util.Set;
 
 /**
@@ -19,7 +19,7 @@ public record Style(Set<String> meant, Set<String> brief, int smallFrom) {
   }
 
   /** Returns what writes values on one line. */
-  public Flow flow() {
-    return Flow.where(meant);
+  public FlowYamlWriter flow() {
+    return FlowYamlWriter.where(meant);
   }
 }

@@ -18,7 +18,7 @@ public record Claim(
     Optional<String> source,
     Optional<String> citation,
     Scope scope,
-    Manner manner,
+    ClaimKind manner,
     List<Expectation> values,
     Optional<Photo> photo,
     Span at) {

@@ -1,7 +1,7 @@
 package assize.evidence;
 
-import assize.diagnostic.Code;
-import assize.schema.FixedWords;
+import assize.diagnostic.DiagnosticCode;
+import assize.schema.FixedVocabulary;
 
 /** How far a source is trusted, A the most. */
 public enum Grade {
@@ -11,6 +11,6 @@ public enum Grade {
   D;
 
   /** How rule sets and records write it. */
-  public static final FixedWords<Grade> WORDS =
-      FixedWords.of("a grade", Code.UNKNOWN_WORD, values(), Grade::name);
+  public static final FixedVocabulary<Grade> WORDS =
+      FixedVocabulary.of("a grade", DiagnosticCode.UNKNOWN_WORD, values(), Grade::name);
 }

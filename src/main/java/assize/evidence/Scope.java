@@ -1,7 +1,7 @@
 package assize.evidence;
 
-import assize.date.DaySet;
-import assize.date.DaySpan;
+import assize.date.DateRange;
+import assize.date.DateRangeSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -13,10 +13,10 @@ public sealed interface Scope {
   Scope EVERY = new All(List.of());
 
   /** Says whether a vehicle is within. */
-  Kleene holds(Facts facts);
+  Ternary holds(Facts facts);
 
   /** Returns every span of build days that the answer depends on. */
-  default Stream<DaySpan> buildDays() {
+  default Stream<DateRange> buildDays() {
     return Stream.empty();
   }
 
@@ -30,24 +30,24 @@ public sealed interface Scope {
 
   private static List<Scope> open(List<Scope> parts, Facts facts) {
     return parts.stream()
-        .filter(part -> part.holds(facts) == Kleene.UNKNOWN)
+        .filter(part -> part.holds(facts) == Ternary.UNKNOWN)
         .map(part -> part.open(facts))
         .toList();
   }
 
   /** What is known of a vehicle, as far as scopes ask. */
   interface Facts {
-    Kleene isModel(Set<String> models);
+    Ternary isModel(Set<String> models);
 
-    Kleene isBuilt(DaySet days);
+    Ternary isBuilt(DateRangeSet days);
 
-    Kleene hasNumber(String table, String from, String to);
+    Ternary hasNumber(String table, String from, String to);
 
-    Kleene hasEquipment(String equipment);
+    Ternary hasEquipment(String equipment);
 
-    Kleene isForMarket(Set<String> markets);
+    Ternary isForMarket(Set<String> markets);
 
-    Kleene isFromPlant(Set<String> plants);
+    Ternary isFromPlant(Set<String> plants);
   }
 
   /** Holds where every part holds; of no parts, it holds. */
@@ -57,16 +57,16 @@ public sealed interface Scope {
     }
 
     @Override
-    public Kleene holds(Facts facts) {
-      Kleene all = Kleene.YES;
-      for (int i = 0; i < parts.size() && all != Kleene.NO; i++) {
+    public Ternary holds(Facts facts) {
+      Ternary all = Ternary.YES;
+      for (int i = 0; i < parts.size() && all != Ternary.NO; i++) {
         all = all.and(parts.get(i).holds(facts));
       }
       return all;
     }
 
     @Override
-    public Stream<DaySpan> buildDays() {
+    public Stream<DateRange> buildDays() {
       return parts.stream().flatMap(Scope::buildDays);
     }
 
@@ -88,16 +88,16 @@ public sealed interface Scope {
     }
 
     @Override
-    public Kleene holds(Facts facts) {
-      Kleene any = Kleene.NO;
-      for (int i = 0; i < parts.size() && any != Kleene.YES; i++) {
+    public Ternary holds(Facts facts) {
+      Ternary any = Ternary.NO;
+      for (int i = 0; i < parts.size() && any != Ternary.YES; i++) {
         any = any.or(parts.get(i).holds(facts));
       }
       return any;
     }
 
     @Override
-    public Stream<DaySpan> buildDays() {
+    public Stream<DateRange> buildDays() {
       return parts.stream().flatMap(Scope::buildDays);
     }
 
@@ -115,12 +115,12 @@ public sealed interface Scope {
   /** Holds where its part does not. */
   record Not(Scope part) implements Scope {
     @Override
-    public Kleene holds(Facts facts) {
+    public Ternary holds(Facts facts) {
       return part.holds(facts).not();
     }
 
     @Override
-    public Stream<DaySpan> buildDays() {
+    public Stream<DateRange> buildDays() {
       return part.buildDays();
     }
 
@@ -142,7 +142,7 @@ public sealed interface Scope {
     }
 
     @Override
-    public Kleene holds(Facts facts) {
+    public Ternary holds(Facts facts) {
       return facts.isModel(models);
     }
 
@@ -153,14 +153,14 @@ public sealed interface Scope {
   }
 
   /** Built on one of these days. */
-  record Built(DaySet days) implements Scope {
+  record Built(DateRangeSet days) implements Scope {
     @Override
-    public Kleene holds(Facts facts) {
+    public Ternary holds(Facts facts) {
       return facts.isBuilt(days);
     }
 
     @Override
-    public Stream<DaySpan> buildDays() {
+    public Stream<DateRange> buildDays() {
       return days.spans().stream();
     }
 
@@ -173,7 +173,7 @@ public sealed interface Scope {
   /** A number of one table, from one to another, both included. */
   record Numbers(String table, String from, String to) implements Scope {
     @Override
-    public Kleene holds(Facts facts) {
+    public Ternary holds(Facts facts) {
       return facts.hasNumber(table, from, to);
     }
 
@@ -186,7 +186,7 @@ public sealed interface Scope {
   /** Fitted with this equipment. */
   record Equipment(String equipment) implements Scope {
     @Override
-    public Kleene holds(Facts facts) {
+    public Ternary holds(Facts facts) {
       return facts.hasEquipment(equipment);
     }
 
@@ -203,7 +203,7 @@ public sealed interface Scope {
     }
 
     @Override
-    public Kleene holds(Facts facts) {
+    public Ternary holds(Facts facts) {
       return facts.isForMarket(markets);
     }
 
@@ -220,7 +220,7 @@ public sealed interface Scope {
     }
 
     @Override
-    public Kleene holds(Facts facts) {
+    public Ternary holds(Facts facts) {
       return facts.isFromPlant(plants);
     }
 

@@ -2,10 +2,10 @@ package assize.evidence;
 
 import assize.aspect.Definition;
 import assize.date.Edtf;
-import assize.diagnostic.Code;
+import assize.diagnostic.DiagnosticCode;
 import assize.schema.Facts;
 import assize.schema.Field;
-import assize.schema.FixedWords;
+import assize.schema.FixedVocabulary;
 import assize.schema.Reading;
 import assize.schema.Table;
 import assize.schema.Type;
@@ -21,8 +21,11 @@ public final class Source extends Facts {
           "kind",
           SourceKind.DRAWING,
           Type.oneOf(
-              FixedWords.of(
-                  "a kind of source", Code.UNKNOWN_WORD, SourceKind.values(), SourceKind::word)),
+              FixedVocabulary.of(
+                  "a kind of source",
+                  DiagnosticCode.UNKNOWN_WORD,
+                  SourceKind.values(),
+                  SourceKind::word)),
           "What kind of thing it is.");
   public static final Field<Reading, Grade> GRADE =
       Field.need(

@@ -48,16 +48,16 @@ final class Decoder {
     return step;
   }
 
-  static Decoded decode(Head head) throws IOException {
+  static Decoded decode(ImageHeader head) throws IOException {
     List<String> warnings = new ArrayList<>();
     ImageReader reader = reader(head.kind());
     try {
       reader.addIIOReadWarningListener((source, warning) -> warnings.add(warning));
-      reader.setInput(new MemoryStream(head.bare()), true, true);
+      reader.setInput(new BoundedImageStream(head.bare()), true, true);
       ImageReadParam how = reader.getDefaultReadParam();
       int step = step(head.pixels());
       how.setSourceSubsampling(step, step, 0, 0);
-      if (head.kind() == Kind.JPEG && isThreeBytes(reader.getImageTypes(0).next())) {
+      if (head.kind() == ImageFormat.JPEG && isThreeBytes(reader.getImageTypes(0).next())) {
         // Their order in the file, which its reader copies row by row; it would turn them else.
         int width = (head.width() + step - 1) / step;
         int height = (head.height() + step - 1) / step;
@@ -73,18 +73,18 @@ final class Decoder {
     return type.getBufferedImageType() == BufferedImage.TYPE_3BYTE_BGR;
   }
 
-  private static ImageReader reader(Kind kind) throws IOException {
+  private static ImageReader reader(ImageFormat kind) throws IOException {
     ImageReaderSpi spi =
-        kind == Kind.WEBP ? new WebPImageReaderSpi() : javas(ImageReaderSpi.class, kind);
+        kind == ImageFormat.WEBP ? new WebPImageReaderSpi() : javas(ImageReaderSpi.class, kind);
     return spi.createReaderInstance();
   }
 
   /** Returns Java's own JPEG writer. */
   static ImageWriter jpegWriter() throws IOException {
-    return javas(ImageWriterSpi.class, Kind.JPEG).createWriterInstance();
+    return javas(ImageWriterSpi.class, ImageFormat.JPEG).createWriterInstance();
   }
 
-  private static <T extends ImageReaderWriterSpi> T javas(Class<T> type, Kind kind) {
+  private static <T extends ImageReaderWriterSpi> T javas(Class<T> type, ImageFormat kind) {
     Iterator<T> all = IIORegistry.getDefaultInstance().getServiceProviders(type, false);
     while (all.hasNext()) {
       T one = all.next();

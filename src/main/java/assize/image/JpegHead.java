@@ -28,23 +28,23 @@ final class JpegHead {
 
   private JpegHead() {}
 
-  static Parsed<Head> of(byte[] file) {
+  static Parsed<ImageHeader> of(byte[] file) {
     return JpegSegments.of(file).then(JpegHead::of);
   }
 
-  private static Parsed<Head> of(JpegSegments segments) {
+  private static Parsed<ImageHeader> of(JpegSegments segments) {
     byte[] file = segments.file();
     List<Segment> frames = segments.list().stream().filter(Segment::isFrame).toList();
     long scans = segments.list().stream().filter(one -> one.marker() == JpegSegments.SOS).count();
     if (frames.size() != 1 || scans == 0 || frames.get(0).length() < 6) {
-      return Head.damaged(Kind.JPEG, "it does not say how large it is");
+      return ImageHeader.damaged(ImageFormat.JPEG, "it does not say how large it is");
     }
     Segment frame = frames.get(0);
     int height = JpegSegments.two(file, frame.from() + 1);
     int width = JpegSegments.two(file, frame.from() + 3);
     int components = JpegSegments.unsigned(file, frame.from() + 5);
     if (width == 0 || height == 0) {
-      return Head.damaged(Kind.JPEG, "it does not say how large it is");
+      return ImageHeader.damaged(ImageFormat.JPEG, "it does not say how large it is");
     }
     if (components == 4) {
       return Parsed.bad(
@@ -67,14 +67,15 @@ final class JpegHead {
           0);
     }
     return Parsed.ok(
-        new Head(Kind.JPEG, width, height, turn(segments), profile(segments), bare(segments)));
+        new ImageHeader(
+            ImageFormat.JPEG, width, height, turn(segments), profile(segments), bare(segments)));
   }
 
   private static boolean areTooMany(long scans, long pixels) {
     return scans > MOST_SCANS || pixels <= MOST_IN_SCANS && scans * pixels > MOST_OF_ALL_SCANS;
   }
 
-  private static Turn turn(JpegSegments segments) {
+  private static OrientationTransform turn(JpegSegments segments) {
     return segments.list().stream()
         .filter(one -> one.marker() == JpegSegments.APP1 && segments.begins(one, EXIF))
         .findFirst()
@@ -82,7 +83,7 @@ final class JpegHead {
             one ->
                 Orientation.of(
                     Arrays.copyOfRange(segments.file(), one.from() + EXIF.length() + 2, one.to())))
-        .orElse(Turn.NONE);
+        .orElse(OrientationTransform.NONE);
   }
 
   /**
@@ -99,7 +100,7 @@ final class JpegHead {
       }
     }
     int length = parts.values().stream().mapToInt(part -> part.length).sum();
-    if (length == 0 || length > Head.LONGEST_PROFILE) {
+    if (length == 0 || length > ImageHeader.LONGEST_PROFILE) {
       return Optional.empty();
     }
     ByteArrayOutputStream whole = new ByteArrayOutputStream(length);

@@ -68,7 +68,7 @@ record JpegSegments(byte[] file, List<Segment> list, int end) {
       } else if (marker == EOI) {
         return Parsed.ok(new JpegSegments(file, list, at + 2));
       } else if (at + 4 > file.length || marker < SOF0 || isRestart(marker)) {
-        return Head.endsEarly(Kind.JPEG);
+        return ImageHeader.endsEarly(ImageFormat.JPEG);
       } else if (++count > MOST) {
         return Parsed.bad(
             "a JPEG may have at most 10000 segments; this one has more: save it again as an"
@@ -78,7 +78,7 @@ record JpegSegments(byte[] file, List<Segment> list, int end) {
       } else {
         int length = two(file, at + 2);
         if (length < 2 || at + 2 + length > file.length) {
-          return Head.endsEarly(Kind.JPEG);
+          return ImageHeader.endsEarly(ImageFormat.JPEG);
         }
         list.add(new Segment(marker, at + 4, at + 2 + length));
         at += 2 + length;
@@ -89,7 +89,7 @@ record JpegSegments(byte[] file, List<Segment> list, int end) {
         }
       }
     }
-    return Head.endsEarly(Kind.JPEG);
+    return ImageHeader.endsEarly(ImageFormat.JPEG);
   }
 
   /** Returns where the next marker stands that is neither a stuffed byte nor a restart. */

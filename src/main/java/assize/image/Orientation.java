@@ -26,7 +26,7 @@ final class Orientation extends DirectoryTiffHandler {
    *
    * @param exif from the mark of its byte order on (TIFF 6.0, section 2)
    */
-  static Turn of(byte[] exif) {
+  static OrientationTransform of(byte[] exif) {
     ExifIFD0Directory first = new ExifIFD0Directory();
     try {
       if (exif.length <= LONGEST) {
@@ -39,9 +39,9 @@ final class Orientation extends DirectoryTiffHandler {
     return turn(first);
   }
 
-  private static Turn turn(ExifIFD0Directory first) {
+  private static OrientationTransform turn(ExifIFD0Directory first) {
     Integer value = first.getInteger(ExifIFD0Directory.TAG_ORIENTATION);
-    return Turn.of(value == null ? 1 : value);
+    return OrientationTransform.of(value == null ? 1 : value);
   }
 
   @Override

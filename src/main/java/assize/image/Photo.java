@@ -40,7 +40,7 @@ public record Photo(String mediaType, byte[] bytes, int width, int height, Strin
    * @param covered parts that are painted over before anything else is done
    * @return a refusal where it is none of them, damaged, or too large; it says what to do
    */
-  public static Parsed<Photo> of(byte[] file, List<Box> covered) {
+  public static Parsed<Photo> of(byte[] file, List<BlackoutBox> covered) {
     return open(file).then(opened -> opened.photo(covered));
   }
 
@@ -52,30 +52,30 @@ public record Photo(String mediaType, byte[] bytes, int width, int height, Strin
     if (file.length > MOST_BYTES) {
       return tooLong(file.length);
     }
-    Kind kind = Kind.of(file);
+    ImageFormat kind = ImageFormat.of(file);
     Optional<String> refusal = kind.refusal();
     return refusal.isPresent()
         ? Parsed.bad(refusal.get(), 0, 0)
-        : Head.of(kind, file).then(Photo::within).map(Opened::new);
+        : ImageHeader.of(kind, file).then(Photo::within).map(Opened::new);
   }
 
   /** A file that is ready to be decoded. */
   public static final class Opened {
-    private final Head head;
+    private final ImageHeader head;
 
-    private Opened(Head head) {
+    private Opened(ImageHeader head) {
       this.head = head;
     }
 
     /** Returns how many pixels are held at once while it is decoded; those of a WebP take more. */
     public long pixels() {
-      return head.kind() == Kind.WEBP
+      return head.kind() == ImageFormat.WEBP
           ? 2 * head.pixels()
           : Math.min(head.pixels(), Decoder.AT_ONCE);
     }
 
     /** Decodes it, with parts painted over before anything else is done. */
-    public Parsed<Photo> photo(List<Box> covered) {
+    public Parsed<Photo> photo(List<BlackoutBox> covered) {
       return made(head, covered);
     }
   }
@@ -91,9 +91,9 @@ public record Photo(String mediaType, byte[] bytes, int width, int height, Strin
     return (number + MILLION - 1) / MILLION;
   }
 
-  private static Parsed<Head> within(Head head) {
+  private static Parsed<ImageHeader> within(ImageHeader head) {
     return tooLarge(head.width(), head.height())
-        .map(refusal -> Parsed.<Head>bad(refusal, 0, 0))
+        .map(refusal -> Parsed.<ImageHeader>bad(refusal, 0, 0))
         .orElseGet(() -> Parsed.ok(head));
   }
 
@@ -117,19 +117,19 @@ public record Photo(String mediaType, byte[] bytes, int width, int height, Strin
                 + " million pixels; at most 100 million are read: save a smaller one");
   }
 
-  private static Parsed<Photo> made(Head head, List<Box> covered) {
+  private static Parsed<Photo> made(ImageHeader head, List<BlackoutBox> covered) {
     try {
-      if (head.kind() == Kind.PNG && covered.isEmpty() && staysAsItIs(head)) {
+      if (head.kind() == ImageFormat.PNG && covered.isEmpty() && staysAsItIs(head)) {
         return Parsed.ok(of(head, "image/png", head.bare(), head.width(), head.height()));
       }
       Decoder.Decoded decoded = Decoder.decode(head);
       if (decoded.isDamaged()) {
-        return Head.endsEarly(head.kind());
+        return ImageHeader.endsEarly(head.kind());
       }
-      List<Box> stored = covered.stream().map(head.turn()::stored).toList();
-      Pixels small = Shrinking.of(new Rows(decoded.image(), stored), WIDEST);
+      List<BlackoutBox> stored = covered.stream().map(head.turn()::stored).toList();
+      Pixels small = ImageDownscaler.of(new PixelRows(decoded.image(), stored), WIDEST);
       Pixels upright = head.turn().upright(Profile.toSrgb(small, head.profile()));
-      boolean png = head.kind() == Kind.PNG && fits(head);
+      boolean png = head.kind() == ImageFormat.PNG && fits(head);
       return Parsed.ok(
           of(
               head,
@@ -139,23 +139,23 @@ public record Photo(String mediaType, byte[] bytes, int width, int height, Strin
               upright.height()));
     } catch (IOException | RuntimeException e) {
       // decoders throw whatever they like at a damaged file
-      return Head.damaged(head.kind(), "its pixels can't be read");
+      return ImageHeader.damaged(head.kind(), "its pixels can't be read");
     }
   }
 
   /** Says whether a PNG is small, upright and bare, with each pixel's color as it is seen. */
-  private static boolean staysAsItIs(Head head) {
+  private static boolean staysAsItIs(ImageHeader head) {
     return fits(head)
-        && head.turn().equals(Turn.NONE)
+        && head.turn().equals(OrientationTransform.NONE)
         && head.profile().isEmpty()
-        && Bare.isPlain(head.bare());
+        && MetadataFreeCheck.isPlain(head.bare());
   }
 
-  private static boolean fits(Head head) {
+  private static boolean fits(ImageHeader head) {
     return Math.max(head.width(), head.height()) <= WIDEST && head.bare().length <= SMALL;
   }
 
-  private static Photo of(Head head, String mediaType, byte[] bytes, int width, int height) {
+  private static Photo of(ImageHeader head, String mediaType, byte[] bytes, int width, int height) {
     return new Photo(mediaType, bytes, width, height, head.kind().words());
   }
 
@@ -165,8 +165,8 @@ public record Photo(String mediaType, byte[] bytes, int width, int height, Strin
    * @param name the file's name, or its path
    */
   public Optional<String> misnamed(String name) {
-    return Kind.named(name)
-        .map(Kind::words)
+    return ImageFormat.named(name)
+        .map(ImageFormat::words)
         .filter(it -> !it.equals(original))
         .map(it -> "named as " + it + ", this file holds " + original);
   }

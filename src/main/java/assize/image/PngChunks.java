@@ -57,7 +57,7 @@ record PngChunks(byte[] file, List<Chunk> list, int end) {
       }
       int length = buffer.getInt(at);
       if (length < 0 || length > file.length - at - AROUND) {
-        return Head.endsEarly(Kind.PNG);
+        return ImageHeader.endsEarly(ImageFormat.PNG);
       }
       String type = new String(file, at + 4, 4, StandardCharsets.ISO_8859_1);
       Chunk chunk = new Chunk(type, at + 8, at + 8 + length);
@@ -66,25 +66,31 @@ record PngChunks(byte[] file, List<Chunk> list, int end) {
       if (buffer.getInt(chunk.to()) == (int) crc.getValue()) {
         list.add(chunk);
       } else if (chunk.isPicture()) {
-        return Head.damaged(Kind.PNG, "a check sum does not fit");
+        return ImageHeader.damaged(ImageFormat.PNG, "a check sum does not fit");
       }
       at += length + AROUND;
       if (type.equals("IEND")) {
         return Parsed.ok(new PngChunks(file, list, at));
       }
     }
-    return Head.endsEarly(Kind.PNG);
+    return ImageHeader.endsEarly(ImageFormat.PNG);
   }
 
-  Parsed<Head> head() {
+  Parsed<ImageHeader> head() {
     return PngShape.of(this)
         .then(
             shape -> {
               boolean tooLarge = Photo.tooLarge(shape.width(), shape.height()).isPresent();
               return tooLarge || shape.holds(data()).isEnough()
                   ? Parsed.ok(
-                      new Head(Kind.PNG, shape.width(), shape.height(), turn(), profile(), bare()))
-                  : Head.<Head>endsEarly(Kind.PNG);
+                      new ImageHeader(
+                          ImageFormat.PNG,
+                          shape.width(),
+                          shape.height(),
+                          turn(),
+                          profile(),
+                          bare()))
+                  : ImageHeader.<ImageHeader>endsEarly(ImageFormat.PNG);
             });
   }
 
@@ -104,8 +110,10 @@ record PngChunks(byte[] file, List<Chunk> list, int end) {
         .toList();
   }
 
-  private Turn turn() {
-    return first("eXIf").map(chunk -> Orientation.of(said(chunk))).orElse(Turn.NONE);
+  private OrientationTransform turn() {
+    return first("eXIf")
+        .map(chunk -> Orientation.of(said(chunk)))
+        .orElse(OrientationTransform.NONE);
   }
 
   /**
@@ -119,9 +127,9 @@ record PngChunks(byte[] file, List<Chunk> list, int end) {
               int name = new String(said, StandardCharsets.ISO_8859_1).indexOf('\0');
               return name < 0 || name + 2 > said.length
                   ? Optional.<byte[]>empty()
-                  : Inflated.whole(
+                  : BoundedInflater.whole(
                       ByteBuffer.wrap(said, name + 2, said.length - name - 2),
-                      Head.LONGEST_PROFILE);
+                      ImageHeader.LONGEST_PROFILE);
             });
   }
 

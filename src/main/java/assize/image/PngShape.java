@@ -23,7 +23,7 @@ record PngShape(int width, int height, int depth, int type, boolean interlaced) 
             && chunks.list().get(0).type().equals("IHDR")
             && chunks.list().get(0).length() == 13;
     if (!fits) {
-      return Head.damaged(Kind.PNG, "it does not say how large it is");
+      return ImageHeader.damaged(ImageFormat.PNG, "it does not say how large it is");
     }
     ByteBuffer said = ByteBuffer.wrap(chunks.said(chunks.list().get(0)));
     PngShape shape =
@@ -38,7 +38,7 @@ record PngShape(int width, int height, int depth, int type, boolean interlaced) 
         };
     return known && packed && shape.width > 0 && shape.height > 0
         ? Parsed.ok(shape)
-        : Head.damaged(Kind.PNG, "it does not say how its pixels are kept");
+        : ImageHeader.damaged(ImageFormat.PNG, "it does not say how its pixels are kept");
   }
 
   private int samples() {
@@ -71,7 +71,7 @@ record PngShape(int width, int height, int depth, int type, boolean interlaced) 
 
   /** Looks whether the packed pixels are the picture, and what stands behind it. */
   Data holds(List<ByteBuffer> packed) {
-    Inflated.Ending ending = Inflated.ending(packed, length());
+    BoundedInflater.Ending ending = BoundedInflater.ending(packed, length());
     boolean enough = ending.length() >= length() && ending.isComplete();
     return new Data(enough, ending.length() == length() && ending.left() == 0);
   }

@@ -23,7 +23,7 @@ final class PngWriter {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     out.writeBytes(SIGNATURE);
     chunk(out, "IHDR", head.array());
-    chunk(out, "IDAT", Packing.zlib(filtered(pixels)));
+    chunk(out, "IDAT", DeterministicDeflater.zlib(filtered(pixels)));
     chunk(out, "IEND", new byte[0]);
     return out.toByteArray();
   }

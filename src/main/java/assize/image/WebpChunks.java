@@ -26,20 +26,20 @@ final class WebpChunks {
 
   private WebpChunks() {}
 
-  static Parsed<Head> head(byte[] file) {
+  static Parsed<ImageHeader> head(byte[] file) {
     Map<String, ByteBuffer> chunks = new HashMap<>();
     ByteBuffer buffer = ByteBuffer.wrap(file).order(ByteOrder.LITTLE_ENDIAN);
     if (file.length < HEAD + 8) {
-      return Head.endsEarly(Kind.WEBP);
+      return ImageHeader.endsEarly(ImageFormat.WEBP);
     }
     long end = Integer.toUnsignedLong(buffer.getInt(4)) + 8;
     if (end > file.length) {
-      return Head.endsEarly(Kind.WEBP);
+      return ImageHeader.endsEarly(ImageFormat.WEBP);
     }
     for (int at = HEAD; at + 8 <= end; ) {
       long length = Integer.toUnsignedLong(buffer.getInt(at + 4));
       if (at + 8 + length > end) {
-        return Head.endsEarly(Kind.WEBP);
+        return ImageHeader.endsEarly(ImageFormat.WEBP);
       }
       String name = new String(file, at, 4, StandardCharsets.ISO_8859_1);
       if (KNOWN.contains(name)) {
@@ -53,13 +53,13 @@ final class WebpChunks {
     return head(chunks);
   }
 
-  private static Parsed<Head> head(Map<String, ByteBuffer> chunks) {
+  private static Parsed<ImageHeader> head(Map<String, ByteBuffer> chunks) {
     Optional<int[]> size =
         Optional.ofNullable(chunks.get("VP8 "))
             .flatMap(WebpChunks::lossy)
             .or(() -> Optional.ofNullable(chunks.get("VP8L")).flatMap(WebpChunks::lossless));
     if (size.isEmpty()) {
-      return Head.damaged(Kind.WEBP, "it does not say how large it is");
+      return ImageHeader.damaged(ImageFormat.WEBP, "it does not say how large it is");
     }
     int width = size.get()[0];
     int height = size.get()[1];
@@ -71,16 +71,17 @@ final class WebpChunks {
           0,
           0);
     }
-    Turn turn =
+    OrientationTransform turn =
         Optional.ofNullable(chunks.get("EXIF"))
             .map(exif -> Orientation.of(withoutPreamble(bytes(exif))))
-            .orElse(Turn.NONE);
+            .orElse(OrientationTransform.NONE);
     Optional<byte[]> profile =
         Optional.ofNullable(chunks.get("ICCP"))
-            .filter(it -> it.capacity() <= Head.LONGEST_PROFILE)
+            .filter(it -> it.capacity() <= ImageHeader.LONGEST_PROFILE)
             .map(WebpChunks::bytes);
     return Parsed.ok(
-        new Head(Kind.WEBP, width, height, turn, profile, bare(chunks, width, height)));
+        new ImageHeader(
+            ImageFormat.WEBP, width, height, turn, profile, bare(chunks, width, height)));
   }
 
   /** Reads the size from the head of a key frame (RFC 6386, 9.1). */

@@ -7,17 +7,17 @@ import assize.aspect.Place;
 import assize.aspect.Reason;
 import assize.aspect.Setting;
 import assize.aspect.Verdict;
-import assize.date.DaySpan;
+import assize.date.DateRange;
 import assize.evidence.Claim;
 import assize.evidence.DisputeState;
-import assize.evidence.Kleene;
 import assize.evidence.Scope;
-import assize.judge.Frame.Voice;
-import assize.judge.Ground.Held;
+import assize.evidence.Ternary;
+import assize.judge.FrameOfDiscernment.Voice;
+import assize.judge.WeighedAspect.Held;
 import assize.judgment.AspectJudgment;
 import assize.judgment.PositionJudgment;
 import assize.record.Observation;
-import assize.record.Trace;
+import assize.record.PhysicalTrace;
 import assize.record.VehicleRecord;
 import assize.ruleset.AspectRule;
 import assize.ruleset.RuleSet;
@@ -37,12 +37,12 @@ final class AspectJudge {
   private static final Reason SAYS_SO = new Reason.Said("the owner says that it departs");
   private static final Reason NOT_SHOWN = new Reason.Said("not shown");
 
-  private final Grounds grounds;
+  private final ClaimWeigher grounds;
   private final RuleSet rules;
   private final VehicleRecord vehicle;
   private final VehicleFacts facts;
-  private final DaySpan days;
-  private final DaySpan build;
+  private final DateRange days;
+  private final DateRange build;
 
   /**
    * Prepares to judge within one stretch.
@@ -52,7 +52,11 @@ final class AspectJudge {
    * @param build all possible build days
    */
   AspectJudge(
-      Grounds grounds, VehicleRecord vehicle, VehicleFacts facts, DaySpan days, DaySpan build) {
+      ClaimWeigher grounds,
+      VehicleRecord vehicle,
+      VehicleFacts facts,
+      DateRange days,
+      DateRange build) {
     this.grounds = grounds;
     this.rules = grounds.rules();
     this.vehicle = vehicle;
@@ -62,13 +66,13 @@ final class AspectJudge {
   }
 
   /** Returns nothing where no source speaks of such a vehicle. */
-  Optional<AspectJudgment> judge(String item, Matter matter) {
-    if (matter instanceof Matter.Sure sure) {
+  Optional<AspectJudgment> judge(String item, ApplicableClaims matter) {
+    if (matter instanceof ApplicableClaims.Sure sure) {
       return hasTrace(item, sure.rule())
           ? judge(item, sure.rule(), sure.claims())
           : sure.ground().map(ground -> conclude(item, ground));
     }
-    Matter.Unsure open = (Matter.Unsure) matter;
+    ApplicableClaims.Unsure open = (ApplicableClaims.Unsure) matter;
     List<Scope> scopes = List.copyOf(open.unsure().keySet());
     List<Telling> tellings = tellings(open, scopes);
     List<AspectJudgment> variants = new ArrayList<>();
@@ -80,7 +84,7 @@ final class AspectJudge {
               .toList();
       judge(item, open.rule(), speaking).ifPresent(variants::add);
     }
-    return Variants.joined(variants);
+    return UnknownFactCases.joined(variants);
   }
 
   /**
@@ -91,7 +95,7 @@ final class AspectJudge {
   private record Telling(Claim claim, boolean always, int scopes) {}
 
   /** Returns them in the order written. */
-  private static List<Telling> tellings(Matter.Unsure open, List<Scope> scopes) {
+  private static List<Telling> tellings(ApplicableClaims.Unsure open, List<Scope> scopes) {
     Map<Claim, Telling> tellings = new IdentityHashMap<>();
     open.certain().forEach(claim -> tellings.put(claim, new Telling(claim, true, 0)));
     for (int i = 0; i < scopes.size(); i++) {
@@ -115,13 +119,13 @@ final class AspectJudge {
     for (Scope.Facts supposed : facts.suppositions()) {
       List<Integer> growing = new ArrayList<>(List.of(0));
       for (int i = 0; i < unsure.size(); i++) {
-        Kleene holds = unsure.get(i).holds(supposed);
+        Ternary holds = unsure.get(i).holds(supposed);
         List<Integer> next = new ArrayList<>();
         for (int one : growing) {
-          if (holds != Kleene.NO) {
+          if (holds != Ternary.NO) {
             next.add(one | 1 << i);
           }
-          if (holds != Kleene.YES) {
+          if (holds != Ternary.YES) {
             next.add(one);
           }
         }
@@ -150,7 +154,7 @@ final class AspectJudge {
   private List<Voice> traces(String item, AspectRule rule) {
     List<Voice> voices = new ArrayList<>();
     for (int i = 0; i < vehicle.traces().size(); i++) {
-      Trace trace = vehicle.traces().get(i);
+      PhysicalTrace trace = vehicle.traces().get(i);
       List<Expectation> values = trace.values().get(rule.aspect());
       if (trace.item().equals(item) && values != null) {
         voices.add(
@@ -165,7 +169,7 @@ final class AspectJudge {
   }
 
   /** Judges the vehicle by what the sources come to. */
-  private AspectJudgment conclude(String item, Ground ground) {
+  private AspectJudgment conclude(String item, WeighedAspect ground) {
     List<PositionJudgment> positions = new ArrayList<>();
     List<Comparison> comparisons = new ArrayList<>();
     for (Held held : ground.held()) {
@@ -191,8 +195,8 @@ final class AspectJudge {
     long points = ground.rule().possible();
     long rides =
         ground.state() == DisputeState.DISPUTED
-            ? Exact.part(points, credits.bestPosition())
-                - Exact.part(points, credits.worstPosition())
+            ? ExactMath.part(points, credits.bestPosition())
+                - ExactMath.part(points, credits.worstPosition())
             : 0;
     return new AspectJudgment(
         ground.rule(),

@@ -1,7 +1,7 @@
 package assize.judge;
 
-import assize.judge.Scoring.AreaScore;
-import assize.judge.Scoring.StretchScore;
+import assize.judge.ScoreCalculator.AreaScore;
+import assize.judge.ScoreCalculator.StretchScore;
 import assize.judgment.AreaJudgment;
 import assize.judgment.AwardResult;
 import assize.judgment.ScoreRange;
@@ -18,10 +18,10 @@ final class Awards {
   private final List<Award> awards;
   private final List<StretchScore> scores;
   private final List<AreaJudgment> areas;
-  private final Worst worst;
+  private final LargestLoss worst;
 
   private Awards(
-      List<Award> awards, List<StretchScore> scores, List<AreaJudgment> areas, Worst worst) {
+      List<Award> awards, List<StretchScore> scores, List<AreaJudgment> areas, LargestLoss worst) {
     this.awards = awards.stream().sorted(Comparator.comparing(Award::points).reversed()).toList();
     this.scores = scores;
     this.areas = areas;
@@ -40,7 +40,7 @@ final class Awards {
       List<StretchScore> scores,
       ScoreRange score,
       List<AreaJudgment> areas,
-      Worst worst) {
+      LargestLoss worst) {
     Awards all = new Awards(awards, scores, areas, worst);
     Optional<Award> certain = all.every(all::certain);
     Optional<Award> reached = all.higher(certain, all.first(award -> all.reached(award, score)));
@@ -89,7 +89,8 @@ final class Awards {
                         .noAreaUnder()
                         .map(
                             share ->
-                                Exact.of(area.earned().likely(), area.possible()).compareTo(share)
+                                ExactMath.of(area.earned().likely(), area.possible())
+                                        .compareTo(share)
                                     >= 0)
                         .orElse(true));
     return score.likely() >= award.points() && areasReach && within(award, worst.likely());

@@ -38,11 +38,11 @@ record Credits(
     BigFraction worst = BigFraction.ONE;
     for (int i = 0; i < comparisons.size(); i++) {
       Credits one = of(comparisons.get(i), notShown);
-      low = Exact.min(low, one.low());
+      low = ExactMath.min(low, one.low());
       likely = likely.add(one.likely().multiply(shares.get(i)));
-      high = Exact.max(high, one.high());
-      best = Exact.max(best, one.likely());
-      worst = Exact.min(worst, one.likely());
+      high = ExactMath.max(high, one.high());
+      best = ExactMath.max(best, one.likely());
+      worst = ExactMath.min(worst, one.likely());
     }
     return new Credits(verdict(comparisons), low, likely, high, best, worst);
   }
@@ -68,9 +68,9 @@ record Credits(
   Credits atLeast(BigFraction allowed) {
     return new Credits(
         verdict,
-        Exact.max(low, allowed),
-        Exact.max(likely, allowed),
-        Exact.max(high, allowed),
+        ExactMath.max(low, allowed),
+        ExactMath.max(likely, allowed),
+        ExactMath.max(high, allowed),
         bestPosition,
         worstPosition);
   }
@@ -78,6 +78,6 @@ record Credits(
   /** Returns the credit as points, each figure rounded once. */
   ScoreRange of(long points) {
     return new ScoreRange(
-        Exact.part(points, low), Exact.part(points, likely), Exact.part(points, high));
+        ExactMath.part(points, low), ExactMath.part(points, likely), ExactMath.part(points, high));
   }
 }

@@ -1,12 +1,12 @@
 package assize.judge;
 
 import assize.aspect.Verdict;
-import assize.date.DaySpan;
+import assize.date.DateRange;
 import assize.evidence.DisputeState;
-import assize.evidence.Kleene;
-import assize.judge.Stretches.Cut;
+import assize.evidence.Ternary;
+import assize.judge.PeriodSplitter.Cut;
 import assize.judgment.AspectJudgment;
-import assize.judgment.ItemInStretch;
+import assize.judgment.ItemInPeriod;
 import assize.judgment.ItemJudgment;
 import assize.judgment.ScoreRange;
 import assize.record.VehicleRecord;
@@ -17,26 +17,26 @@ import java.util.function.Function;
 
 /** One item: within a stretch, then over all of them. */
 final class ItemJudge {
-  private static final ItemInStretch OUT =
-      new ItemInStretch(
-          Kleene.NO, Verdict.DOES_NOT_APPLY, List.of(), ScoreRange.ZERO, ScoreRange.ZERO);
+  private static final ItemInPeriod OUT =
+      new ItemInPeriod(
+          Ternary.NO, Verdict.DOES_NOT_APPLY, List.of(), ScoreRange.ZERO, ScoreRange.ZERO);
 
   private final AspectJudge judge;
 
   /** Prepares to judge within one stretch. */
-  ItemJudge(Bench bench, VehicleRecord vehicle, Cut cut, DaySpan build) {
+  ItemJudge(CompiledRuleSet bench, VehicleRecord vehicle, Cut cut, DateRange build) {
     VehicleFacts facts = new VehicleFacts(bench.rules(), vehicle, cut.sample());
     this.judge = new AspectJudge(bench.grounds(), vehicle, facts, cut.sample(), build);
   }
 
   /** Returns the item over all build days, from what it is in each stretch. */
-  static ItemJudgment over(Item item, List<Cut> cuts, List<ItemInStretch> stretches) {
-    List<ItemInStretch> applying =
-        stretches.stream().filter(it -> it.applies() != Kleene.NO).toList();
-    Mean mean = Mean.of(cuts, stretches);
+  static ItemJudgment over(Item item, List<Cut> cuts, List<ItemInPeriod> stretches) {
+    List<ItemInPeriod> applying =
+        stretches.stream().filter(it -> it.applies() != Ternary.NO).toList();
+    PeriodMean mean = PeriodMean.of(cuts, stretches);
     return new ItemJudgment(
         item,
-        overStretches(stretches.size(), applying.stream().map(ItemInStretch::verdict).toList()),
+        overStretches(stretches.size(), applying.stream().map(ItemInPeriod::verdict).toList()),
         applying.stream()
             .flatMap(it -> it.aspects().stream())
             .map(AspectJudgment::dispute)
@@ -68,7 +68,7 @@ final class ItemJudge {
   }
 
   /** Returns the item within the stretch. */
-  ItemInStretch judge(Asked asked) {
+  ItemInPeriod judge(PreparedItem asked) {
     List<AspectJudgment> aspects =
         asked.matters().stream()
             .flatMap(matter -> judge.judge(asked.item().id(), matter).stream())
@@ -76,9 +76,9 @@ final class ItemJudge {
     if (aspects.isEmpty()) {
       return OUT;
     }
-    return new ItemInStretch(
+    return new ItemInPeriod(
         asked.applies(),
-        asked.applies() == Kleene.UNKNOWN
+        asked.applies() == Ternary.UNKNOWN
             ? Verdict.MAY_APPLY
             : ofAspects(aspects.stream().map(AspectJudgment::verdict).toList()),
         aspects,

@@ -19,10 +19,10 @@ import java.util.function.Function;
  * over the days.
  */
 public final class Judge {
-  private final Bench bench;
+  private final CompiledRuleSet bench;
 
   private Judge(RuleSet rules) {
-    this.bench = new Bench(rules);
+    this.bench = new CompiledRuleSet(rules);
   }
 
   /** Makes a rule set ready, so that many vehicles can be judged by it. */
@@ -46,13 +46,13 @@ public final class Judge {
    * @return what there is too much of, in words
    */
   public Optional<String> crowded(VehicleRecord vehicle) {
-    return Stretches.crowded(
-        bench, vehicle, BuildDays.of(bench.rules(), vehicle, new ArrayList<>()).days());
+    return PeriodSplitter.crowded(
+        bench, vehicle, BuildDateResolver.of(bench.rules(), vehicle, new ArrayList<>()).days());
   }
 
   /** Judges a vehicle, with everything that a report says of it. */
   public Judgment judge(VehicleRecord vehicle, Optional<LocalDate> asOf) {
-    return new Explained(bench, vehicle, new Recall()).judge(asOf);
+    return new DetailedJudge(bench, vehicle, new Recall()).judge(asOf);
   }
 
   /**
@@ -61,7 +61,7 @@ public final class Judge {
    */
   public Function<VehicleRecord, Judgment> suppose() {
     Recall recall = new Recall();
-    return vehicle -> new Explained(bench, vehicle, recall).judge(Optional.empty());
+    return vehicle -> new DetailedJudge(bench, vehicle, recall).judge(Optional.empty());
   }
 
   /**

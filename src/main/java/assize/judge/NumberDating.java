@@ -1,6 +1,6 @@
 package assize.judge;
 
-import assize.date.DaySpan;
+import assize.date.DateRange;
 import assize.ruleset.NumberTable;
 import assize.ruleset.NumberTable.Entry;
 import assize.ruleset.NumberTable.Reserved;
@@ -28,7 +28,7 @@ public final class NumberDating {
   public record Dated(
       Series series,
       long number,
-      Optional<DaySpan> days,
+      Optional<DateRange> days,
       Optional<LocalDate> likely,
       Optional<Reserved> reserved) {}
 
@@ -50,7 +50,7 @@ public final class NumberDating {
             .filter(block -> block.from() <= number && number <= block.to())
             .findFirst();
     if (reserved.isPresent()) {
-      Optional<DaySpan> days = reserved.get().built();
+      Optional<DateRange> days = reserved.get().built();
       return new Dated(series, number, days, days.map(NumberDating::middle), reserved);
     }
     List<Entry> first = series.first();
@@ -86,14 +86,14 @@ public final class NumberDating {
     return new Dated(
         series,
         number,
-        Optional.of(DaySpan.of(from, LocalDate.MAX)),
+        Optional.of(DateRange.of(from, LocalDate.MAX)),
         Optional.empty(),
         Optional.empty());
   }
 
   /** A number that the table names was given out when the table says. */
-  private static Dated named(Dated dated, DaySpan built) {
-    Optional<DaySpan> days = dated.days().flatMap(built::intersect).or(() -> Optional.of(built));
+  private static Dated named(Dated dated, DateRange built) {
+    Optional<DateRange> days = dated.days().flatMap(built::intersect).or(() -> Optional.of(built));
     Optional<LocalDate> likely = dated.likely().or(() -> Optional.of(built.first()));
     return new Dated(dated.series(), dated.number(), days, likely, dated.reserved());
   }
@@ -102,12 +102,12 @@ public final class NumberDating {
       Series series, long number, long n1, LocalDate from, long n2, LocalDate to) {
     long days = ChronoUnit.DAYS.between(from, to);
     LocalDate likely =
-        n2 == n1 ? to : from.plusDays(Exact.part(days, Exact.of(number - n1, n2 - n1)));
+        n2 == n1 ? to : from.plusDays(ExactMath.part(days, ExactMath.of(number - n1, n2 - n1)));
     return new Dated(
-        series, number, Optional.of(DaySpan.of(from, to)), Optional.of(likely), Optional.empty());
+        series, number, Optional.of(DateRange.of(from, to)), Optional.of(likely), Optional.empty());
   }
 
-  private static LocalDate middle(DaySpan days) {
+  private static LocalDate middle(DateRange days) {
     return days.first().plusDays(days.days() / 2);
   }
 }

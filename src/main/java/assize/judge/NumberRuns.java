@@ -1,7 +1,7 @@
 package assize.judge;
 
-import assize.aspect.NumberPattern;
 import assize.evidence.Scope;
+import assize.pattern.NumberPattern;
 import assize.ruleset.NumberTable;
 import assize.ruleset.NumberTable.Entry;
 import assize.ruleset.NumberTable.Reserved;

@@ -1,10 +1,10 @@
 package assize.judge;
 
-import assize.date.DaySpan;
-import assize.judge.Lot.Bound;
-import assize.judge.Scoring.StretchScore;
-import assize.judge.Stretches.Cut;
-import assize.judgment.ItemInStretch;
+import assize.date.DateRange;
+import assize.judge.PeriodSplitter.Cut;
+import assize.judge.ScoreCalculator.StretchScore;
+import assize.judge.ScoredItem.Bound;
+import assize.judgment.ItemInPeriod;
 import assize.judgment.ItemJudgment;
 import assize.record.VehicleRecord;
 import assize.ruleset.Area;
@@ -27,10 +27,10 @@ final class Recall {
   private static final int MOST_ITEMS = 16_384;
   private static final int MOST_SCORES = 1_024;
 
-  private final Map<Key, ItemInStretch> items = recent(MOST_ITEMS);
+  private final Map<Key, ItemInPeriod> items = recent(MOST_ITEMS);
   private final Map<String, Over> overs = recent(MOST_ITEMS);
-  private final Map<Part, List<Block>> blocks = recent(MOST_SCORES);
-  private final Map<List<Lots>, StretchScore> scores = recent(MOST_SCORES);
+  private final Map<Part, List<CauseGroup>> blocks = recent(MOST_SCORES);
+  private final Map<List<ScoredArea>, StretchScore> scores = recent(MOST_SCORES);
   private final Map<Item, List<String>> others = new IdentityHashMap<>();
 
   private static <K, V> Map<K, V> recent(int most) {
@@ -43,11 +43,11 @@ final class Recall {
   }
 
   /** One area's items as a score sees them. */
-  private record Part(Lots lots, OptionalLong most, Bound bound) {}
+  private record Part(ScoredArea lots, OptionalLong most, Bound bound) {}
 
   /** An item over all stretches, and what that was made of. */
-  private record Over(List<DaySpan> days, List<ItemInStretch> stretches, ItemJudgment item) {
-    boolean isOf(List<Cut> cuts, List<ItemInStretch> others) {
+  private record Over(List<DateRange> days, List<ItemInPeriod> stretches, ItemJudgment item) {
+    boolean isOf(List<Cut> cuts, List<ItemInPeriod> others) {
       boolean same = stretches.size() == others.size();
       for (int i = 0; same && i < others.size(); i++) {
         same = stretches.get(i) == others.get(i) && days.get(i).equals(cuts.get(i).days());
@@ -94,23 +94,23 @@ final class Recall {
    * @param days build days within which no date condition changes
    * @param build all possible build days
    */
-  ItemInStretch item(
-      Asked asked,
+  ItemInPeriod item(
+      PreparedItem asked,
       VehicleRecord vehicle,
-      DaySpan days,
-      DaySpan build,
-      Supplier<ItemInStretch> judge) {
+      DateRange days,
+      DateRange build,
+      Supplier<ItemInPeriod> judge) {
     Key key = key(asked, vehicle, days, build);
     return Optional.ofNullable(items.get(key))
         .orElseGet(
             () -> {
-              ItemInStretch judged = judge.get();
+              ItemInPeriod judged = judge.get();
               items.put(key, judged);
               return judged;
             });
   }
 
-  private Key key(Asked asked, VehicleRecord vehicle, DaySpan days, DaySpan build) {
+  private Key key(PreparedItem asked, VehicleRecord vehicle, DateRange days, DateRange build) {
     List<Object> same = new ArrayList<>();
     same.add(asked);
     same.add(vehicle.traces());
@@ -123,7 +123,7 @@ final class Recall {
       equal.add(days);
       equal.add(build);
     }
-    if (asked.matters().stream().anyMatch(Matter.Unsure.class::isInstance)) {
+    if (asked.matters().stream().anyMatch(ApplicableClaims.Unsure.class::isInstance)) {
       equal.add(vehicle.model());
       equal.add(vehicle.numbers());
       equal.add(vehicle.oneOf());
@@ -152,7 +152,7 @@ final class Recall {
 
   /** Returns an item over all stretches. */
   ItemJudgment over(
-      String item, List<Cut> cuts, List<ItemInStretch> stretches, Supplier<ItemJudgment> judge) {
+      String item, List<Cut> cuts, List<ItemInPeriod> stretches, Supplier<ItemJudgment> judge) {
     return Optional.ofNullable(overs.get(item))
         .filter(it -> it.isOf(cuts, stretches))
         .map(Over::item)
@@ -165,13 +165,13 @@ final class Recall {
   }
 
   /** Returns what hangs together among the items of an area. */
-  List<Block> blocks(Lots lots, Area area, Bound bound) {
+  List<CauseGroup> blocks(ScoredArea lots, Area area, Bound bound) {
     return blocks.computeIfAbsent(
-        new Part(lots, area.most(), bound), key -> Block.of(lots, key.most(), bound));
+        new Part(lots, area.most(), bound), key -> CauseGroup.of(lots, key.most(), bound));
   }
 
   /** Returns the score of a stretch. */
-  StretchScore score(List<Lots> lots, Supplier<StretchScore> score) {
+  StretchScore score(List<ScoredArea> lots, Supplier<StretchScore> score) {
     return Optional.ofNullable(scores.get(lots))
         .orElseGet(
             () -> {

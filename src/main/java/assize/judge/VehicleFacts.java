@@ -1,9 +1,9 @@
 package assize.judge;
 
-import assize.date.DaySet;
-import assize.date.DaySpan;
-import assize.evidence.Kleene;
+import assize.date.DateRange;
+import assize.date.DateRangeSet;
 import assize.evidence.Scope;
+import assize.evidence.Ternary;
 import assize.production.NumberPart;
 import assize.record.VehicleRecord;
 import assize.ruleset.Model;
@@ -23,7 +23,7 @@ public final class VehicleFacts implements Scope.Facts {
 
   private final RuleSet rules;
   private final VehicleRecord vehicle;
-  private final DaySpan days;
+  private final DateRange days;
   private final List<String> possibleModels;
   private final List<String> possiblePlants;
 
@@ -32,7 +32,7 @@ public final class VehicleFacts implements Scope.Facts {
    *
    * @param days build days within which no date condition changes
    */
-  public VehicleFacts(RuleSet rules, VehicleRecord vehicle, DaySpan days) {
+  public VehicleFacts(RuleSet rules, VehicleRecord vehicle, DateRange days) {
     this.rules = rules;
     this.vehicle = vehicle;
     this.days = days;
@@ -50,7 +50,7 @@ public final class VehicleFacts implements Scope.Facts {
   }
 
   @Override
-  public Kleene isModel(Set<String> models) {
+  public Ternary isModel(Set<String> models) {
     return among(possibleModels(), models);
   }
 
@@ -75,7 +75,7 @@ public final class VehicleFacts implements Scope.Facts {
     for (Optional<String> model : models) {
       for (Optional<String> market : markets) {
         for (Optional<String> plant : plants) {
-          cases.add(new Supposed(this, model, market, plant));
+          cases.add(new AssumedFacts(this, model, market, plant));
         }
       }
     }
@@ -89,28 +89,28 @@ public final class VehicleFacts implements Scope.Facts {
   }
 
   @Override
-  public Kleene isBuilt(DaySet asked) {
+  public Ternary isBuilt(DateRangeSet asked) {
     if (!asked.overlaps(days)) {
-      return Kleene.NO;
+      return Ternary.NO;
     }
     return asked.contains(days.first()) && asked.contains(days.last())
-        ? Kleene.YES
-        : Kleene.UNKNOWN;
+        ? Ternary.YES
+        : Ternary.UNKNOWN;
   }
 
   @Override
-  public Kleene hasNumber(String table, String from, String to) {
+  public Ternary hasNumber(String table, String from, String to) {
     Scope.Numbers range = new Scope.Numbers(table, from, to);
     Optional<NumberTable> known = Optional.ofNullable(rules.numbers().get(table));
-    List<Kleene> answers =
+    List<Ternary> answers =
         known.stream()
             .flatMap(
                 it ->
                     vehicle.possibleNumbers(table).stream()
-                        .map(number -> Kleene.of(isWithin(it, number, range))))
+                        .map(number -> Ternary.of(isWithin(it, number, range))))
             .distinct()
             .toList();
-    return answers.size() == 1 ? answers.get(0) : Kleene.UNKNOWN;
+    return answers.size() == 1 ? answers.get(0) : Ternary.UNKNOWN;
   }
 
   private static boolean isWithin(NumberTable table, String number, Scope.Numbers range) {
@@ -124,25 +124,25 @@ public final class VehicleFacts implements Scope.Facts {
   }
 
   @Override
-  public Kleene hasEquipment(String equipment) {
+  public Ternary hasEquipment(String equipment) {
     return Optional.ofNullable(vehicle.equipment().get(equipment))
-        .map(Kleene::of)
-        .orElse(Kleene.UNKNOWN);
+        .map(Ternary::of)
+        .orElse(Ternary.UNKNOWN);
   }
 
   @Override
-  public Kleene isForMarket(Set<String> markets) {
+  public Ternary isForMarket(Set<String> markets) {
     return vehicle
         .market()
-        .map(market -> Kleene.of(markets.contains(market)))
+        .map(market -> Ternary.of(markets.contains(market)))
         .orElseGet(() -> among(List.copyOf(rules.markets().keySet()), markets));
   }
 
   @Override
-  public Kleene isFromPlant(Set<String> plants) {
+  public Ternary isFromPlant(Set<String> plants) {
     return vehicle
         .plant()
-        .map(plant -> Kleene.of(plants.contains(plant)))
+        .map(plant -> Ternary.of(plants.contains(plant)))
         .orElseGet(() -> among(possiblePlants, plants));
   }
 
@@ -160,13 +160,13 @@ public final class VehicleFacts implements Scope.Facts {
     return named.isEmpty() ? List.copyOf(rules.plants().keySet()) : named;
   }
 
-  private static Kleene among(List<String> possible, Set<String> asked) {
+  private static Ternary among(List<String> possible, Set<String> asked) {
     if (possible.isEmpty()) {
-      return Kleene.UNKNOWN;
+      return Ternary.UNKNOWN;
     }
     if (asked.containsAll(possible)) {
-      return Kleene.YES;
+      return Ternary.YES;
     }
-    return possible.stream().noneMatch(asked::contains) ? Kleene.NO : Kleene.UNKNOWN;
+    return possible.stream().noneMatch(asked::contains) ? Ternary.NO : Ternary.UNKNOWN;
   }
 }

@@ -20,7 +20,7 @@ public record ItemJudgment(
     DisputeState dispute,
     ScoreRange earned,
     long possible,
-    List<ItemInStretch> stretches) {
+    List<ItemInPeriod> stretches) {
   public ItemJudgment {
     stretches = List.copyOf(stretches);
   }

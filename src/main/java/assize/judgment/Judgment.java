@@ -16,14 +16,14 @@ import java.util.List;
 public record Judgment(
     RuleSet rules,
     VehicleRecord vehicle,
-    Build build,
-    List<Stretch> stretches,
+    BuildDate build,
+    List<BuildPeriod> stretches,
     List<AreaJudgment> areas,
     List<ItemJudgment> items,
     ScoreRange score,
     ScoreRange strict,
     AwardResult award,
-    List<Remark> remarks) {
+    List<Notice> remarks) {
   public Judgment {
     stretches = List.copyOf(stretches);
     areas = List.copyOf(areas);

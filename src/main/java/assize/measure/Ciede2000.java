@@ -13,7 +13,7 @@ public final class Ciede2000 {
   private Ciede2000() {}
 
   /** Returns the difference from the first color to the second. */
-  public static ColorDifference of(Lab first, Lab second) {
+  public static ColorDifference of(CieLab first, CieLab second) {
     double meanChroma = (chroma(first.a(), first.b()) + chroma(second.a(), second.b())) / 2;
     double stretch = 1 + 0.5 * (1 - nearGray(meanChroma));
     double a1 = first.a() * stretch;

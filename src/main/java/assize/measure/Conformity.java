@@ -48,7 +48,7 @@ public record Conformity(double probability, boolean exact) {
     if (u == 0) {
       return least <= y && y <= most ? 1 : 0;
     }
-    double share = Normal.between((least - y) / u, (most - y) / u);
+    double share = NormalDistribution.between((least - y) / u, (most - y) / u);
     return Math.max(0, Math.min(1, share));
   }
 
@@ -57,7 +57,7 @@ public record Conformity(double probability, boolean exact) {
    *
    * @throws IllegalArgumentException if the two measure different things
    */
-  public static Conformity judge(Measured measured, Limits limits) {
+  public static Conformity judge(MeasuredSize measured, ToleranceLimits limits) {
     if (measured.dimension() != limits.dimension()) {
       throw new IllegalArgumentException(
           measured.dimension() + " measured, " + limits.dimension() + " wanted");

@@ -97,7 +97,7 @@ public record Gauge(Kind kind, String number, BigFraction inches) {
   }
 
   private static Map<String, BigFraction> table(String name, Function<String, BigFraction> inches) {
-    return Table.rows(name).stream()
+    return ResourceTable.rows(name).stream()
         .collect(Collectors.toUnmodifiableMap(row -> row.get(0), row -> inches.apply(row.get(1))));
   }
 

@@ -47,11 +47,11 @@ final class SizeReader {
     this.cursor = new Cursor(text);
   }
 
-  Parsed<Limits> limits() {
+  Parsed<ToleranceLimits> limits() {
     return expectation().then(cursor::finish);
   }
 
-  private Parsed<Limits> expectation() {
+  private Parsed<ToleranceLimits> expectation() {
     if (cursor.take("at least") || cursor.take("≥") || cursor.take(">=")) {
       return amount()
           .then(Amount::quantity)
@@ -65,7 +65,7 @@ final class SizeReader {
     return amount().then(this::limitsFrom);
   }
 
-  private Parsed<Limits> limitsFrom(Amount first) {
+  private Parsed<ToleranceLimits> limitsFrom(Amount first) {
     if (cursor.takePlusMinus()) {
       return tolerance(first).then(by -> around(first.or(by.unit()), by, by));
     }
@@ -86,7 +86,7 @@ final class SizeReader {
         .map(q -> limits(Optional.of(q.inBase()), Optional.of(q.inBase()), q.unit()));
   }
 
-  private Parsed<Limits> minus(Amount first, Amount above) {
+  private Parsed<ToleranceLimits> minus(Amount first, Amount above) {
     cursor.take("/");
     if (cursor.take(MINUS).isEmpty()) {
       return Parsed.bad("say the other side too: 3/32 in +1/64 in -0 in", cursor.at(), 0);
@@ -95,7 +95,7 @@ final class SizeReader {
         .then(below -> around(first.or(above.unit()).or(below.unit()), below, above));
   }
 
-  private Parsed<Limits> range(Amount first, Amount second) {
+  private Parsed<ToleranceLimits> range(Amount first, Amount second) {
     Amount bare = first.unit().isEmpty() ? first : second;
     if (gauged && bare.unit().isEmpty()) {
       return Parsed.bad(AFTER_GAUGE, bare.start(), bare.end() - bare.start());
@@ -112,7 +112,8 @@ final class SizeReader {
                     .then(most -> ordered(least, most, first, second)));
   }
 
-  private Parsed<Limits> ordered(Quantity least, Quantity most, Amount first, Amount second) {
+  private Parsed<ToleranceLimits> ordered(
+      Quantity least, Quantity most, Amount first, Amount second) {
     if (least.inBase().compareTo(most.inBase()) > 0) {
       String right = most.text() + " to " + least.text();
       int length = second.end() - first.start();
@@ -121,7 +122,7 @@ final class SizeReader {
     return Parsed.ok(limits(Optional.of(least.inBase()), Optional.of(most.inBase()), least.unit()));
   }
 
-  private Parsed<Limits> around(Amount first, Amount below, Amount above) {
+  private Parsed<ToleranceLimits> around(Amount first, Amount below, Amount above) {
     return first
         .quantity()
         .then(
@@ -161,23 +162,24 @@ final class SizeReader {
     return Parsed.bad(reason, where.start(), where.end() - where.start());
   }
 
-  private Limits limits(Optional<BigFraction> lower, Optional<BigFraction> upper, Unit unit) {
-    return new Limits(lower, upper, unit.dimension(), unit, cursor.uniform());
+  private ToleranceLimits limits(
+      Optional<BigFraction> lower, Optional<BigFraction> upper, Unit unit) {
+    return new ToleranceLimits(lower, upper, unit.dimension(), unit, cursor.uniform());
   }
 
-  Parsed<Measured> measured() {
+  Parsed<MeasuredSize> measured() {
     return amount().then(this::measuredAmount).then(cursor::finish);
   }
 
   /** Of {@code 2.38 ± 0.02 mm} both numbers are in the unit that comes last. */
-  private Parsed<Measured> measuredAmount(Amount value) {
+  private Parsed<MeasuredSize> measuredAmount(Amount value) {
     if (value.unit().isPresent() || !cursor.takePlusMinus()) {
       return value.quantity().then(this::measuredFrom);
     }
     return tolerance(value).then(by -> value.or(by.unit()).quantity().then(q -> uncertain(q, by)));
   }
 
-  private Parsed<Measured> measuredFrom(Quantity value) {
+  private Parsed<MeasuredSize> measuredFrom(Quantity value) {
     Unit unit = value.unit();
     if (cursor.takePlusMinus()) {
       return tolerance(new Amount(value.value(), Optional.of(unit), 0, 0))
@@ -189,7 +191,7 @@ final class SizeReader {
       return comma
           ? amount()
               .then(step -> size(step, unit))
-              .map(step -> measured(value, Measured.ofResolution(step)))
+              .map(step -> measured(value, MeasuredSize.ofResolution(step)))
           : Parsed.bad(
               "write one size; how finely it was read comes after a comma: 2.4 mm, to 0.1 mm",
               place,
@@ -201,7 +203,7 @@ final class SizeReader {
     return Parsed.ok(measured(value, 0));
   }
 
-  private Parsed<Measured> uncertain(Quantity value, Amount by) {
+  private Parsed<MeasuredSize> uncertain(Quantity value, Amount by) {
     return size(by, value.unit())
         .then(half -> coverage().map(k -> measured(value, half.doubleValue() / k)));
   }
@@ -220,8 +222,8 @@ final class SizeReader {
         .orElse(Parsed.ok(2.0));
   }
 
-  private Measured measured(Quantity value, double u) {
-    return new Measured(
+  private MeasuredSize measured(Quantity value, double u) {
+    return new MeasuredSize(
         value.inBase(), u, value.unit().dimension(), value.unit(), cursor.uniform());
   }
 

@@ -13,7 +13,7 @@ public record Swatch(String hex, boolean clipped) {
   private static final double ROUNDING = 0.001;
 
   /** Returns the swatch of a color given for D65 and the 2° observer. */
-  public static Swatch of(Lab lab) {
+  public static Swatch of(CieLab lab) {
     double y = (lab.l() + 16) / 116;
     double x = 0.95047 * linear(y + lab.a() / 500);
     double z = 1.08883 * linear(y - lab.b() / 200);

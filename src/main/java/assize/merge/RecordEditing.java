@@ -1,15 +1,15 @@
 package assize.merge;
 
 import assize.aspect.Aspect;
-import assize.edit.Edited;
-import assize.edit.Editing;
+import assize.edit.EditResult;
 import assize.edit.Style;
+import assize.edit.VerifiedEdit;
 import assize.record.RecordReader;
 import assize.record.VehicleRecord;
 import assize.ruleset.RuleSet;
 import assize.text.SourceFile;
-import assize.yaml.Content;
-import assize.yaml.Flow;
+import assize.yaml.FlowYamlWriter;
+import assize.yaml.YamlValue;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -33,7 +33,7 @@ public final class RecordEditing {
           // Observations and pieces of evidence stand two names deep; what is below them is small.
           3);
 
-  static final Flow FLOW = STYLE.flow();
+  static final FlowYamlWriter FLOW = STYLE.flow();
 
   private RecordEditing() {}
 
@@ -44,45 +44,45 @@ public final class RecordEditing {
    *     behind it
    * @return empty if the changed text does not say exactly that, or is no record by these rules
    */
-  public static Optional<Edited> edit(SourceFile file, RuleSet rules, Content.Group wanted) {
-    return Editing.edit(file, wanted, STYLE, (text, meant) -> says(text, meant, rules));
+  public static Optional<EditResult> edit(SourceFile file, RuleSet rules, YamlValue.Group wanted) {
+    return VerifiedEdit.edit(file, wanted, STYLE, (text, meant) -> says(text, meant, rules));
   }
 
   /** Returns how something is written on one line behind its name. */
-  public static String written(String name, Content content) {
+  public static String written(String name, YamlValue content) {
     return FLOW.of(name, content, false);
   }
 
   /** Reads a text, and what it is meant to say written in the simplest way, and compares both. */
-  private static boolean says(SourceFile text, Content.Group meant, RuleSet rules) {
-    SourceFile simple = new SourceFile(text.path(), Flow.JSON.of("", said(meant), false));
+  private static boolean says(SourceFile text, YamlValue.Group meant, RuleSet rules) {
+    SourceFile simple = new SourceFile(text.path(), FlowYamlWriter.JSON.of("", said(meant), false));
     Optional<VehicleRecord> read = RecordReader.parse(text, rules).value();
     Optional<VehicleRecord> expected = RecordReader.parse(simple, rules).value();
     return read.isPresent() && expected.equals(read);
   }
 
   /** Returns the same without aspects that are left blank, which say nothing. */
-  private static Content.Group said(Content.Group whole) {
+  private static YamlValue.Group said(YamlValue.Group whole) {
     return whole
         .get(OBSERVATIONS)
-        .flatMap(Content::asGroup)
+        .flatMap(YamlValue::asGroup)
         .map(
             all ->
                 all.fields().stream()
-                    .map(it -> new Content.Field(it.name(), saidOfItem(it.value())))
+                    .map(it -> new YamlValue.Field(it.name(), saidOfItem(it.value())))
                     .toList())
-        .map(it -> new Content.Field(OBSERVATIONS, new Content.Group(it)))
+        .map(it -> new YamlValue.Field(OBSERVATIONS, new YamlValue.Group(it)))
         .map(it -> whole.with(List.of(it)))
         .orElse(whole);
   }
 
-  private static Content saidOfItem(Content item) {
+  private static YamlValue saidOfItem(YamlValue item) {
     return item.asGroup()
-        .<Content>map(
+        .<YamlValue>map(
             group ->
-                new Content.Group(
+                new YamlValue.Group(
                     group.fields().stream()
-                        .filter(it -> !WrittenRecord.isBlank(it.name(), it.value()))
+                        .filter(it -> !LocatedRecord.isBlank(it.name(), it.value()))
                         .toList()))
         .orElse(item);
   }

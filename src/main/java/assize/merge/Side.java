@@ -1,7 +1,7 @@
 package assize.merge;
 
 import assize.text.Span;
-import assize.yaml.Content;
+import assize.yaml.YamlValue;
 
 /**
  * What one record says of one thing.
@@ -9,4 +9,4 @@ import assize.yaml.Content;
  * @param from how messages name its file
  * @param at where it is written
  */
-public record Side(String from, Span at, Content value) {}
+public record Side(String from, Span at, YamlValue value) {}

@@ -1,6 +1,6 @@
 package assize.production;
 
-import assize.date.DaySpan;
+import assize.date.DateRange;
 import assize.evidence.Scope;
 import assize.ruleset.NumberTable;
 import assize.ruleset.NumberTable.Entry;
@@ -24,7 +24,7 @@ import java.util.stream.Stream;
  * @param ranges those that scopes ask for and that hold them
  */
 public record NumberPart(
-    Series series, int place, long first, DaySpan days, List<Scope.Numbers> ranges) {
+    Series series, int place, long first, DateRange days, List<Scope.Numbers> ranges) {
   public NumberPart {
     ranges = List.copyOf(ranges);
   }
@@ -69,7 +69,7 @@ public record NumberPart(
   }
 
   /** Returns the days between the entries around some numbers of a series. */
-  private static DaySpan givenOut(Series series, long from, long to) {
+  private static DateRange givenOut(Series series, long from, long to) {
     List<Entry> entries = Stream.concat(series.first().stream(), series.last().stream()).toList();
     LocalDate first =
         entries.stream()
@@ -84,7 +84,7 @@ public record NumberPart(
             .findFirst()
             .or(() -> series.last().map(entry -> entry.built().last()))
             .orElse(LocalDate.MAX);
-    return new DaySpan(first, last.isBefore(first) ? first : last);
+    return new DateRange(first, last.isBefore(first) ? first : last);
   }
 
   /** Says whether vehicles of a model bear numbers of the series. */

@@ -1,8 +1,8 @@
 package assize.production;
 
-import assize.date.DaySpan;
-import assize.evidence.Kleene;
+import assize.date.DateRange;
 import assize.evidence.Scope;
+import assize.evidence.Ternary;
 import assize.ruleset.Item;
 import assize.ruleset.Model;
 import assize.ruleset.NumberTable;
@@ -41,7 +41,7 @@ public final class Production {
   private static final int MOST_DATED_OF_ALL = 2_000_000;
 
   private final RuleSet rules;
-  private final List<DaySpan> asked;
+  private final List<DateRange> asked;
   private final ScopeAttributes attributes;
   private final Map<String, List<NumberPart>> parts = new LinkedHashMap<>();
   private final int items;
@@ -75,11 +75,11 @@ public final class Production {
   /** Returns the kinds by days that may be within all of some scopes. */
   public static Stream<VehicleKind> within(RuleSet rules, List<Scope> scopes) {
     return of(rules, scopes).byDays().stream()
-        .filter(kind -> scopes.stream().allMatch(scope -> scope.holds(kind) != Kleene.NO));
+        .filter(kind -> scopes.stream().allMatch(scope -> scope.holds(kind) != Ternary.NO));
   }
 
   /** Parts all days wherever one of some spans begins or ends, in their order. */
-  public static List<DaySpan> days(Stream<DaySpan> spans) {
+  public static List<DateRange> days(Stream<DateRange> spans) {
     TreeSet<LocalDate> starts = new TreeSet<>(Set.of(LocalDate.MIN));
     spans.forEach(
         span -> {
@@ -88,10 +88,10 @@ public final class Production {
             starts.add(span.last().plusDays(1));
           }
         });
-    List<DaySpan> days = new ArrayList<>();
+    List<DateRange> days = new ArrayList<>();
     for (LocalDate from : starts) {
       LocalDate next = starts.higher(from);
-      days.add(new DaySpan(from, next == null ? LocalDate.MAX : next.minusDays(1)));
+      days.add(new DateRange(from, next == null ? LocalDate.MAX : next.minusDays(1)));
     }
     return days;
   }
@@ -116,9 +116,9 @@ public final class Production {
   public Optional<List<VehicleKind>> kinds() {
     List<VehicleKind> models =
         rules.models().isEmpty()
-            ? List.of(new VehicleKind(Optional.empty(), DaySpan.ALL))
+            ? List.of(new VehicleKind(Optional.empty(), DateRange.ALL))
             : rules.models().keySet().stream()
-                .map(model -> new VehicleKind(Optional.of(model), DaySpan.ALL))
+                .map(model -> new VehicleKind(Optional.of(model), DateRange.ALL))
                 .toList();
     return detailed(models, Math.min(MOST, MOST_OF_ALL / Math.max(1, items)))
         .map(kinds -> kinds.stream().sorted(inOrder()).toList());
@@ -132,7 +132,7 @@ public final class Production {
   public List<VehicleKind> byDays() {
     List<VehicleKind> plain = new ArrayList<>();
     for (Model model : rules.models().values()) {
-      for (DaySpan days : days(asked.stream())) {
+      for (DateRange days : days(asked.stream())) {
         days.intersect(model.built())
             .ifPresent(it -> plain.add(new VehicleKind(Optional.of(model.id()), it)));
       }

@@ -1,8 +1,8 @@
 package assize.production;
 
-import assize.date.DaySet;
-import assize.evidence.Kleene;
+import assize.date.DateRangeSet;
 import assize.evidence.Scope;
+import assize.evidence.Ternary;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -49,23 +49,23 @@ public record ScopeAttributes(
     private final Set<VehicleAttribute> attributes = new LinkedHashSet<>();
     private final Map<String, Set<Scope.Numbers>> ranges = new LinkedHashMap<>();
 
-    private Kleene unknown(VehicleAttribute attribute) {
+    private Ternary unknown(VehicleAttribute attribute) {
       attributes.add(attribute);
-      return Kleene.UNKNOWN;
+      return Ternary.UNKNOWN;
     }
 
     @Override
-    public Kleene isModel(Set<String> models) {
+    public Ternary isModel(Set<String> models) {
       return unknown(new VehicleAttribute.OfModel());
     }
 
     @Override
-    public Kleene isBuilt(DaySet days) {
-      return Kleene.UNKNOWN;
+    public Ternary isBuilt(DateRangeSet days) {
+      return Ternary.UNKNOWN;
     }
 
     @Override
-    public Kleene hasNumber(String table, String from, String to) {
+    public Ternary hasNumber(String table, String from, String to) {
       ranges
           .computeIfAbsent(table, it -> new LinkedHashSet<>())
           .add(new Scope.Numbers(table, from, to));
@@ -73,17 +73,17 @@ public record ScopeAttributes(
     }
 
     @Override
-    public Kleene hasEquipment(String equipment) {
+    public Ternary hasEquipment(String equipment) {
       return unknown(new VehicleAttribute.OfEquipment(equipment));
     }
 
     @Override
-    public Kleene isForMarket(Set<String> markets) {
+    public Ternary isForMarket(Set<String> markets) {
       return unknown(new VehicleAttribute.OfMarket());
     }
 
     @Override
-    public Kleene isFromPlant(Set<String> plants) {
+    public Ternary isFromPlant(Set<String> plants) {
       return unknown(new VehicleAttribute.OfPlant());
     }
   }

@@ -1,9 +1,9 @@
 package assize.production;
 
-import assize.date.DaySet;
-import assize.date.DaySpan;
-import assize.evidence.Kleene;
+import assize.date.DateRange;
+import assize.date.DateRangeSet;
 import assize.evidence.Scope;
+import assize.evidence.Ternary;
 import java.time.LocalDate;
 import java.util.Collection;
 import java.util.Collections;
@@ -25,7 +25,7 @@ import java.util.Set;
  */
 public record VehicleKind(
     Optional<String> model,
-    DaySpan days,
+    DateRange days,
     Optional<String> market,
     Optional<String> plant,
     Map<String, Boolean> equipment,
@@ -36,7 +36,7 @@ public record VehicleKind(
     numbers = Collections.unmodifiableMap(new LinkedHashMap<>(numbers));
   }
 
-  VehicleKind(Optional<String> model, DaySpan days) {
+  VehicleKind(Optional<String> model, DateRange days) {
     this(model, days, Optional.empty(), Optional.empty(), Map.of(), Map.of());
   }
 
@@ -110,73 +110,73 @@ public record VehicleKind(
    * is of no market, plant or series where the rule set has none for it.
    */
   public Scope.Facts builtOn(LocalDate day) {
-    return new Known(this, DaySpan.day(day));
+    return new Known(this, DateRange.day(day));
   }
 
   @Override
-  public Kleene isModel(Set<String> models) {
-    return Kleene.of(model.map(models::contains).orElse(false));
+  public Ternary isModel(Set<String> models) {
+    return Ternary.of(model.map(models::contains).orElse(false));
   }
 
   @Override
-  public Kleene isBuilt(DaySet asked) {
-    return Kleene.of(asked.overlaps(days));
+  public Ternary isBuilt(DateRangeSet asked) {
+    return Ternary.of(asked.overlaps(days));
   }
 
   @Override
-  public Kleene hasNumber(String table, String from, String to) {
+  public Ternary hasNumber(String table, String from, String to) {
     return number(table)
-        .map(it -> Kleene.of(it.ranges().contains(new Scope.Numbers(table, from, to))))
-        .orElse(Kleene.UNKNOWN);
+        .map(it -> Ternary.of(it.ranges().contains(new Scope.Numbers(table, from, to))))
+        .orElse(Ternary.UNKNOWN);
   }
 
   @Override
-  public Kleene hasEquipment(String asked) {
-    return Optional.ofNullable(equipment.get(asked)).map(Kleene::of).orElse(Kleene.UNKNOWN);
+  public Ternary hasEquipment(String asked) {
+    return Optional.ofNullable(equipment.get(asked)).map(Ternary::of).orElse(Ternary.UNKNOWN);
   }
 
   @Override
-  public Kleene isForMarket(Set<String> markets) {
-    return market.map(it -> Kleene.of(markets.contains(it))).orElse(Kleene.UNKNOWN);
+  public Ternary isForMarket(Set<String> markets) {
+    return market.map(it -> Ternary.of(markets.contains(it))).orElse(Ternary.UNKNOWN);
   }
 
   @Override
-  public Kleene isFromPlant(Set<String> plants) {
-    return plant.map(it -> Kleene.of(plants.contains(it))).orElse(Kleene.UNKNOWN);
+  public Ternary isFromPlant(Set<String> plants) {
+    return plant.map(it -> Ternary.of(plants.contains(it))).orElse(Ternary.UNKNOWN);
   }
 
-  private record Known(VehicleKind kind, DaySpan day) implements Scope.Facts {
-    private static Kleene known(Kleene answer) {
-      return Kleene.of(answer == Kleene.YES);
+  private record Known(VehicleKind kind, DateRange day) implements Scope.Facts {
+    private static Ternary known(Ternary answer) {
+      return Ternary.of(answer == Ternary.YES);
     }
 
     @Override
-    public Kleene isModel(Set<String> models) {
+    public Ternary isModel(Set<String> models) {
       return kind.isModel(models);
     }
 
     @Override
-    public Kleene isBuilt(DaySet days) {
-      return Kleene.of(days.overlaps(day));
+    public Ternary isBuilt(DateRangeSet days) {
+      return Ternary.of(days.overlaps(day));
     }
 
     @Override
-    public Kleene hasNumber(String table, String from, String to) {
+    public Ternary hasNumber(String table, String from, String to) {
       return known(kind.hasNumber(table, from, to));
     }
 
     @Override
-    public Kleene hasEquipment(String equipment) {
+    public Ternary hasEquipment(String equipment) {
       return known(kind.hasEquipment(equipment));
     }
 
     @Override
-    public Kleene isForMarket(Set<String> markets) {
+    public Ternary isForMarket(Set<String> markets) {
       return known(kind.isForMarket(markets));
     }
 
     @Override
-    public Kleene isFromPlant(Set<String> plants) {
+    public Ternary isFromPlant(Set<String> plants) {
       return known(kind.isFromPlant(plants));
     }
   }

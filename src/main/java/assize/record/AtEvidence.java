@@ -1,13 +1,13 @@
 package assize.record;
 
 import assize.schema.Reading;
-import assize.schema.Values;
+import assize.schema.ScalarReader;
 import assize.yaml.Node;
 
 /** What reading a piece of evidence needs: its name too. */
 record AtEvidence(RecordReading record, Node.Entry entry) implements Reading {
   @Override
-  public Values values() {
+  public ScalarReader values() {
     return record.values();
   }
 }

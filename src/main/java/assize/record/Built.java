@@ -1,28 +1,28 @@
 package assize.record;
 
 import assize.date.Edtf;
-import assize.diagnostic.Code;
+import assize.diagnostic.DiagnosticCode;
 import assize.schema.Facts;
 import assize.schema.Field;
-import assize.schema.Form;
-import assize.schema.Key;
+import assize.schema.PropertySchema;
 import assize.schema.Reading;
+import assize.schema.ScalarFormat;
 import assize.schema.Table;
 import assize.schema.Type;
-import assize.schema.Value;
+import assize.schema.ValueSchema;
 import assize.yaml.Node;
 import java.util.List;
 import java.util.Optional;
 
 /** When a vehicle was built, and what says so. */
 public final class Built extends Facts {
-  private static final Value WHEN = Form.date("1934-05");
+  private static final ValueSchema WHEN = ScalarFormat.date("1934-05");
 
   public static final Field<Reading, Optional<Edtf>> DATE =
       Field.need(
           Optional.empty(),
           (fields, in) -> date(fields.get("date"), in).map(Optional::of),
-          Key.need("date", WHEN, "When it was built."));
+          PropertySchema.need("date", WHEN, "When it was built."));
   public static final Field<Reading, Optional<String>> BASIS =
       Field.may("basis", Type.text(), "What says so: a build plate, a build sheet.");
 
@@ -32,7 +32,7 @@ public final class Built extends Facts {
   /** A date alone, or with what says so. */
   static final Type<Reading, Built> TYPE =
       Type.<Reading, Built>of(
-              Value.either(WHEN, new Value.Group(TABLE.block())),
+              ValueSchema.either(WHEN, new ValueSchema.Group(TABLE.block())),
               (entry, in) ->
                   entry.isPresent() && entry.get().value() instanceof Node.Mapping mapping
                       ? TABLE.read(
@@ -47,7 +47,7 @@ public final class Built extends Facts {
   }
 
   private static Optional<Edtf> date(Optional<Node.Entry> entry, Reading in) {
-    return in.values().parsed(entry, Code.BAD_DATE, "a date", Edtf::parse);
+    return in.values().parsed(entry, DiagnosticCode.BAD_DATE, "a date", Edtf::parse);
   }
 
   /** Returns a date of which nobody says where it comes from. */

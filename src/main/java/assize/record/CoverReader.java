@@ -1,13 +1,13 @@
 package assize.record;
 
-import assize.diagnostic.Code;
-import assize.schema.Block;
-import assize.schema.Fields;
-import assize.schema.Form;
-import assize.schema.Key;
-import assize.schema.Values;
+import assize.diagnostic.DiagnosticCode;
+import assize.schema.MappingReader;
+import assize.schema.ObjectSchema;
+import assize.schema.PropertySchema;
+import assize.schema.ScalarFormat;
+import assize.schema.ScalarReader;
+import assize.yaml.MessageParts;
 import assize.yaml.Node;
-import assize.yaml.Words;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
@@ -18,28 +18,32 @@ final class CoverReader {
   /** How many parts of one photo can be covered. */
   static final int MOST = 50;
 
-  static final Block COVER =
-      Block.of(
+  static final ObjectSchema COVER =
+      ObjectSchema.of(
           "a part of a photo",
-          Key.need("left", Form.percent(), "Where it begins, from the left edge, in percent."),
-          Key.need("top", Form.percent(), "Where it begins, from the upper edge, in percent."),
-          Key.need("width", Form.percent(), "How wide it is, in percent of the photo."),
-          Key.need("height", Form.percent(), "How high it is, in percent of the photo."));
+          PropertySchema.need(
+              "left", ScalarFormat.percent(), "Where it begins, from the left edge, in percent."),
+          PropertySchema.need(
+              "top", ScalarFormat.percent(), "Where it begins, from the upper edge, in percent."),
+          PropertySchema.need(
+              "width", ScalarFormat.percent(), "How wide it is, in percent of the photo."),
+          PropertySchema.need(
+              "height", ScalarFormat.percent(), "How high it is, in percent of the photo."));
 
   private static final Pattern PERCENT = Pattern.compile("[0-9]{1,3}(?:\\.[0-9]{1,2})?\\s*%?");
 
-  private final Values values;
+  private final ScalarReader values;
 
-  CoverReader(Values values) {
+  CoverReader(ScalarReader values) {
     this.values = values;
   }
 
   /** Reads the parts of one piece of evidence; only a photo can have some. */
-  List<Cover> read(Optional<Node.Entry> entry, Optional<Evidence.Kind> kind) {
+  List<BlackoutArea> read(Optional<Node.Entry> entry, Optional<EvidenceItem.Kind> kind) {
     if (entry.isEmpty()) {
       return List.of();
     }
-    if (kind.isPresent() && kind.get() != Evidence.Kind.PHOTO) {
+    if (kind.isPresent() && kind.get() != EvidenceItem.Kind.PHOTO) {
       bad(entry.get(), "only a photo can be covered, not a " + kind.get().word());
       return List.of();
     }
@@ -54,13 +58,13 @@ final class CoverReader {
     return each.stream().flatMap(one -> cover(one).stream()).toList();
   }
 
-  private Optional<Cover> cover(Node.Entry entry) {
+  private Optional<BlackoutArea> cover(Node.Entry entry) {
     Optional<Node.Mapping> mapping =
         values.mapping(entry, "a part of the photo, as {left: 12 %, top: 40 %, ...}");
     if (mapping.isEmpty()) {
       return Optional.empty();
     }
-    Fields fields = values.fields(mapping.get(), COVER, mapping.get().at().part(0, 1));
+    MappingReader fields = values.fields(mapping.get(), COVER, mapping.get().at().part(0, 1));
     Optional<Integer> left = percent(fields.get("left"), 0);
     Optional<Integer> top = percent(fields.get("top"), 0);
     Optional<Integer> width = percent(fields.get("width"), 1);
@@ -73,20 +77,20 @@ final class CoverReader {
     boolean high = reaches(fields, "height", "lower", top.get(), height.get());
     return wide || high
         ? Optional.empty()
-        : Optional.of(new Cover(left.get(), top.get(), width.get(), height.get()));
+        : Optional.of(new BlackoutArea(left.get(), top.get(), width.get(), height.get()));
   }
 
-  private boolean reaches(Fields fields, String name, String edge, int from, int length) {
-    boolean reaches = from + length > Cover.WHOLE;
+  private boolean reaches(MappingReader fields, String name, String edge, int from, int length) {
+    boolean reaches = from + length > BlackoutArea.WHOLE;
     if (reaches) {
       bad(
           fields.get(name).orElseThrow(),
           "this reaches "
-              + shown(from + length - Cover.WHOLE)
+              + shown(from + length - BlackoutArea.WHOLE)
               + " % past the "
               + edge
               + " edge of the photo",
-          "write at most " + shown(Cover.WHOLE - from) + " %");
+          "write at most " + shown(BlackoutArea.WHOLE - from) + " %");
     }
     return reaches;
   }
@@ -100,7 +104,7 @@ final class CoverReader {
     String written = text.get().text().strip();
     Optional<Integer> share =
         PERCENT.matcher(written).matches()
-            ? Optional.of(hundredths(written)).filter(it -> it >= least && it <= Cover.WHOLE)
+            ? Optional.of(hundredths(written)).filter(it -> it >= least && it <= BlackoutArea.WHOLE)
             : Optional.empty();
     if (share.isEmpty()) {
       bad(
@@ -108,7 +112,7 @@ final class CoverReader {
           "a share of the photo is from "
               + (least == 0 ? "0" : "0.01")
               + " to 100 %, to two decimals, not "
-              + Words.quoted(written));
+              + MessageParts.quoted(written));
     }
     return share;
   }
@@ -122,10 +126,10 @@ final class CoverReader {
   }
 
   private void bad(Node.Entry entry, String message) {
-    values.problems().add(Code.BAD_BLACKOUT_AREA, entry.at(), message);
+    values.problems().add(DiagnosticCode.BAD_BLACKOUT_AREA, entry.at(), message);
   }
 
   private void bad(Node.Entry entry, String message, String hint) {
-    values.problems().add(Code.BAD_BLACKOUT_AREA, entry.at(), message, hint);
+    values.problems().add(DiagnosticCode.BAD_BLACKOUT_AREA, entry.at(), message, hint);
   }
 }

@@ -4,20 +4,20 @@ import assize.aspect.Aspect;
 import assize.aspect.Expectation;
 import assize.aspect.Finding;
 import assize.date.Edtf;
-import assize.diagnostic.Code;
-import assize.ruleset.AspectShapes;
+import assize.diagnostic.DiagnosticCode;
+import assize.ruleset.AspectSchemas;
 import assize.schema.Facts;
 import assize.schema.Field;
 import assize.schema.Field.Merging;
-import assize.schema.Fields;
-import assize.schema.Form;
-import assize.schema.Key;
+import assize.schema.MappingReader;
+import assize.schema.PropertyConstraint;
+import assize.schema.PropertySchema;
 import assize.schema.Reading;
 import assize.schema.Rewording;
-import assize.schema.Rule;
+import assize.schema.ScalarFormat;
 import assize.schema.Table;
 import assize.schema.Type;
-import assize.schema.Value;
+import assize.schema.ValueSchema;
 import assize.text.SourceFile;
 import assize.yaml.Node;
 import java.util.ArrayList;
@@ -43,8 +43,10 @@ public final class Observation extends Facts {
       Field.<AtItem, List<String>>of(
               List.of(),
               (fields, in) -> in.record().cited(fields.get("evidence")),
-              Key.may(
-                  "evidence", Value.oneOrMore(Form.name()), "What shows it: names of evidence."))
+              PropertySchema.may(
+                  "evidence",
+                  ValueSchema.oneOrMore(ScalarFormat.name()),
+                  "What shows it: names of evidence."))
           .reworded((names, rewording) -> names.stream().map(rewording::name).toList());
   public static final Field<Reading, Optional<String>> NOTE =
       Field.<Reading, String>may("note", Type.text(), "What else should be known.")
@@ -66,11 +68,11 @@ public final class Observation extends Facts {
   public static final Field<AtItem, Map<Aspect, List<Expectation>>> HOLDS =
       Field.of(
               Map.<Aspect, List<Expectation>>of(),
-              (Fields fields, AtItem in) ->
+              (MappingReader fields, AtItem in) ->
                   fields.get("holds").map(it -> in.record().held(in.item(), it)).orElse(Map.of()),
-              Key.may(
+              PropertySchema.may(
                   "holds",
-                  AspectShapes.ASPECTS,
+                  AspectSchemas.ASPECTS,
                   "What the owner holds to be right, where sources differ; it weighs nothing."))
           .alike((one, other) -> keys(one).equals(keys(other)))
           .reworded(Observation::reworded)
@@ -80,7 +82,8 @@ public final class Observation extends Facts {
       Field.of(
               Optional.<String>empty(),
               Observation::because,
-              Key.may("because", Form.text(), "Why the owner holds it to be right."))
+              PropertySchema.may(
+                  "because", ScalarFormat.text(), "Why the owner holds it to be right."))
           .alike((one, other) -> one.map(Type::spaced).equals(other.map(Type::spaced)))
           .reworded((because, rewording) -> because.map(rewording::text))
           .merging(Merging.ALONG);
@@ -116,7 +119,7 @@ public final class Observation extends Facts {
           "What stays out of the copy for others; yes for all of it.");
 
   public static final Table<AtItem, Observation> TABLE =
-      Table.of("an item", Observation::new, fields(), Rule.needs("because", "holds"));
+      Table.of("an item", Observation::new, fields(), PropertyConstraint.needs("because", "holds"));
 
   private final Map<Aspect, Finding> findings;
 
@@ -139,15 +142,15 @@ public final class Observation extends Facts {
   private static Field<AtItem, Optional<Finding>> aspect(Aspect aspect) {
     return Field.of(
             Optional.<Finding>empty(),
-            (Fields fields, AtItem in) ->
+            (MappingReader fields, AtItem in) ->
                 fields
                     .get(aspect.word())
                     .filter(it -> in.record().isAsked(in.item(), aspect, it))
                     .filter(it -> !isLeftBlank(it))
                     .flatMap(it -> aspect.kind().seen(it, in.record().aspects(in.item()))),
-            Key.may(
+            PropertySchema.may(
                 aspect.word(),
-                Value.either(aspect.kind().seen(), new Value.Blank()),
+                ValueSchema.either(aspect.kind().seen(), new ValueSchema.Blank()),
                 aspect.aboutSeen()))
         .alike(
             (one, other) -> one.isPresent() && other.isPresent() && one.get().sameAs(other.get()))
@@ -165,7 +168,7 @@ public final class Observation extends Facts {
     return text.text().isEmpty() && LINE_END.matcher(behind).lookingAt();
   }
 
-  private static Optional<String> because(Fields fields, Reading in) {
+  private static Optional<String> because(MappingReader fields, Reading in) {
     Optional<Node.Entry> because = fields.get("because");
     if (fields.peek("holds").isPresent()) {
       return in.values().text(because);
@@ -175,7 +178,7 @@ public final class Observation extends Facts {
             in.values()
                 .problems()
                 .add(
-                    Code.MISSING_KEY,
+                    DiagnosticCode.MISSING_KEY,
                     it.key().at(),
                     "`because` belongs to `holds`, which is not here",
                     "write what the owner holds to be right, as in `holds: {color: black}`"));

@@ -1,21 +1,21 @@
 package assize.record;
 
-import assize.diagnostic.Code;
+import assize.diagnostic.DiagnosticCode;
 import assize.diagnostic.Result;
 import assize.ruleset.RuleSet;
 import assize.ruleset.Vocabularies;
-import assize.schema.Fields;
-import assize.schema.Names;
-import assize.schema.Values;
-import assize.text.Fingerprint;
+import assize.schema.DefinedNames;
+import assize.schema.MappingReader;
+import assize.schema.ScalarReader;
+import assize.text.FileChecksum;
 import assize.text.SourceFile;
 import assize.text.Span;
-import assize.yaml.InputFiles;
-import assize.yaml.InsideFolder;
-import assize.yaml.NamedFiles;
+import assize.yaml.BoundedFileReader;
+import assize.yaml.ContainedFileResolver;
+import assize.yaml.DiagnosticCollector;
 import assize.yaml.Node;
-import assize.yaml.Problems;
-import assize.yaml.YamlTree;
+import assize.yaml.ReferencedFiles;
+import assize.yaml.YamlTreeBuilder;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -30,7 +30,7 @@ public final class RecordReader {
 
   /** Says whether a file looks like a record: it has a line that begins with {@code record:}. */
   public static boolean isRecord(Path file) {
-    return InputFiles.load(file, file.toString(), "", new Problems())
+    return BoundedFileReader.load(file, file.toString(), "", new DiagnosticCollector())
         .filter(it -> RECORD_LINE.matcher(it.file().text()).find())
         .isPresent();
   }
@@ -41,15 +41,15 @@ public final class RecordReader {
    * @return its path; other faults of the record are left for {@link #read}, unless it is no YAML
    */
   public static Result<Path> rulesOf(Path file) {
-    return rulesOf(file, InputFiles.shown(file));
+    return rulesOf(file, BoundedFileReader.shown(file));
   }
 
   /** Finds the rule set that a record names; {@code shown} is how messages name the record. */
   public static Result<Path> rulesOf(Path file, String shown) {
-    Problems problems = new Problems();
-    Values values = new Values(problems);
+    DiagnosticCollector problems = new DiagnosticCollector();
+    ScalarReader values = new ScalarReader(problems);
     Optional<Path> rules =
-        InputFiles.load(file, shown, shown, problems)
+        BoundedFileReader.load(file, shown, shown, problems)
             .flatMap(it -> root(it.file(), values))
             .flatMap(it -> it.get("rules"))
             .flatMap(it -> values.scalar(it, "the rule set's file or folder"))
@@ -59,55 +59,61 @@ public final class RecordReader {
 
   /** Reads a record by its rule set. */
   public static Result<VehicleRecord> read(Path file, RuleSet rules) {
-    return read(file, InputFiles.shown(file), rules);
+    return read(file, BoundedFileReader.shown(file), rules);
   }
 
   /** Reads a record by its rule set; {@code shown} is how messages name the record. */
   public static Result<VehicleRecord> read(Path file, String shown, RuleSet rules) {
-    Problems problems = new Problems();
+    DiagnosticCollector problems = new DiagnosticCollector();
     String name = Optional.ofNullable(file.getFileName()).map(Path::toString).orElse(shown);
-    return InputFiles.load(file, shown, name, problems)
+    return BoundedFileReader.load(file, shown, name, problems)
         .map(it -> read(it, rules, Optional.of(folderOf(file)), problems))
         .orElseGet(() -> Result.failed(problems.all()));
   }
 
   /** Reads a record from a text by its rule set; files that it names are not looked for. */
   public static Result<VehicleRecord> parse(SourceFile text, RuleSet rules) {
-    return read(InputFiles.Loaded.of(text), rules, Optional.empty(), new Problems());
+    return read(
+        BoundedFileReader.Loaded.of(text), rules, Optional.empty(), new DiagnosticCollector());
   }
 
   /** Reads a record from a text as if it stood in {@code folder}: files it names are looked for. */
   public static Result<VehicleRecord> parse(SourceFile text, RuleSet rules, Path folder) {
-    InsideFolder inside = new InsideFolder(folder, InsideFolder.OF_RECORD);
-    return read(InputFiles.Loaded.of(text), rules, Optional.of(inside), new Problems());
+    ContainedFileResolver inside =
+        new ContainedFileResolver(folder, ContainedFileResolver.OF_RECORD);
+    return read(
+        BoundedFileReader.Loaded.of(text), rules, Optional.of(inside), new DiagnosticCollector());
   }
 
   /** Reads a record by its rule set; files that it names are not looked for. */
   public static Result<VehicleRecord> readAlone(Path file, RuleSet rules) {
-    Problems problems = new Problems();
-    String shown = InputFiles.shown(file);
-    return InputFiles.load(file, shown, shown, problems)
+    DiagnosticCollector problems = new DiagnosticCollector();
+    String shown = BoundedFileReader.shown(file);
+    return BoundedFileReader.load(file, shown, shown, problems)
         .map(it -> read(it, rules, Optional.empty(), problems))
         .orElseGet(() -> Result.failed(problems.all()));
   }
 
   private static Result<VehicleRecord> read(
-      InputFiles.Loaded loaded, RuleSet rules, Optional<InsideFolder> folder, Problems problems) {
-    Values values = new Values(problems);
+      BoundedFileReader.Loaded loaded,
+      RuleSet rules,
+      Optional<ContainedFileResolver> folder,
+      DiagnosticCollector problems) {
+    ScalarReader values = new ScalarReader(problems);
     Optional<VehicleRecord> record =
         root(loaded.file(), values).flatMap(it -> record(it, loaded, rules, folder, values));
     return new Result<>(record.filter(it -> !problems.hasErrors()), problems.all());
   }
 
-  private static InsideFolder folderOf(Path file) {
+  private static ContainedFileResolver folderOf(Path file) {
     Path parent = file.toAbsolutePath().getParent();
-    return new InsideFolder(
-        parent == null ? file.toAbsolutePath() : parent, InsideFolder.OF_RECORD);
+    return new ContainedFileResolver(
+        parent == null ? file.toAbsolutePath() : parent, ContainedFileResolver.OF_RECORD);
   }
 
-  private static Optional<Fields> root(SourceFile file, Values values) {
+  private static Optional<MappingReader> root(SourceFile file, ScalarReader values) {
     Span start = file.span(0, 0);
-    return YamlTree.parse(file, values.problems())
+    return YamlTreeBuilder.parse(file, values.problems())
         .flatMap(
             root ->
                 root.match(
@@ -117,23 +123,23 @@ public final class RecordReader {
                     text -> noRecord(root, start, values)));
   }
 
-  private static Optional<Fields> noRecord(Node root, Span start, Values values) {
+  private static Optional<MappingReader> noRecord(Node root, Span start, ScalarReader values) {
     values
         .problems()
         .add(
-            Code.WRONG_STRUCTURE,
+            DiagnosticCode.WRONG_STRUCTURE,
             start,
             root.kind() + " is all that this file holds; a record begins with `record:`");
     return Optional.empty();
   }
 
   private static Optional<VehicleRecord> record(
-      Fields fields,
-      InputFiles.Loaded loaded,
+      MappingReader fields,
+      BoundedFileReader.Loaded loaded,
       RuleSet rules,
-      Optional<InsideFolder> folder,
-      Values values) {
-    NamedFiles named = new NamedFiles(folder, values.problems());
+      Optional<ContainedFileResolver> folder,
+      ScalarReader values) {
+    ReferencedFiles named = new ReferencedFiles(folder, values.problems());
     RecordReading in =
         new RecordReading(
             rules,
@@ -143,13 +149,14 @@ public final class RecordReader {
             RecordReading.items(rules),
             values);
     Optional<VehicleRecord> record = VehicleRecord.TABLE.read(fields, in, fields.at());
-    List<Fingerprint> files = new ArrayList<>(List.of(loaded.fingerprint()));
+    List<FileChecksum> files = new ArrayList<>(List.of(loaded.fingerprint()));
     files.addAll(named.fingerprints());
     return record.map(it -> it.with(VehicleRecord.FILES, List.copyOf(files)));
   }
 
-  private static Names evidenceNames(Optional<Node.Entry> section) {
-    Names shown = new Names("evidence", "this record", Code.UNKNOWN_EVIDENCE, true);
+  private static DefinedNames evidenceNames(Optional<Node.Entry> section) {
+    DefinedNames shown =
+        new DefinedNames("evidence", "this record", DiagnosticCode.UNKNOWN_EVIDENCE, true);
     section
         .flatMap(it -> it.value().match(Optional::of, s -> Optional.empty(), s -> Optional.empty()))
         .map(Node.Mapping.class::cast)

@@ -4,19 +4,19 @@ import assize.aspect.Aspect;
 import assize.aspect.Expectation;
 import assize.aspect.Reader;
 import assize.aspect.Vocabulary;
-import assize.diagnostic.Code;
+import assize.diagnostic.DiagnosticCode;
 import assize.ruleset.AspectRule;
 import assize.ruleset.ClaimReader;
 import assize.ruleset.Item;
 import assize.ruleset.RuleSet;
-import assize.schema.Form;
-import assize.schema.Names;
+import assize.schema.DefinedNames;
 import assize.schema.Reading;
+import assize.schema.ScalarFormat;
+import assize.schema.ScalarReader;
 import assize.schema.Type;
-import assize.schema.Values;
-import assize.yaml.NamedFiles;
+import assize.yaml.MessageParts;
 import assize.yaml.Node;
-import assize.yaml.Words;
+import assize.yaml.ReferencedFiles;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -35,16 +35,17 @@ import java.util.function.Function;
 record RecordReading(
     RuleSet rules,
     Vocabulary names,
-    Names evidence,
-    NamedFiles files,
+    DefinedNames evidence,
+    ReferencedFiles files,
     Map<String, Item> items,
-    Values values)
+    ScalarReader values)
     implements Reading {
 
   /** A word of the rule set. */
-  static Type<RecordReading, String> word(Function<RecordReading, Names> known) {
+  static Type<RecordReading, String> word(Function<RecordReading, DefinedNames> known) {
     return Type.of(
-        Form.name(), (entry, in) -> entry.flatMap(it -> known.apply(in).find(it, in.values())));
+        ScalarFormat.name(),
+        (entry, in) -> entry.flatMap(it -> known.apply(in).find(it, in.values())));
   }
 
   static Map<String, Item> items(RuleSet rules) {
@@ -54,8 +55,10 @@ record RecordReading(
   }
 
   /** Returns the words that an item lets one choose from. */
-  static Names choices(Item item) {
-    Names choices = new Names("choice", "item \"" + item.id() + "\"", Code.UNKNOWN_CHOICE, true);
+  static DefinedNames choices(Item item) {
+    DefinedNames choices =
+        new DefinedNames(
+            "choice", "item \"" + item.id() + "\"", DiagnosticCode.UNKNOWN_CHOICE, true);
     choices.define(item.choices().keySet());
     return choices;
   }
@@ -92,10 +95,10 @@ record RecordReading(
       values
           .problems()
           .add(
-              Code.ASPECT_NOT_EXPECTED,
+              DiagnosticCode.ASPECT_NOT_EXPECTED,
               entry.key().at(),
               "item \"" + item.id() + "\" is not judged by its " + aspect.spoken(),
-              "it is judged by: " + Words.list(asked));
+              "it is judged by: " + MessageParts.list(asked));
     }
     return isAsked;
   }

@@ -1,14 +1,14 @@
 package assize.record;
 
-import assize.diagnostic.Code;
+import assize.diagnostic.DiagnosticCode;
 import assize.schema.Facts;
 import assize.schema.Field;
-import assize.schema.FixedWords;
-import assize.schema.Form;
+import assize.schema.FixedVocabulary;
 import assize.schema.Reading;
+import assize.schema.ScalarFormat;
+import assize.schema.ScalarReader;
 import assize.schema.Type;
-import assize.schema.Value;
-import assize.schema.Values;
+import assize.schema.ValueSchema;
 import assize.yaml.Node;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -41,21 +41,26 @@ public record Secret<S extends Facts>(
   /** Some of these words, or yes for all of them. */
   static <C extends Reading> Type<C, Set<String>> some(List<? extends Secret<?>> all) {
     List<String> words = all.stream().<String>map(Secret::word).toList();
-    Value word = Value.word(words);
+    ValueSchema word = ValueSchema.word(words);
     return Type.of(
-        Value.either(
-            Form.yesNo(), word, Value.list(word), new Value.Many(Form.yesNo(), OptionalInt.of(1))),
+        ValueSchema.either(
+            ScalarFormat.yesNo(),
+            word,
+            ValueSchema.list(word),
+            new ValueSchema.Many(ScalarFormat.yesNo(), OptionalInt.of(1))),
         (entry, in) -> Optional.of(read(entry, words, in.values())));
   }
 
-  private static Set<String> read(Optional<Node.Entry> entry, List<String> words, Values values) {
+  private static Set<String> read(
+      Optional<Node.Entry> entry, List<String> words, ScalarReader values) {
     List<Node.Entry> each = values.oneOrMore(entry);
     if (each.size() == 1 && isYesOrNo(each.get(0))) {
       boolean yes = values.yesNo(Optional.of(each.get(0))).orElse(false);
       return yes ? Set.copyOf(words) : Set.of();
     }
-    FixedWords<String> known =
-        new FixedWords<>("what can be private here", Code.UNKNOWN_WORD, words, word -> word);
+    FixedVocabulary<String> known =
+        new FixedVocabulary<>(
+            "what can be private here", DiagnosticCode.UNKNOWN_WORD, words, word -> word);
     Set<String> found = new LinkedHashSet<>();
     each.forEach(one -> known.read(Optional.of(one), values).ifPresent(found::add));
     return Set.copyOf(found);

@@ -1,9 +1,9 @@
 package assize.record;
 
-import assize.diagnostic.Code;
-import assize.ruleset.TangledClaimsCheck;
-import assize.schema.Fields;
-import assize.schema.Values;
+import assize.diagnostic.DiagnosticCode;
+import assize.ruleset.ClaimComplexityCheck;
+import assize.schema.MappingReader;
+import assize.schema.ScalarReader;
 import assize.text.Span;
 import assize.yaml.Node;
 import java.util.ArrayList;
@@ -17,27 +17,27 @@ public final class TraceReader {
   private static final int MOST = 1000;
 
   private final RecordReading in;
-  private final Values values;
+  private final ScalarReader values;
 
   TraceReader(RecordReading in) {
     this.in = in;
     this.values = in.values();
   }
 
-  public List<Trace> read(Optional<Node.Entry> section) {
-    List<Trace> traces = new ArrayList<>();
+  public List<PhysicalTrace> read(Optional<Node.Entry> section) {
+    List<PhysicalTrace> traces = new ArrayList<>();
     Map<String, Integer> onItems = new HashMap<>();
     for (Node.Entry entry : values.list(section, "a list of traces")) {
       if (traces.size() == MOST) {
         values
             .problems()
             .add(
-                Code.TOO_MANY,
+                DiagnosticCode.TOO_MANY,
                 entry.at(),
                 "a record may have at most " + MOST + " traces; this is one more");
         return traces;
       }
-      Optional<Trace> trace = values.mapping(entry, "a trace").flatMap(this::trace);
+      Optional<PhysicalTrace> trace = values.mapping(entry, "a trace").flatMap(this::trace);
       trace.ifPresent(
           it -> {
             traces.add(it);
@@ -47,25 +47,27 @@ public final class TraceReader {
     return traces;
   }
 
-  private void tooMany(Trace last, int onItem) {
+  private void tooMany(PhysicalTrace last, int onItem) {
     boolean wide =
-        last.values().values().stream().anyMatch(it -> it.size() > TangledClaimsCheck.MOST_TRACES);
-    if (onItem > TangledClaimsCheck.MOST_TRACES || wide) {
+        last.values().values().stream()
+            .anyMatch(it -> it.size() > ClaimComplexityCheck.MOST_TRACES);
+    if (onItem > ClaimComplexityCheck.MOST_TRACES || wide) {
       values
           .problems()
           .add(
-              Code.TOO_MANY_CLAIMS,
+              DiagnosticCode.TOO_MANY_CLAIMS,
               last.at(),
               "at most "
-                  + TangledClaimsCheck.MOST_TRACES
+                  + ClaimComplexityCheck.MOST_TRACES
                   + " traces on one item, of as many values each, can be weighed",
               "join what shows the same");
     }
   }
 
-  private Optional<Trace> trace(Node.Mapping mapping) {
-    Fields fields = values.fields(mapping, Trace.TABLE.block(), mapping.at().part(0, 1));
-    Span at = fields.peek(Trace.ITEM.name()).map(Node.Entry::at).orElse(mapping.at());
-    return Trace.TABLE.read(fields, in, at);
+  private Optional<PhysicalTrace> trace(Node.Mapping mapping) {
+    MappingReader fields =
+        values.fields(mapping, PhysicalTrace.TABLE.block(), mapping.at().part(0, 1));
+    Span at = fields.peek(PhysicalTrace.ITEM.name()).map(Node.Entry::at).orElse(mapping.at());
+    return PhysicalTrace.TABLE.read(fields, in, at);
   }
 }

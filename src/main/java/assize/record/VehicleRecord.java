@@ -1,28 +1,28 @@
 package assize.record;
 
-import static assize.schema.Value.list;
-import static assize.schema.Value.oneOrMore;
+import static assize.schema.ValueSchema.list;
+import static assize.schema.ValueSchema.oneOrMore;
 
-import assize.diagnostic.Accepted;
-import assize.diagnostic.Code;
+import assize.diagnostic.AcceptedWarning;
+import assize.diagnostic.DiagnosticCode;
 import assize.ruleset.AcceptedReader;
-import assize.ruleset.AcceptedShape;
-import assize.ruleset.AspectShapes;
+import assize.ruleset.AcceptedWarningsSchema;
+import assize.ruleset.AspectSchemas;
 import assize.ruleset.Item;
 import assize.schema.Facts;
 import assize.schema.Field;
-import assize.schema.Fields;
-import assize.schema.Form;
+import assize.schema.FileSchema;
+import assize.schema.MappingReader;
 import assize.schema.Reading;
 import assize.schema.Rewording;
-import assize.schema.Shape;
+import assize.schema.ScalarFormat;
+import assize.schema.ScalarReader;
 import assize.schema.Table;
 import assize.schema.Type;
-import assize.schema.Value;
-import assize.schema.Values;
-import assize.text.Fingerprint;
+import assize.schema.ValueSchema;
+import assize.text.FileChecksum;
+import assize.yaml.MessageParts;
 import assize.yaml.Node;
-import assize.yaml.Words;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -38,7 +38,7 @@ public final class VehicleRecord extends Facts {
       Field.need(
           "record",
           "",
-          Type.<Reading, String>of(Form.name(), (entry, in) -> in.values().id(entry))
+          Type.<Reading, String>of(ScalarFormat.name(), (entry, in) -> in.values().id(entry))
               .reworded((id, rewording) -> rewording.text(id)),
           "The vehicle's short name: letters, digits and dashes.");
   public static final Field<Reading, String> RULES =
@@ -50,7 +50,7 @@ public final class VehicleRecord extends Facts {
   public static final Field<RecordReading, Optional<String>> EDITION =
       Field.may(
           "edition",
-          Type.<RecordReading, String>of(Form.visible(), VehicleRecord::edition)
+          Type.<RecordReading, String>of(ScalarFormat.visible(), VehicleRecord::edition)
               .reworded((edition, rewording) -> rewording.word(edition)),
           "The edition of the rule set that it was filled in for.");
   public static final Field<RecordReading, Named> VEHICLE =
@@ -59,7 +59,9 @@ public final class VehicleRecord extends Facts {
       Field.orNone(
           "numbers",
           Map.of(),
-          Type.of(new Value.Named(Form.name(), Form.visible("X-4388")), VehicleRecord::numbers),
+          Type.of(
+              new ValueSchema.Named(ScalarFormat.name(), ScalarFormat.visible("X-4388")),
+              VehicleRecord::numbers),
           "Chassis and engine numbers, by the rule set's number tables.");
 
   /**
@@ -89,30 +91,33 @@ public final class VehicleRecord extends Facts {
       Field.orNone(
           "equipment",
           Map.of(),
-          Type.of(new Value.Named(Form.name(), Form.yesNo()), VehicleRecord::equipment),
+          Type.of(
+              new ValueSchema.Named(ScalarFormat.name(), ScalarFormat.yesNo()),
+              VehicleRecord::equipment),
           "Equipment by its short name, each yes or no; leave out what is not known.");
   public static final Field<Reading, Optional<Judged>> JUDGED =
       Field.may("judged", Type.group(Judged.TABLE), "Who looked at the vehicle, and when.");
-  public static final Field<RecordReading, Map<String, Evidence>> EVIDENCE =
+  public static final Field<RecordReading, Map<String, EvidenceItem>> EVIDENCE =
       Field.orNone(
           "evidence",
           Map.of(),
-          Type.<RecordReading, Map<String, Evidence>>of(
-                  new Value.Named(Form.name(), new Value.Group(Evidence.TABLE.block())),
+          Type.<RecordReading, Map<String, EvidenceItem>>of(
+                  new ValueSchema.Named(
+                      ScalarFormat.name(), new ValueSchema.Group(EvidenceItem.TABLE.block())),
                   VehicleRecord::evidence)
               .reworded(VehicleRecord::reworded),
           "Photos, documents and measurements, by short names of your own.");
-  public static final Field<RecordReading, List<Trace>> TRACES =
+  public static final Field<RecordReading, List<PhysicalTrace>> TRACES =
       Field.orNone(
           "traces",
           List.of(),
-          Type.<RecordReading, List<Trace>>of(
-                  list(new Value.Group(Trace.TABLE.block())),
+          Type.<RecordReading, List<PhysicalTrace>>of(
+                  list(new ValueSchema.Group(PhysicalTrace.TABLE.block())),
                   (entry, in) -> Optional.of(List.copyOf(new TraceReader(in).read(entry))))
               .reworded(
                   (traces, rewording) ->
                       traces.stream()
-                          .map(it -> Trace.TABLE.reworded(it, rewording.at(it.item())))
+                          .map(it -> PhysicalTrace.TABLE.reworded(it, rewording.at(it.item())))
                           .toList()),
           "What the vehicle itself shows of what is right.");
   public static final Field<RecordReading, Map<String, Observation>> OBSERVATIONS =
@@ -120,14 +125,15 @@ public final class VehicleRecord extends Facts {
           "observations",
           Map.of(),
           Type.<RecordReading, Map<String, Observation>>of(
-                  new Value.Named(Form.name(), new Value.Group(Observation.TABLE.block())),
+                  new ValueSchema.Named(
+                      ScalarFormat.name(), new ValueSchema.Group(Observation.TABLE.block())),
                   VehicleRecord::observations)
               .reworded(
                   (observations, rewording) -> {
                     Map<String, Observation> changed = new LinkedHashMap<>(observations);
                     changed.replaceAll(
                         (item, it) -> Observation.TABLE.reworded(it, rewording.at(item)));
-                    return InOrder.copyOf(changed);
+                    return ImmutableOrderedMap.copyOf(changed);
                   }),
           "What was found, item by item; an aspect that is left out is not shown.");
 
@@ -157,20 +163,22 @@ public final class VehicleRecord extends Facts {
           "private_words",
           List.of(),
           Type.of(
-              oneOrMore(Form.text()), (entry, in) -> Optional.of(privateWords(entry, in.values()))),
+              oneOrMore(ScalarFormat.text()),
+              (entry, in) -> Optional.of(privateWords(entry, in.values()))),
           "Words that become xxx in the copy for others, wherever they stand.");
 
-  public static final Field<RecordReading, List<Accepted>> ACCEPTED =
-      Field.of(List.of(), VehicleRecord::accepted, AcceptedShape.KEY);
+  public static final Field<RecordReading, List<AcceptedWarning>> ACCEPTED =
+      Field.of(List.of(), VehicleRecord::accepted, AcceptedWarningsSchema.KEY);
 
   /** The record's file, and each file of evidence that could be read. */
-  public static final Field<Reading, List<Fingerprint>> FILES =
-      Field.<Reading, List<Fingerprint>>given("files", List.of(), in -> List.of())
+  public static final Field<Reading, List<FileChecksum>> FILES =
+      Field.<Reading, List<FileChecksum>>given("files", List.of(), in -> List.of())
           .reworded(
               (files, rewording) ->
                   files.stream()
                       .map(
-                          it -> new Fingerprint(rewording.text(it.path()), it.sha256(), it.bytes()))
+                          it ->
+                              new FileChecksum(rewording.text(it.path()), it.sha256(), it.bytes()))
                       .toList())
           .apart();
 
@@ -199,12 +207,12 @@ public final class VehicleRecord extends Facts {
               FILES));
 
   /** What a record holds, with all that stands below it. */
-  public static final Shape SHAPE =
-      new Shape(
+  public static final FileSchema SHAPE =
+      new FileSchema(
           "Record",
           "One vehicle: what it is, and what was found at each item of a rule set.",
           TABLE.block(),
-          Map.of("aspects", AspectShapes.EXPECTED));
+          Map.of("aspects", AspectSchemas.EXPECTED));
 
   private VehicleRecord(Drawn drawn) {
     super(drawn);
@@ -220,14 +228,14 @@ public final class VehicleRecord extends Facts {
         .orElse(List.of());
   }
 
-  private static Map<String, Evidence> reworded(
-      Map<String, Evidence> evidence, Rewording rewording) {
-    Map<String, Evidence> changed = new LinkedHashMap<>();
-    for (Evidence one : evidence.values()) {
-      Evidence other = Evidence.TABLE.reworded(one, rewording);
+  private static Map<String, EvidenceItem> reworded(
+      Map<String, EvidenceItem> evidence, Rewording rewording) {
+    Map<String, EvidenceItem> changed = new LinkedHashMap<>();
+    for (EvidenceItem one : evidence.values()) {
+      EvidenceItem other = EvidenceItem.TABLE.reworded(one, rewording);
       changed.put(other.id(), other);
     }
-    return InOrder.copyOf(changed);
+    return ImmutableOrderedMap.copyOf(changed);
   }
 
   private static Optional<String> edition(Optional<Node.Entry> entry, RecordReading in) {
@@ -236,12 +244,12 @@ public final class VehicleRecord extends Facts {
       in.values()
           .problems()
           .add(
-              Code.RECORD_FOR_OTHER_EDITION,
+              DiagnosticCode.RECORD_FOR_OTHER_EDITION,
               entry.orElseThrow().at(),
               "this record was made for edition "
-                  + Words.quoted(edition.get())
+                  + MessageParts.quoted(edition.get())
                   + "; the rule set is edition "
-                  + Words.quoted(in.rules().edition()),
+                  + MessageParts.quoted(in.rules().edition()),
               "look the record through again and change its edition");
     }
     return edition;
@@ -255,7 +263,7 @@ public final class VehicleRecord extends Facts {
       Optional<String> number = in.values().stamp(Optional.of(one));
       table.ifPresent(it -> number.ifPresent(text -> numbers.put(it, text)));
     }
-    return Optional.of(InOrder.copyOf(numbers));
+    return Optional.of(ImmutableOrderedMap.copyOf(numbers));
   }
 
   private static Optional<Map<String, Boolean>> equipment(
@@ -266,17 +274,17 @@ public final class VehicleRecord extends Facts {
       Optional<Boolean> yes = in.values().yesNo(Optional.of(one));
       known.ifPresent(it -> yes.ifPresent(has -> equipment.put(it, has)));
     }
-    return Optional.of(InOrder.copyOf(equipment));
+    return Optional.of(ImmutableOrderedMap.copyOf(equipment));
   }
 
-  private static Optional<Map<String, Evidence>> evidence(
+  private static Optional<Map<String, EvidenceItem>> evidence(
       Optional<Node.Entry> section, RecordReading in) {
-    Map<String, Evidence> evidence = new LinkedHashMap<>();
+    Map<String, EvidenceItem> evidence = new LinkedHashMap<>();
     for (Node.Entry entry : in.values().entries(section, "names with what each shows")) {
       in.values().checkId(entry.key());
-      Evidence.read(entry, in).ifPresent(it -> evidence.put(it.id(), it));
+      EvidenceItem.read(entry, in).ifPresent(it -> evidence.put(it.id(), it));
     }
-    return Optional.of(InOrder.copyOf(evidence));
+    return Optional.of(ImmutableOrderedMap.copyOf(evidence));
   }
 
   private static Optional<Map<String, Observation>> observations(
@@ -286,15 +294,15 @@ public final class VehicleRecord extends Facts {
       Optional<Item> item = in.item(entry.key());
       if (item.isPresent()) {
         in.values()
-            .fields(entry, "item " + Words.quoted(entry.name()), Observation.TABLE.block())
+            .fields(entry, "item " + MessageParts.quoted(entry.name()), Observation.TABLE.block())
             .flatMap(it -> Observation.TABLE.read(it, new AtItem(in, item.get()), entry.key().at()))
             .ifPresent(it -> observations.put(it.item(), it));
       }
     }
-    return Optional.of(InOrder.copyOf(observations));
+    return Optional.of(ImmutableOrderedMap.copyOf(observations));
   }
 
-  private static List<String> privateWords(Optional<Node.Entry> entry, Values values) {
+  private static List<String> privateWords(Optional<Node.Entry> entry, ScalarReader values) {
     List<String> words = new ArrayList<>();
     for (Node.Entry one : values.oneOrMore(entry)) {
       Optional<Node.Scalar> text = values.scalar(one, "a single text");
@@ -304,12 +312,12 @@ public final class VehicleRecord extends Facts {
         values
             .problems()
             .add(
-                Code.PRIVATE_WORD_TOO_SHORT,
+                DiagnosticCode.PRIVATE_WORD_TOO_SHORT,
                 text.get().at(),
                 "a private word has at least "
                     + LEAST_LETTERS
                     + " letters or digits; this is "
-                    + Words.quoted(text.get().text()),
+                    + MessageParts.quoted(text.get().text()),
                 "write more of it, or mark the text that it stands in `private`");
       }
     }
@@ -320,7 +328,7 @@ public final class VehicleRecord extends Facts {
     return word.codePoints().filter(Character::isLetterOrDigit).count() >= LEAST_LETTERS;
   }
 
-  private static List<Accepted> accepted(Fields fields, RecordReading in) {
+  private static List<AcceptedWarning> accepted(MappingReader fields, RecordReading in) {
     Set<String> known = AcceptedReader.names(in.names());
     known.addAll(in.evidence().all());
     return new AcceptedReader(known, true, in.values()).read(fields.get("accepted"));
@@ -393,11 +401,11 @@ public final class VehicleRecord extends Facts {
   }
 
   /** Returns evidence by its name in the record. */
-  public Map<String, Evidence> evidence() {
+  public Map<String, EvidenceItem> evidence() {
     return get(EVIDENCE);
   }
 
-  public List<Trace> traces() {
+  public List<PhysicalTrace> traces() {
     return get(TRACES);
   }
 
@@ -411,11 +419,11 @@ public final class VehicleRecord extends Facts {
   }
 
   /** Returns doubts that its owner lets stand. */
-  public List<Accepted> accepted() {
+  public List<AcceptedWarning> accepted() {
     return get(ACCEPTED);
   }
 
-  public List<Fingerprint> files() {
+  public List<FileChecksum> files() {
     return get(FILES);
   }
 

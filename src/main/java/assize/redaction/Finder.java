@@ -12,7 +12,7 @@ import java.util.List;
 final class Finder {
   private static final int NONE = -1;
 
-  private final List<Shape> shapes;
+  private final List<MaskPattern> shapes;
   private final int[] sameEnd;
   private final Edges edges = new Edges();
   private final int[] before;
@@ -24,12 +24,12 @@ final class Finder {
   /** What is told of each shape whose letters are found. */
   @FunctionalInterface
   interface Found {
-    void at(int start, Shape shape);
+    void at(int start, MaskPattern shape);
   }
 
-  Finder(List<Shape> shapes) {
+  Finder(List<MaskPattern> shapes) {
     this.shapes = List.copyOf(shapes);
-    int most = 1 + shapes.stream().mapToInt(Shape::length).sum();
+    int most = 1 + shapes.stream().mapToInt(MaskPattern::length).sum();
     this.sameEnd = new int[shapes.size()];
     this.before = new int[most];
     this.last = new int[most];
@@ -96,7 +96,7 @@ final class Finder {
   }
 
   /** Tells of each shape in a text, in the order in which they end; of those the longest first. */
-  void find(Folded text, Found found) {
+  void find(NormalizedText text, Found found) {
     int state = 0;
     for (int i = 0; i < text.length(); i++) {
       state = step(state, text.letter(i));

@@ -118,7 +118,7 @@ final class Lookalikes {
     Showing showing =
         plain
             ? Showing.most(number)
-            : Showing.beginning(number, Folded.of(series.prefix()).length());
+            : Showing.beginning(number, NormalizedText.of(series.prefix()).length());
     if (count(same) < LEAST) {
       return new Hidden(
           table.id(), showing, List.of(), OptionalInt.of(count(same)), Optional.empty());
@@ -139,7 +139,7 @@ final class Lookalikes {
   private List<Cell> cells(Series series) {
     // Three letters and digits are masked, so where a digit is among them nine of ten look the
     // same.
-    int step = Folded.of(series.suffix()).length() < ENDING ? 10 : 1;
+    int step = NormalizedText.of(series.suffix()).length() < ENDING ? 10 : 1;
     List<Cell> cells = new ArrayList<>();
     for (NumberRun run : runs(series)) {
       long start = run.first();
@@ -158,8 +158,8 @@ final class Lookalikes {
   }
 
   private Cell cell(Series series, NumberRun run, String masked) {
-    String before = Folded.of(series.prefix()).toString();
-    String after = Folded.of(series.suffix()).toString();
+    String before = NormalizedText.of(series.prefix()).toString();
+    String after = NormalizedText.of(series.suffix()).toString();
     Set<Long> open = seen.among(before, run.first(), run.last(), after);
     String own = verdicts.apply(number);
     String first = "";
@@ -217,7 +217,7 @@ final class Lookalikes {
 
   /** Nothing follows from it; it must only not be one of few that are masked so. */
   private Hidden undated() {
-    Folded folded = Folded.of(number);
+    NormalizedText folded = NormalizedText.of(number);
     int digits = digits(folded);
     String own = verdicts.apply(number);
     List<String> alike =
@@ -246,7 +246,7 @@ final class Lookalikes {
 
   /** Returns numbers that are not dated, of the same beginning and with other last digits. */
   private List<String> endings() {
-    Folded folded = Folded.of(number);
+    NormalizedText folded = NormalizedText.of(number);
     int digits = digits(folded);
     String before = folded.toString().substring(0, folded.length() - digits);
     List<String> endings = new ArrayList<>();
@@ -261,7 +261,7 @@ final class Lookalikes {
   }
 
   /** Returns how many digits at the end may be others. */
-  private static int digits(Folded number) {
+  private static int digits(NormalizedText number) {
     int digits = 0;
     while (digits < Math.min(ENDING, number.length())
         && number.isDigit(number.length() - 1 - digits)) {
@@ -271,7 +271,7 @@ final class Lookalikes {
   }
 
   /** Says whether it ends in no more digits than are masked. */
-  private static boolean isLow(Folded number) {
+  private static boolean isLow(NormalizedText number) {
     int digits = digits(number);
     return digits == number.length() || !number.isDigit(number.length() - 1 - digits);
   }

@@ -17,7 +17,7 @@ public final class MaskedNumber {
 
   /** Returns the letters and digits of a number, which are all that its fingerprint is made of. */
   public static String letters(String number) {
-    return Folded.of(number).toString();
+    return NormalizedText.of(number).toString();
   }
 
   /** Returns the first character that no number has: one that can't be seen, or a picture. */

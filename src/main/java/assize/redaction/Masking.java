@@ -3,9 +3,9 @@ package assize.redaction;
 import static java.util.stream.Collectors.joining;
 
 import assize.aspect.Aspect;
-import assize.aspect.NumberPattern;
 import assize.aspect.PartNumbers;
 import assize.judge.Judge;
+import assize.pattern.NumberPattern;
 import assize.record.VehicleRecord;
 import assize.ruleset.NumberTable;
 import assize.ruleset.RuleSet;
@@ -38,8 +38,8 @@ public final class Masking {
   private final List<Hidden> numbers = new ArrayList<>();
   private final Set<String> leftOut = new LinkedHashSet<>();
   private final Map<String, String> keys = new HashMap<>();
-  private final Mask mask;
-  private final Times times;
+  private final TextMasker mask;
+  private final MaskCounts times;
   private final VehicleRecord masked;
 
   private Masking(Judge judge, RuleSet rules, VehicleRecord vehicle) {
@@ -57,8 +57,8 @@ public final class Masking {
               List<Stamp> stamps = reading.stamps.stream().filter(it -> it.has(number)).toList();
               numbers.add(hide(judge, rules, known, number, new Seen(reading.seen), stamps));
             });
-    this.mask = Mask.showing(numbers.stream().map(Hidden::showing).toList(), List.of());
-    this.times = new Times();
+    this.mask = TextMasker.showing(numbers.stream().map(Hidden::showing).toList(), List.of());
+    this.times = new MaskCounts();
     Map<String, String> shown = new LinkedHashMap<>();
     Map<String, List<String>> oneOf = new LinkedHashMap<>();
     for (Hidden one : numbers) {
@@ -99,7 +99,7 @@ public final class Masking {
   }
 
   /** Returns the mask of its numbers alone. */
-  public Mask mask() {
+  public TextMasker mask() {
     return mask;
   }
 
@@ -108,14 +108,14 @@ public final class Masking {
    * standard's own words stay as they are.
    */
   public String whole(String text) {
-    String folded = Folded.of(text).toString();
+    String folded = NormalizedText.of(text).toString();
     return telling().stream().anyMatch(folded::contains) ? mask.text(text) : text;
   }
 
   /** Returns the numbers with letters in them that the standard does not name. */
   private List<String> telling() {
     if (telling.isEmpty()) {
-      String standard = Folded.of(rules.toString()).toString();
+      String standard = NormalizedText.of(rules.toString()).toString();
       telling = Optional.of(telling(standard));
     }
     return telling.get();
@@ -123,33 +123,33 @@ public final class Masking {
 
   private List<String> telling(String standard) {
     return vehicle.numbers().values().stream()
-        .map(it -> Folded.of(it).toString())
+        .map(it -> NormalizedText.of(it).toString())
         .filter(it -> it.length() >= TELLING && it.chars().anyMatch(c -> c < '0' || c > '9'))
         .filter(it -> !standard.contains(it))
         .toList();
   }
 
   /** Returns how often each number was masked. */
-  public Times times() {
+  public MaskCounts times() {
     return times;
   }
 
   /** Returns what masks the private words in what is made of the masked record. */
-  public Mask ofWords() {
+  public TextMasker ofWords() {
     Map<String, String> standIns = new LinkedHashMap<>();
     for (Hidden one : numbers) {
       one.standIn().ifPresent(it -> standIns.put(PartNumbers.Found.masking(it), one.masked()));
     }
-    return Mask.of(standIns, vehicle.unsharedWords());
+    return TextMasker.of(standIns, vehicle.unsharedWords());
   }
 
   /** Returns a mask that shows nothing of one number, and of the others what may be shown. */
-  private Mask without(String number) {
+  private TextMasker without(String number) {
     List<Showing> shown =
         vehicle.numbers().values().stream()
             .map(it -> it.equals(number) ? Showing.beginning(it, 0) : Showing.most(it))
             .toList();
-    return Mask.showing(shown, List.of());
+    return TextMasker.showing(shown, List.of());
   }
 
   private static Hidden hide(
@@ -173,7 +173,7 @@ public final class Masking {
   /** A number that is stamped on an item too. */
   private record Stamp(String item, String aspect, String text) {
     boolean has(String number) {
-      return Folded.of(text).toString().equals(Folded.of(number).toString());
+      return NormalizedText.of(text).toString().equals(NormalizedText.of(number).toString());
     }
 
     /** Returns the numbers that any claim holds to be right there. */
@@ -192,11 +192,11 @@ public final class Masking {
 
   /** Gathers what stands in the open, and where the numbers are stamped. */
   private static final class Reading implements RecordTexts.Changes {
-    private final Mask mask;
+    private final TextMasker mask;
     private final List<String> seen = new ArrayList<>();
     private final List<Stamp> stamps = new ArrayList<>();
 
-    Reading(Mask mask) {
+    Reading(TextMasker mask) {
       this.mask = mask;
     }
 

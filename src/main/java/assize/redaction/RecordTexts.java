@@ -64,8 +64,8 @@ final class RecordTexts implements Rewording {
   }
 
   /** Returns every text of a record, but for those that may be words of the standard. */
-  static List<Copy.Written> in(VehicleRecord vehicle) {
-    List<Copy.Written> texts = new ArrayList<>();
+  static List<RedactedJudgment.Written> in(VehicleRecord vehicle) {
+    List<RedactedJudgment.Written> texts = new ArrayList<>();
     of(
         vehicle,
         Map.of(),
@@ -73,7 +73,7 @@ final class RecordTexts implements Rewording {
         new Changes() {
           @Override
           public String text(String item, String text) {
-            texts.add(new Copy.Written(item, text));
+            texts.add(new RedactedJudgment.Written(item, text));
             return text;
           }
 

@@ -24,15 +24,15 @@ final class Seen {
 
   Seen(Iterable<String> written) {
     for (String text : written) {
-      Folded folded = Folded.of(text);
+      NormalizedText folded = NormalizedText.of(text);
       texts.add(folded.toString());
-      rows(folded, Folded.Gap.NONE).forEach(alone::add);
-      rows.addAll(rows(folded, Folded.Gap.WIDE));
+      rows(folded, NormalizedText.Gap.NONE).forEach(alone::add);
+      rows.addAll(rows(folded, NormalizedText.Gap.WIDE));
     }
   }
 
   /** Returns the digits in a row, with no more between two of them than that. */
-  private static List<String> rows(Folded text, Folded.Gap widest) {
+  private static List<String> rows(NormalizedText text, NormalizedText.Gap widest) {
     List<String> rows = new ArrayList<>();
     StringBuilder row = new StringBuilder();
     for (int i = 0; i <= text.length(); i++) {

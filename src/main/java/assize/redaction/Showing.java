@@ -23,6 +23,6 @@ public record Showing(String number, OptionalInt letters) {
 
   /** Returns the number as a copy shows it. */
   public String masked() {
-    return Mask.showing(List.of(this), List.of()).text(number);
+    return TextMasker.showing(List.of(this), List.of()).text(number);
   }
 }

@@ -1,14 +1,14 @@
 package assize.ruleset;
 
 import assize.aspect.Vocabulary;
-import assize.diagnostic.Accepted;
-import assize.diagnostic.Code;
-import assize.diagnostic.NearNames;
-import assize.schema.Fields;
-import assize.schema.Names;
-import assize.schema.Values;
+import assize.diagnostic.AcceptedWarning;
+import assize.diagnostic.DiagnosticCode;
+import assize.diagnostic.NameSuggestions;
+import assize.schema.DefinedNames;
+import assize.schema.MappingReader;
+import assize.schema.ScalarReader;
+import assize.yaml.MessageParts;
 import assize.yaml.Node;
-import assize.yaml.Words;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -19,7 +19,7 @@ import java.util.Set;
 public final class AcceptedReader {
   private final Set<String> known;
   private final boolean complete;
-  private final Values values;
+  private final ScalarReader values;
 
   /**
    * Begins.
@@ -27,7 +27,7 @@ public final class AcceptedReader {
    * @param known every name that a doubt can be about
    * @param complete whether those are all; if not, none is called unknown
    */
-  public AcceptedReader(Set<String> known, boolean complete, Values values) {
+  public AcceptedReader(Set<String> known, boolean complete, ScalarReader values) {
     this.known = known;
     this.complete = complete;
     this.values = values;
@@ -36,7 +36,7 @@ public final class AcceptedReader {
   /** Returns every name of a rule set that a doubt can be about. */
   public static Set<String> names(Vocabulary names) {
     Set<String> all = new LinkedHashSet<>();
-    for (Names some :
+    for (DefinedNames some :
         List.of(
             names.items,
             names.sources,
@@ -54,8 +54,8 @@ public final class AcceptedReader {
     return all;
   }
 
-  public List<Accepted> read(Optional<Node.Entry> section) {
-    List<Accepted> accepted = new ArrayList<>();
+  public List<AcceptedWarning> read(Optional<Node.Entry> section) {
+    List<AcceptedWarning> accepted = new ArrayList<>();
     for (Node.Entry one : values.list(section, "a list of doubts, each with its reason,")) {
       values
           .mapping(one, "a doubt with its reason")
@@ -65,40 +65,42 @@ public final class AcceptedReader {
     return accepted;
   }
 
-  private Optional<Accepted> accepted(Node.Mapping mapping) {
-    Fields fields =
+  private Optional<AcceptedWarning> accepted(Node.Mapping mapping) {
+    MappingReader fields =
         values.fields(
             mapping,
-            AcceptedShape.ACCEPTED,
+            AcceptedWarningsSchema.ACCEPTED,
             mapping.entries().isEmpty() ? mapping.at() : mapping.entries().get(0).key().at());
     Optional<Node.Scalar> word =
-        fields.get(AcceptedShape.DOUBT).flatMap(it -> values.scalar(it, "a doubt"));
-    Optional<Code> doubt = word.flatMap(this::doubt);
+        fields.get(AcceptedWarningsSchema.DOUBT).flatMap(it -> values.scalar(it, "a doubt"));
+    Optional<DiagnosticCode> doubt = word.flatMap(this::doubt);
     List<String> of = new ArrayList<>();
-    for (Node.Entry one : values.oneOrMore(fields.get(AcceptedShape.OF))) {
+    for (Node.Entry one : values.oneOrMore(fields.get(AcceptedWarningsSchema.OF))) {
       values.scalar(one, "the name of what the doubt is about").ifPresent(it -> name(it, of));
     }
-    Optional<String> because = values.name(fields.get(AcceptedShape.BECAUSE));
+    Optional<String> because = values.name(fields.get(AcceptedWarningsSchema.BECAUSE));
     fields.done();
     return doubt.flatMap(
-        code -> because.map(why -> new Accepted(code, of, why, word.orElseThrow().at())));
+        code -> because.map(why -> new AcceptedWarning(code, of, why, word.orElseThrow().at())));
   }
 
-  private Optional<Code> doubt(Node.Scalar text) {
-    Optional<Code> code = Code.of(text.text()).filter(it -> AcceptedShape.DOUBTS.contains(it.id()));
+  private Optional<DiagnosticCode> doubt(Node.Scalar text) {
+    Optional<DiagnosticCode> code =
+        DiagnosticCode.of(text.text())
+            .filter(it -> AcceptedWarningsSchema.DOUBTS.contains(it.id()));
     if (code.isEmpty()) {
-      boolean isError = Code.of(text.text()).isPresent();
+      boolean isError = DiagnosticCode.of(text.text()).isPresent();
       values
           .problems()
           .add(
-              Code.UNKNOWN_WARNING,
+              DiagnosticCode.UNKNOWN_WARNING,
               text.at(),
               isError
-                  ? Words.quoted(text.text()) + " can't be accepted"
-                  : "there is no doubt " + Words.quoted(text.text()),
+                  ? MessageParts.quoted(text.text()) + " can't be accepted"
+                  : "there is no doubt " + MessageParts.quoted(text.text()),
               isError
                   ? Optional.of("only doubts can; put this right")
-                  : NearNames.hint(text.text(), AcceptedShape.DOUBTS));
+                  : NameSuggestions.hint(text.text(), AcceptedWarningsSchema.DOUBTS));
     }
     return code;
   }
@@ -109,11 +111,11 @@ public final class AcceptedReader {
       values
           .problems()
           .add(
-              Code.UNKNOWN_NAME,
+              DiagnosticCode.UNKNOWN_NAME,
               text.at(),
-              "nothing here is named " + Words.quoted(text.text()),
+              "nothing here is named " + MessageParts.quoted(text.text()),
               near(text.text())
-                  .map(near -> NearNames.question(text.text(), near))
+                  .map(near -> NameSuggestions.question(text.text(), near))
                   .or(
                       () ->
                           Optional.of("name what the message names: an item, a source, a table")));
@@ -121,6 +123,6 @@ public final class AcceptedReader {
   }
 
   private Optional<String> near(String name) {
-    return values.problems().areMany() ? Optional.empty() : NearNames.nearest(name, known);
+    return values.problems().areMany() ? Optional.empty() : NameSuggestions.nearest(name, known);
   }
 }

@@ -1,19 +1,19 @@
 package assize.ruleset;
 
 import assize.aspect.Definition;
-import assize.diagnostic.Code;
+import assize.diagnostic.DiagnosticCode;
 import assize.schema.Facts;
 import assize.schema.Field;
-import assize.schema.Fields;
-import assize.schema.Form;
-import assize.schema.Key;
+import assize.schema.MappingReader;
+import assize.schema.PropertySchema;
 import assize.schema.Reading;
+import assize.schema.ScalarFormat;
+import assize.schema.ScalarReader;
 import assize.schema.Table;
 import assize.schema.Type;
-import assize.schema.Value;
-import assize.schema.Values;
+import assize.schema.ValueSchema;
+import assize.yaml.MessageParts;
 import assize.yaml.Node;
-import assize.yaml.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -29,16 +29,16 @@ public final class Area extends Facts {
   record Group(Definition definition, List<Node.Entry> items, ClaimPhotos photos)
       implements Reading {
     @Override
-    public Values values() {
+    public ScalarReader values() {
       return definition.values();
     }
   }
 
   /** Items by their names, as they stand in an area or in a file of their own. */
-  static final Key LISTED =
-      Key.may(
+  static final PropertySchema LISTED =
+      PropertySchema.may(
           "items",
-          new Value.Named(Form.name(), new Value.Shared("item")),
+          new ValueSchema.Named(ScalarFormat.name(), new ValueSchema.Shared("item")),
           "Short names of items, each with what belongs to it.");
 
   public static final Field<Group, String> ID = Field.given("id", "", it -> it.definition().id());
@@ -67,15 +67,15 @@ public final class Area extends Facts {
     this.points = get(POINTS).orElseGet(() -> get(ITEMS).stream().mapToLong(Item::points).sum());
   }
 
-  private static List<Item> items(Fields fields, Group in) {
+  private static List<Item> items(MappingReader fields, Group in) {
     String id = in.definition().id();
     if (fields.get(LISTED).isEmpty() && in.items().isEmpty()) {
       in.values()
           .problems()
           .add(
-              Code.NO_ITEMS,
+              DiagnosticCode.NO_ITEMS,
               fields.at(),
-              "area " + Words.quoted(id) + " has no items",
+              "area " + MessageParts.quoted(id) + " has no items",
               "add `items:`, here or in a file that begins with `area: " + id + "`");
     }
     List<Item> items = new ArrayList<>();

@@ -2,11 +2,11 @@ package assize.ruleset;
 
 import assize.aspect.Definition;
 import assize.aspect.Vocabulary;
+import assize.schema.ScalarReader;
 import assize.schema.Type;
-import assize.schema.Values;
 import assize.text.Span;
+import assize.yaml.MessageParts;
 import assize.yaml.Node;
-import assize.yaml.Words;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -16,13 +16,14 @@ import java.util.Optional;
 
 /** Reads the areas, and puts each item into its own. */
 final class AreaReader {
-  private final Sections sections;
+  private final RuleSetFileMerger sections;
   private final Vocabulary names;
-  private final Values values;
+  private final ScalarReader values;
   private final ClaimPhotos photos;
   private final Map<String, List<Node.Entry>> itemsByArea = new LinkedHashMap<>();
 
-  AreaReader(Sections sections, Vocabulary names, Values values, ClaimPhotos photos) {
+  AreaReader(
+      RuleSetFileMerger sections, Vocabulary names, ScalarReader values, ClaimPhotos photos) {
     this.sections = sections;
     this.names = names;
     this.values = values;
@@ -41,7 +42,7 @@ final class AreaReader {
               : Optional.empty();
       take(area.name(), items, seen);
     }
-    for (Sections.ItemsOfArea file : sections.items()) {
+    for (RuleSetFileMerger.ItemsOfArea file : sections.items()) {
       names
           .areas
           .find(file.area(), values)
@@ -61,8 +62,10 @@ final class AreaReader {
         values
             .problems()
             .add(
-                Sections.repeated(
-                    "two items are named " + Words.quoted(item.name()), item.key().at(), first));
+                RuleSetFileMerger.repeated(
+                    "two items are named " + MessageParts.quoted(item.name()),
+                    item.key().at(),
+                    first));
       }
     }
   }

@@ -2,11 +2,11 @@ package assize.ruleset;
 
 import assize.schema.Facts;
 import assize.schema.Field;
-import assize.schema.Form;
 import assize.schema.Reading;
+import assize.schema.ScalarFormat;
+import assize.schema.ScalarReader;
 import assize.schema.Table;
 import assize.schema.Type;
-import assize.schema.Values;
 import assize.yaml.Node;
 import java.math.BigInteger;
 import java.math.RoundingMode;
@@ -18,7 +18,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
 /** What a vehicle reaches from a score on; it stands where its points are written. */
 public final class Award extends Facts {
   /** What reading an award needs: its name, and the full score. */
-  record Scored(String id, long outOf, Values values) implements Reading {}
+  record Scored(String id, long outOf, ScalarReader values) implements Reading {}
 
   public static final Field<Scored, String> ID = Field.given("id", "", Scored::id);
   public static final Field<Reading, String> NAME =
@@ -27,7 +27,7 @@ public final class Award extends Facts {
       Field.<Scored, Long>need(
               "at",
               0L,
-              Type.of(Form.share("0", "1000000", "460", "92 %"), Award::points),
+              Type.of(ScalarFormat.share("0", "1000000", "460", "92 %"), Award::points),
               "The points that it takes, or a share of the full score.")
           .placing();
   public static final Field<Reading, Optional<BigFraction>> NO_AREA_UNDER =

@@ -1,16 +1,16 @@
 package assize.ruleset;
 
-import assize.diagnostic.Code;
 import assize.diagnostic.Diagnostic;
-import assize.yaml.Problems;
-import assize.yaml.Words;
+import assize.diagnostic.DiagnosticCode;
+import assize.yaml.DiagnosticCollector;
+import assize.yaml.MessageParts;
 import java.util.HashMap;
 import java.util.Map;
 
 /** Finds causes that items of different areas share: a cause stays in one area. */
 final class CauseAreaCheck implements RuleSetCheck {
   @Override
-  public void check(RuleSet rules, Problems problems) {
+  public void check(RuleSet rules, DiagnosticCollector problems) {
     Map<String, Item> first = new HashMap<>();
     for (Item item : rules.items().filter(it -> it.cause().isPresent()).toList()) {
       String cause = item.cause().orElseThrow();
@@ -18,12 +18,12 @@ final class CauseAreaCheck implements RuleSetCheck {
       if (other != null && !other.area().equals(item.area())) {
         problems.add(
             Diagnostic.of(
-                    Code.CAUSE_IN_TWO_AREAS,
+                    DiagnosticCode.CAUSE_IN_TWO_AREAS,
                     item.at(),
                     "item \""
                         + item.id()
                         + "\" names the cause "
-                        + Words.quoted(cause)
+                        + MessageParts.quoted(cause)
                         + ", which belongs to area \""
                         + other.area()
                         + "\"",

@@ -1,15 +1,15 @@
 package assize.ruleset;
 
 import assize.aspect.Aspect;
-import assize.diagnostic.Code;
-import assize.yaml.Problems;
+import assize.diagnostic.DiagnosticCode;
+import assize.yaml.DiagnosticCollector;
 import java.util.List;
 
 /** Finds items with the aspect choice that give nothing to choose from. */
 final class ChoicesCheck {
-  private final Problems problems;
+  private final DiagnosticCollector problems;
 
-  ChoicesCheck(Problems problems) {
+  ChoicesCheck(DiagnosticCollector problems) {
     this.problems = problems;
   }
 
@@ -17,7 +17,7 @@ final class ChoicesCheck {
     for (ClaimReader.Told one : all) {
       if (one.aspect() == Aspect.CHOICE && !hasChoices) {
         problems.add(
-            Code.NO_CHOICES,
+            DiagnosticCode.NO_CHOICES,
             one.entry().key().at(),
             "this item has the aspect choice but nothing to choose from",
             "add `choices:` with the words and what they mean");

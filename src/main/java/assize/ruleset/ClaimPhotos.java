@@ -1,39 +1,41 @@
 package assize.ruleset;
 
-import assize.diagnostic.Code;
+import assize.diagnostic.DiagnosticCode;
 import assize.evidence.Claim;
-import assize.schema.Fields;
-import assize.schema.Form;
-import assize.schema.Key;
-import assize.schema.Values;
-import assize.text.Fingerprint;
-import assize.yaml.InsideFolder;
-import assize.yaml.NamedFiles;
+import assize.schema.MappingReader;
+import assize.schema.PropertySchema;
+import assize.schema.ScalarFormat;
+import assize.schema.ScalarReader;
+import assize.text.FileChecksum;
+import assize.yaml.ContainedFileResolver;
 import assize.yaml.Node;
+import assize.yaml.ReferencedFiles;
 import java.util.List;
 import java.util.Optional;
 
 /** Reads what sources show, and looks whether the files are there. */
 final class ClaimPhotos {
-  static final Key PHOTO =
-      Key.may("photo", Form.visible("pictures/drawing-204.png"), "A picture of what it shows.");
-  static final Key CAPTION = Key.may("caption", Form.visible(), "What the picture shows.");
+  static final PropertySchema PHOTO =
+      PropertySchema.may(
+          "photo", ScalarFormat.visible("pictures/drawing-204.png"), "A picture of what it shows.");
+  static final PropertySchema CAPTION =
+      PropertySchema.may("caption", ScalarFormat.visible(), "What the picture shows.");
 
-  private final NamedFiles files;
-  private final Values values;
+  private final ReferencedFiles files;
+  private final ScalarReader values;
 
   /**
    * Begins with no photo.
    *
    * @param folder the rule set's folder; empty: files are not looked for
    */
-  ClaimPhotos(Optional<InsideFolder> folder, Values values) {
-    this.files = new NamedFiles(folder, values.problems());
+  ClaimPhotos(Optional<ContainedFileResolver> folder, ScalarReader values) {
+    this.files = new ReferencedFiles(folder, values.problems());
     this.values = values;
   }
 
   /** Reads {@code photo} with its {@code caption}, which may be missing. */
-  Optional<Claim.Photo> read(Fields claim) {
+  Optional<Claim.Photo> read(MappingReader claim) {
     Optional<Node.Entry> photo = claim.get(PHOTO);
     Optional<Node.Entry> caption = claim.get(CAPTION);
     if (photo.isEmpty()) {
@@ -42,7 +44,7 @@ final class ClaimPhotos {
               values
                   .problems()
                   .add(
-                      Code.MISSING_KEY,
+                      DiagnosticCode.MISSING_KEY,
                       it.key().at(),
                       "`caption` belongs to `photo`, which is not here",
                       "add `photo:`"));
@@ -55,7 +57,7 @@ final class ClaimPhotos {
   }
 
   /** Returns what tells whether the files that were read are still the same. */
-  List<Fingerprint> fingerprints() {
+  List<FileChecksum> fingerprints() {
     return files.fingerprints();
   }
 }

@@ -4,15 +4,15 @@ import assize.aspect.Aspect;
 import assize.aspect.Expectation;
 import assize.aspect.Reader;
 import assize.aspect.Vocabulary;
-import assize.diagnostic.Code;
-import assize.diagnostic.NearNames;
+import assize.diagnostic.DiagnosticCode;
+import assize.diagnostic.NameSuggestions;
 import assize.evidence.Claim;
-import assize.schema.Names;
-import assize.schema.Values;
+import assize.schema.DefinedNames;
+import assize.schema.ScalarReader;
 import assize.text.Span;
+import assize.yaml.DiagnosticCollector;
+import assize.yaml.MessageParts;
 import assize.yaml.Node;
-import assize.yaml.Problems;
-import assize.yaml.Words;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -21,12 +21,12 @@ import java.util.Optional;
 
 /** Reads aspects with what is right for them. */
 public final class ClaimReader {
-  private static final List<String> ASPECTS = AspectShapes.EXPECTED.names();
+  private static final List<String> ASPECTS = AspectSchemas.EXPECTED.names();
 
   private final Vocabulary names;
-  private final Values values;
+  private final ScalarReader values;
 
-  public ClaimReader(Vocabulary names, Values values) {
+  public ClaimReader(Vocabulary names, ScalarReader values) {
     this.names = names;
     this.values = values;
   }
@@ -37,7 +37,7 @@ public final class ClaimReader {
   }
 
   /** Reads what is said of aspects. */
-  List<Told> told(Node.Entry entry, Names choices, Make make) {
+  List<Told> told(Node.Entry entry, DefinedNames choices, Make make) {
     List<Told> told = new ArrayList<>();
     aspects(entry, choices)
         .forEach(
@@ -52,7 +52,7 @@ public final class ClaimReader {
   }
 
   /** Reads aspects with their values; an aspect whose values can't be read has none. */
-  public Map<Aspect, Valued> aspects(Node.Entry entry, Names choices) {
+  public Map<Aspect, Valued> aspects(Node.Entry entry, DefinedNames choices) {
     Map<Aspect, Valued> found = new LinkedHashMap<>();
     Reader reader = new Reader(names, choices, values);
     for (Node.Entry one : values.entries(Optional.of(entry), "aspects with their values")) {
@@ -63,16 +63,16 @@ public final class ClaimReader {
   }
 
   /** Returns the aspect of that name, and reports a name that is none. */
-  public static Optional<Aspect> aspect(Node.Scalar name, Problems problems) {
+  public static Optional<Aspect> aspect(Node.Scalar name, DiagnosticCollector problems) {
     Optional<Aspect> aspect = Aspect.of(name.text());
     if (aspect.isEmpty()) {
       problems.add(
-          Code.UNKNOWN_KEY,
+          DiagnosticCode.UNKNOWN_KEY,
           name.at(),
-          Words.quoted(name.text()) + " is not an aspect",
-          NearNames.nearest(name.text(), ASPECTS)
-              .map(near -> NearNames.question(name.text(), near))
-              .or(() -> Optional.of("aspects: " + Words.list(ASPECTS))));
+          MessageParts.quoted(name.text()) + " is not an aspect",
+          NameSuggestions.nearest(name.text(), ASPECTS)
+              .map(near -> NameSuggestions.question(name.text(), near))
+              .or(() -> Optional.of("aspects: " + MessageParts.list(ASPECTS))));
     }
     return aspect;
   }

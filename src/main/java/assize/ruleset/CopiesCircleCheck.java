@@ -1,9 +1,9 @@
 package assize.ruleset;
 
-import assize.diagnostic.Code;
+import assize.diagnostic.DiagnosticCode;
 import assize.evidence.Source;
-import assize.yaml.Problems;
-import assize.yaml.Words;
+import assize.yaml.DiagnosticCollector;
+import assize.yaml.MessageParts;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -12,16 +12,16 @@ import java.util.Set;
 /** Finds sources that copy each other: nobody would be the first to say it. */
 final class CopiesCircleCheck implements RuleSetCheck {
   @Override
-  public void check(RuleSet rules, Problems problems) {
+  public void check(RuleSet rules, DiagnosticCollector problems) {
     Map<String, Set<String>> copies = new LinkedHashMap<>();
     rules.sources().values().forEach(it -> copies.put(it.id(), it.copies()));
-    for (List<String> circle : Circles.in(copies)) {
+    for (List<String> circle : CycleFinder.in(copies)) {
       Source first = rules.sources().get(circle.get(0));
       if (first != null) {
         problems.add(
-            Code.CIRCULAR_COPIES,
+            DiagnosticCode.CIRCULAR_COPIES,
             first.at(),
-            "sources copy each other in a circle: " + Words.circle(circle),
+            "sources copy each other in a circle: " + MessageParts.circle(circle),
             "leave out the `copies` of the oldest");
       }
     }

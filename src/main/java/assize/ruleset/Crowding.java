@@ -1,14 +1,14 @@
 package assize.ruleset;
 
-import assize.date.DaySpan;
-import assize.diagnostic.Code;
+import assize.date.DateRange;
+import assize.diagnostic.DiagnosticCode;
 import assize.evidence.Claim;
 import assize.evidence.Scope;
 import assize.ruleset.NumberTable.Series;
 import assize.schema.Field;
 import assize.text.Span;
+import assize.yaml.DiagnosticCollector;
 import assize.yaml.Node;
-import assize.yaml.Problems;
 import java.time.LocalDate;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -41,9 +41,9 @@ final class Crowding {
   private static final Map<Field<?, ?>, Section> SECTIONS = sections();
 
   private final RuleSet rules;
-  private final Problems problems;
+  private final DiagnosticCollector problems;
 
-  private Crowding(RuleSet rules, Problems problems) {
+  private Crowding(RuleSet rules, DiagnosticCollector problems) {
     this.rules = rules;
     this.problems = problems;
   }
@@ -65,7 +65,7 @@ final class Crowding {
   }
 
   /** Says whether no section has too much to be read at all. */
-  static boolean isFree(Sections sections, Problems problems) {
+  static boolean isFree(RuleSetFileMerger sections, DiagnosticCollector problems) {
     boolean free = true;
     for (Map.Entry<Field<?, ?>, Section> one : SECTIONS.entrySet()) {
       List<Node.Entry> entries = sections.all(one.getKey());
@@ -73,7 +73,7 @@ final class Crowding {
       if (entries.size() > section.most()) {
         free = false;
         problems.add(
-            Code.TOO_MANY,
+            DiagnosticCode.TOO_MANY,
             entries.get(section.most()).key().at(),
             most(section.most(), section.things()));
       }
@@ -82,7 +82,7 @@ final class Crowding {
   }
 
   /** Says whether what was read is little enough to be looked at as a whole. */
-  static boolean isFree(RuleSet rules, Problems problems) {
+  static boolean isFree(RuleSet rules, DiagnosticCollector problems) {
     Crowding crowding = new Crowding(rules, problems);
     return crowding.fewNumbers() && crowding.fewItems() && crowding.fewDays();
   }
@@ -184,16 +184,16 @@ final class Crowding {
   }
 
   private boolean crowded(Span at, String message) {
-    problems.add(Code.TOO_MANY, at, message);
+    problems.add(DiagnosticCode.TOO_MANY, at, message);
     return false;
   }
 
   private static void turn(Set<LocalDate> days, Scope scope) {
-    Stream<DaySpan> spans = scope.buildDays();
+    Stream<DateRange> spans = scope.buildDays();
     spans.forEach(span -> turn(days, span));
   }
 
-  private static void turn(Set<LocalDate> days, DaySpan span) {
+  private static void turn(Set<LocalDate> days, DateRange span) {
     if (!span.openStart()) {
       days.add(span.first());
     }

@@ -1,19 +1,19 @@
 package assize.ruleset;
 
 import assize.aspect.Aspect;
-import assize.diagnostic.Code;
 import assize.diagnostic.Diagnostic;
+import assize.diagnostic.DiagnosticCode;
+import assize.yaml.DiagnosticCollector;
 import assize.yaml.Node;
-import assize.yaml.Problems;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
 /** Finds aspects that are both expected and claimed: what is expected would have no source. */
 final class ExpectAndClaimsCheck {
-  private final Problems problems;
+  private final DiagnosticCollector problems;
 
-  ExpectAndClaimsCheck(Problems problems) {
+  ExpectAndClaimsCheck(DiagnosticCollector problems) {
     this.problems = problems;
   }
 
@@ -28,7 +28,7 @@ final class ExpectAndClaimsCheck {
       if (other != null) {
         problems.add(
             Diagnostic.of(
-                    Code.EXPECT_AND_CLAIMS,
+                    DiagnosticCode.EXPECT_AND_CLAIMS,
                     one.entry().key().at(),
                     "`" + one.aspect().word() + "` is claimed here and expected above",
                     "write all of it as claims")

@@ -1,18 +1,18 @@
 package assize.ruleset;
 
 import assize.aspect.Aspect;
-import assize.diagnostic.Code;
+import assize.diagnostic.DiagnosticCode;
 import assize.evidence.Claim;
-import assize.evidence.Manner;
+import assize.evidence.ClaimKind;
 import assize.evidence.Scope;
-import assize.schema.Fields;
-import assize.schema.Form;
-import assize.schema.Key;
-import assize.schema.Names;
-import assize.schema.Rule;
-import assize.schema.Value;
+import assize.schema.DefinedNames;
+import assize.schema.MappingReader;
+import assize.schema.PropertyConstraint;
+import assize.schema.PropertySchema;
+import assize.schema.ScalarFormat;
+import assize.schema.ValueSchema;
+import assize.yaml.MessageParts;
 import assize.yaml.Node;
-import assize.yaml.Words;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
@@ -31,33 +31,36 @@ import org.apache.commons.numbers.fraction.BigFraction;
  *     any all weigh the same
  */
 public record Held(Map<Aspect, List<Claim>> claims, Map<Aspect, Long> worth) {
-  private static final Key EXPECT =
-      Key.may(
+  private static final PropertySchema EXPECT =
+      PropertySchema.may(
           "expect",
-          AspectShapes.ASPECTS,
+          AspectSchemas.ASPECTS,
           "What is right, by one source or none: aspects with their values.");
-  private static final Key SOURCE =
-      Key.may("source", Form.name(), "Who says what is expected: a source of this rule set.");
-  private static final Key CITE =
-      Key.may("cite", Form.text(), "Where the source says so: plate 14, figure 3.");
-  private static final Key CLAIMS =
-      Key.may(
+  private static final PropertySchema SOURCE =
+      PropertySchema.may(
+          "source", ScalarFormat.name(), "Who says what is expected: a source of this rule set.");
+  private static final PropertySchema CITE =
+      PropertySchema.may(
+          "cite", ScalarFormat.text(), "Where the source says so: plate 14, figure 3.");
+  private static final PropertySchema CLAIMS =
+      PropertySchema.may(
           "claims",
-          Value.list(new Value.Group(Telling.TABLE.block())),
+          ValueSchema.list(new ValueSchema.Group(Telling.TABLE.block())),
           "What several sources say is right, each with its source.");
-  private static final Key WORTH =
-      Key.may(
+  private static final PropertySchema WORTH =
+      PropertySchema.may(
           "worth",
-          new Value.Named(Value.word(AspectShapes.EXPECTED.names()), Form.points()),
+          new ValueSchema.Named(
+              ValueSchema.word(AspectSchemas.EXPECTED.names()), ScalarFormat.points()),
           "How the points are shared among the aspects, where not equally.");
 
-  static final List<Key> KEYS = List.of(EXPECT, SOURCE, CITE, CLAIMS, WORTH);
+  static final List<PropertySchema> KEYS = List.of(EXPECT, SOURCE, CITE, CLAIMS, WORTH);
 
-  static final List<Rule> RULES =
+  static final List<PropertyConstraint> RULES =
       List.of(
-          Rule.anyOf(EXPECT.name(), CLAIMS.name()),
-          Rule.needs(SOURCE.name(), EXPECT.name()),
-          Rule.needs(CITE.name(), EXPECT.name()));
+          PropertyConstraint.anyOf(EXPECT.name(), CLAIMS.name()),
+          PropertyConstraint.needs(SOURCE.name(), EXPECT.name()),
+          PropertyConstraint.needs(CITE.name(), EXPECT.name()));
 
   static final Held NOTHING = new Held(Map.of(), Map.of());
 
@@ -67,9 +70,10 @@ public record Held(Map<Aspect, List<Claim>> claims, Map<Aspect, Long> worth) {
   }
 
   /** Reads what is held; none where an aspect has no claim that can be read. */
-  static Optional<Held> read(Fields item, ItemReading in) {
+  static Optional<Held> read(MappingReader item, ItemReading in) {
     Optional<Node.Entry> choices = item.peek(Item.CHOICES.name());
-    Names words = new Names("choice", "this item", Code.UNKNOWN_CHOICE, choices.isPresent());
+    DefinedNames words =
+        new DefinedNames("choice", "this item", DiagnosticCode.UNKNOWN_CHOICE, choices.isPresent());
     words.define(Item.words(choices));
     ClaimReader reader = new ClaimReader(in.names(), in.values());
     List<ClaimReader.Told> expected = expected(item, words, reader, in);
@@ -81,9 +85,9 @@ public record Held(Map<Aspect, List<Claim>> claims, Map<Aspect, Long> worth) {
       in.values()
           .problems()
           .add(
-              Code.NOTHING_EXPECTED,
+              DiagnosticCode.NOTHING_EXPECTED,
               item.at(),
-              "item " + Words.quoted(in.id()) + " expects nothing",
+              "item " + MessageParts.quoted(in.id()) + " expects nothing",
               "add `expect:` or `claims:`");
     }
     new ChoicesCheck(in.values().problems()).check(all, choices.isPresent());
@@ -99,7 +103,7 @@ public record Held(Map<Aspect, List<Claim>> claims, Map<Aspect, Long> worth) {
   }
 
   private static List<ClaimReader.Told> expected(
-      Fields item, Names choices, ClaimReader reader, ItemReading in) {
+      MappingReader item, DefinedNames choices, ClaimReader reader, ItemReading in) {
     Optional<Node.Entry> expect = item.get(EXPECT);
     Optional<Node.Entry> source = item.get(SOURCE);
     Optional<Node.Entry> cite = item.get(CITE);
@@ -111,7 +115,7 @@ public record Held(Map<Aspect, List<Claim>> claims, Map<Aspect, Long> worth) {
                   in.values()
                       .problems()
                       .add(
-                          Code.MISSING_KEY,
+                          DiagnosticCode.MISSING_KEY,
                           it.key().at(),
                           "`" + it.name() + "` belongs to `expect`, which is not here",
                           "write `expect:`, or put the source into a claim"));
@@ -123,11 +127,11 @@ public record Held(Map<Aspect, List<Claim>> claims, Map<Aspect, Long> worth) {
         expect.get(),
         choices,
         (values, at) ->
-            new Claim(named, citation, Scope.EVERY, Manner.SAYS, values, Optional.empty(), at));
+            new Claim(named, citation, Scope.EVERY, ClaimKind.SAYS, values, Optional.empty(), at));
   }
 
   private static List<ClaimReader.Told> claimed(
-      Fields item, Names choices, ClaimReader reader, ItemReading in) {
+      MappingReader item, DefinedNames choices, ClaimReader reader, ItemReading in) {
     List<ClaimReader.Told> claimed = new ArrayList<>();
     for (Node.Entry one : in.values().list(item.get(CLAIMS), "a list of claims")) {
       Optional<Telling> telling = Telling.read(one, in);
@@ -148,10 +152,10 @@ public record Held(Map<Aspect, List<Claim>> claims, Map<Aspect, Long> worth) {
         in.values()
             .problems()
             .add(
-                Code.POINTS_FOR_MISSING_ASPECT,
+                DiagnosticCode.POINTS_FOR_MISSING_ASPECT,
                 one.key().at(),
-                "this item does not expect the aspect " + Words.quoted(one.name()),
-                "expected: " + Words.list(aspects.stream().map(Aspect::word).toList()));
+                "this item does not expect the aspect " + MessageParts.quoted(one.name()),
+                "expected: " + MessageParts.list(aspects.stream().map(Aspect::word).toList()));
       } else if (aspect.isPresent() && own.isPresent()) {
         written.put(aspect.get(), own.get());
       }
@@ -160,7 +164,7 @@ public record Held(Map<Aspect, List<Claim>> claims, Map<Aspect, Long> worth) {
       in.values()
           .problems()
           .add(
-              Code.POINTS_FOR_MISSING_ASPECT,
+              DiagnosticCode.POINTS_FOR_MISSING_ASPECT,
               entry.orElseThrow().at(),
               "no aspect of this item is worth anything");
     }

@@ -1,17 +1,17 @@
 package assize.ruleset;
 
 import assize.aspect.Aspect;
-import assize.diagnostic.Code;
+import assize.diagnostic.DiagnosticCode;
 import assize.evidence.Claim;
 import assize.evidence.Scope;
 import assize.schema.Facts;
 import assize.schema.Field;
-import assize.schema.FixedWords;
-import assize.schema.Form;
+import assize.schema.FixedVocabulary;
 import assize.schema.Reading;
+import assize.schema.ScalarFormat;
 import assize.schema.Table;
 import assize.schema.Type;
-import assize.schema.Value;
+import assize.schema.ValueSchema;
 import assize.yaml.Node;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -37,20 +37,21 @@ public final class Item extends Facts {
           "cause",
           Type.word(),
           "One cause of several items' loss: together they lose what the dearest does.");
-  public static final Field<Reading, List<Caution>> CAUTIONS =
+  public static final Field<Reading, List<Hazard>> CAUTIONS =
       Field.orNone(
           "cautions",
           List.of(),
           Type.oneOrMore(
               Type.oneOf(
-                  FixedWords.of(
-                      "a caution", Code.UNKNOWN_CAUTION, Caution.values(), Caution::word))),
+                  FixedVocabulary.of(
+                      "a caution", DiagnosticCode.UNKNOWN_CAUTION, Hazard.values(), Hazard::word))),
           "What can hurt whoever looks at it.");
   public static final Field<Reading, Map<String, String>> CHOICES =
       Field.orNone(
           "choices",
           Map.of(),
-          Type.of(new Value.Named(Form.ownWord(), Form.visible()), Item::choices),
+          Type.of(
+              new ValueSchema.Named(ScalarFormat.ownWord(), ScalarFormat.visible()), Item::choices),
           "Words to choose from, each with what it means.");
   public static final Field<ItemReading, Scope> SCOPE =
       Field.of(Scope.EVERY, (fields, in) -> Scopes.read(fields, in.definition()), Scopes.keys());
@@ -132,7 +133,7 @@ public final class Item extends Facts {
     return get(NOTES);
   }
 
-  public List<Caution> cautions() {
+  public List<Hazard> cautions() {
     return get(CAUTIONS);
   }
 

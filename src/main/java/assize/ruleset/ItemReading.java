@@ -3,7 +3,7 @@ package assize.ruleset;
 import assize.aspect.Definition;
 import assize.aspect.Vocabulary;
 import assize.schema.Reading;
-import assize.schema.Values;
+import assize.schema.ScalarReader;
 
 /**
  * What reading an item needs.
@@ -20,7 +20,7 @@ record ItemReading(Definition definition, String area, ClaimPhotos photos) imple
   }
 
   @Override
-  public Values values() {
+  public ScalarReader values() {
     return definition.values();
   }
 }

@@ -1,8 +1,8 @@
 package assize.ruleset;
 
-import assize.diagnostic.Code;
-import assize.yaml.Problems;
-import assize.yaml.Words;
+import assize.diagnostic.DiagnosticCode;
+import assize.yaml.DiagnosticCollector;
+import assize.yaml.MessageParts;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -11,14 +11,14 @@ import java.util.Objects;
 /** Finds finishes that are kinds of each other. */
 final class KindOfCircleCheck implements RuleSetCheck {
   @Override
-  public void check(RuleSet rules, Problems problems) {
+  public void check(RuleSet rules, DiagnosticCollector problems) {
     Map<String, List<String>> kinds = new LinkedHashMap<>();
     rules.finishes().values().forEach(it -> kinds.put(it.id(), it.kindOf().stream().toList()));
-    for (List<String> circle : Circles.in(kinds)) {
+    for (List<String> circle : CycleFinder.in(kinds)) {
       problems.add(
-          Code.CIRCULAR_KIND_OF,
+          DiagnosticCode.CIRCULAR_KIND_OF,
           Objects.requireNonNull(rules.finishes().get(circle.get(0))).at(),
-          "finishes are kinds of each other in a circle: " + Words.circle(circle),
+          "finishes are kinds of each other in a circle: " + MessageParts.circle(circle),
           "leave out the `kind_of` of the most general");
     }
   }

@@ -1,12 +1,12 @@
 package assize.ruleset;
 
 import assize.aspect.Definition;
-import assize.date.DaySpan;
-import assize.diagnostic.Code;
+import assize.date.DateRange;
+import assize.diagnostic.DiagnosticCode;
 import assize.schema.Facts;
 import assize.schema.Field;
-import assize.schema.Form;
 import assize.schema.Reading;
+import assize.schema.ScalarFormat;
 import assize.schema.Table;
 import assize.schema.Type;
 import java.util.List;
@@ -16,12 +16,15 @@ public final class Model extends Facts {
   public static final Field<Definition, String> ID = Field.given("id", "", Definition::id);
   public static final Field<Reading, String> NAME =
       Field.need("name", "", Type.visible(), "How reports say it.");
-  public static final Field<Reading, DaySpan> BUILT =
-      Field.<Reading, DaySpan>need(
+  public static final Field<Reading, DateRange> BUILT =
+      Field.<Reading, DateRange>need(
               "built",
-              DaySpan.ALL,
+              DateRange.ALL,
               Type.parsed(
-                  Form.date("1932-03/1936-08"), Code.BAD_DATE, "a span of dates", Dates::span),
+                  ScalarFormat.date("1932-03/1936-08"),
+                  DiagnosticCode.BAD_DATE,
+                  "a span of dates",
+                  DateReader::span),
               "From when to when it was made: 1932-03/1936-08.")
           .placing();
 
@@ -32,7 +35,7 @@ public final class Model extends Facts {
     super(drawn);
   }
 
-  public static Model of(String id, String name, DaySpan built) {
+  public static Model of(String id, String name, DateRange built) {
     return TABLE.with(TABLE.with(TABLE.with(TABLE.blank(), ID, id), NAME, name), BUILT, built);
   }
 
@@ -45,7 +48,7 @@ public final class Model extends Facts {
   }
 
   /** Returns the days of its production. */
-  public DaySpan built() {
+  public DateRange built() {
     return get(BUILT);
   }
 }

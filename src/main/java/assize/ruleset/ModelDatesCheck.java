@@ -1,16 +1,16 @@
 package assize.ruleset;
 
-import assize.diagnostic.Code;
-import assize.yaml.Problems;
+import assize.diagnostic.DiagnosticCode;
+import assize.yaml.DiagnosticCollector;
 
 /** Finds models whose production does not begin or does not end. */
 final class ModelDatesCheck implements RuleSetCheck {
   @Override
-  public void check(RuleSet rules, Problems problems) {
+  public void check(RuleSet rules, DiagnosticCollector problems) {
     for (Model model : rules.models().values()) {
       if (model.built().openStart() || model.built().openEnd()) {
         problems.add(
-            Code.OPEN_PRODUCTION_DATES,
+            DiagnosticCode.OPEN_PRODUCTION_DATES,
             model.at(),
             "the production of model \""
                 + model.id()

@@ -1,17 +1,17 @@
 package assize.ruleset;
 
 import assize.aspect.Definition;
-import assize.aspect.NumberPattern;
-import assize.date.DaySpan;
-import assize.diagnostic.Code;
+import assize.date.DateRange;
+import assize.diagnostic.DiagnosticCode;
+import assize.pattern.NumberPattern;
 import assize.schema.Facts;
 import assize.schema.Field;
-import assize.schema.Form;
-import assize.schema.Numbers;
+import assize.schema.NumberReader;
 import assize.schema.Reading;
+import assize.schema.ScalarFormat;
 import assize.schema.Table;
 import assize.schema.Type;
-import assize.schema.Value;
+import assize.schema.ValueSchema;
 import assize.text.Span;
 import assize.yaml.Node;
 import java.util.ArrayList;
@@ -61,7 +61,7 @@ public final class NumberTable extends Facts {
 
   /** A number, and the days on which it may have been given out. */
   public static final class Entry extends Facts {
-    private static final Value WHOLE = Form.whole("0", "999999999999999");
+    private static final ValueSchema WHOLE = ScalarFormat.whole("0", "999999999999999");
 
     public static final Field<Reading, Long> NUMBER =
         Field.need(
@@ -69,8 +69,8 @@ public final class NumberTable extends Facts {
             0L,
             Type.of(WHOLE, (entry, in) -> in.values().whole(entry, A_NUMBER)),
             "The last number of the series.");
-    public static final Field<Reading, DaySpan> BUILT =
-        Field.need("built", DaySpan.ALL, Entry.days("1936-08-28"), "When it was built.");
+    public static final Field<Reading, DateRange> BUILT =
+        Field.need("built", DateRange.ALL, Entry.days("1936-08-28"), "When it was built.");
 
     static final Table<Reading, Entry> TABLE =
         Table.of("a last number", Entry::new, List.of(NUMBER, BUILT));
@@ -80,11 +80,12 @@ public final class NumberTable extends Facts {
     }
 
     /** Days of which the writer is sure. */
-    private static Type<Reading, DaySpan> days(String... examples) {
-      return Type.parsed(Form.date(examples), Code.BAD_DATE, "a date", Dates::sureSpan);
+    private static Type<Reading, DateRange> days(String... examples) {
+      return Type.parsed(
+          ScalarFormat.date(examples), DiagnosticCode.BAD_DATE, "a date", DateReader::sureSpan);
     }
 
-    private static Entry of(long number, DaySpan built, Span at) {
+    private static Entry of(long number, DateRange built, Span at) {
       return TABLE.at(TABLE.with(TABLE.with(TABLE.blank(), NUMBER, number), BUILT, built), at);
     }
 
@@ -92,7 +93,7 @@ public final class NumberTable extends Facts {
       return get(NUMBER);
     }
 
-    public DaySpan built() {
+    public DateRange built() {
       return get(BUILT);
     }
   }
@@ -106,12 +107,12 @@ public final class NumberTable extends Facts {
         Field.<Reading, Range>need(
                 "numbers",
                 new Range(0, 0),
-                Type.of(Form.text("3000..3049"), Reserved::range),
+                Type.of(ScalarFormat.text("3000..3049"), Reserved::range),
                 "The first and the last: 3000..3049.")
             .placing();
     public static final Field<Reading, String> PURPOSE =
         Field.need("for", "", Type.visible(), "What they were kept for: exhibition vehicles.");
-    public static final Field<Reading, Optional<DaySpan>> BUILT =
+    public static final Field<Reading, Optional<DateRange>> BUILT =
         Field.may("built", Entry.days("1933-10"), "When they were built, if they were.");
 
     static final Table<Reading, Reserved> TABLE =
@@ -130,20 +131,20 @@ public final class NumberTable extends Facts {
     private static Optional<Range> range(Node.Scalar text, Reading in) {
       List<Optional<Long>> ends = new ArrayList<>();
       for (String end : text.text().split("\\.\\.", -1)) {
-        ends.add(Numbers.whole(end));
+        ends.add(NumberReader.whole(end));
       }
       boolean readable = ends.size() <= 2 && ends.stream().allMatch(Optional::isPresent);
       if (!readable) {
         return in.values()
             .refuse(
-                Code.BAD_RANGE,
+                DiagnosticCode.BAD_RANGE,
                 text,
                 "reserved numbers are the first and the last, as in 3000..3049");
       }
       long from = ends.get(0).orElseThrow();
       long to = ends.get(ends.size() - 1).orElseThrow();
       return to < from
-          ? in.values().refuse(Code.BAD_RANGE, text, from + ".." + to + " goes backward")
+          ? in.values().refuse(DiagnosticCode.BAD_RANGE, text, from + ".." + to + " goes backward")
           : Optional.of(new Range(from, to));
     }
 
@@ -163,7 +164,7 @@ public final class NumberTable extends Facts {
     }
 
     /** Returns when they were used, where that is known. */
-    public Optional<DaySpan> built() {
+    public Optional<DateRange> built() {
       return get(BUILT);
     }
   }
@@ -186,7 +187,8 @@ public final class NumberTable extends Facts {
         Field.need(
             "from",
             List.of(),
-            Type.of(new Value.Named(Entry.WHOLE, Form.date("1933-01")), Series::first),
+            Type.of(
+                new ValueSchema.Named(Entry.WHOLE, ScalarFormat.date("1933-01")), Series::first),
             "The first number of a day, month or year, and which: {1001: 1932-03-14}.");
     public static final Field<Reading, Optional<Entry>> LAST =
         Field.may("last", Type.group(Entry.TABLE), "The last number, and when it was built.");
@@ -209,7 +211,7 @@ public final class NumberTable extends Facts {
       List<Entry> first = new ArrayList<>();
       for (Node.Entry one : in.values().entries(entry, "first numbers with their dates,")) {
         Optional<Long> number = in.values().whole(one.key(), A_NUMBER);
-        Optional<DaySpan> built = Entry.days().reader().apply(Optional.of(one), in);
+        Optional<DateRange> built = Entry.days().reader().apply(Optional.of(one), in);
         number.ifPresent(
             it -> built.ifPresent(days -> first.add(Entry.of(it, days, one.key().at()))));
       }

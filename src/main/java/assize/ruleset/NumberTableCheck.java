@@ -1,19 +1,19 @@
 package assize.ruleset;
 
-import assize.diagnostic.Code;
-import assize.yaml.Problems;
+import assize.diagnostic.DiagnosticCode;
+import assize.yaml.DiagnosticCollector;
 import java.util.List;
 
 /** Finds number tables whose numbers do not rise, or whose dates go back. */
 final class NumberTableCheck implements RuleSetCheck {
   @Override
-  public void check(RuleSet rules, Problems problems) {
+  public void check(RuleSet rules, DiagnosticCollector problems) {
     rules.numbers().values().stream()
         .flatMap(table -> table.series().stream())
         .forEach(series -> check(series, problems));
   }
 
-  private static void check(NumberTable.Series series, Problems problems) {
+  private static void check(NumberTable.Series series, DiagnosticCollector problems) {
     List<NumberTable.Entry> first = series.first();
     for (int i = 1; i < first.size(); i++) {
       rise(first.get(i - 1), first.get(i), 1, problems);
@@ -24,16 +24,16 @@ final class NumberTableCheck implements RuleSetCheck {
   }
 
   private static void rise(
-      NumberTable.Entry before, NumberTable.Entry after, long least, Problems problems) {
+      NumberTable.Entry before, NumberTable.Entry after, long least, DiagnosticCollector problems) {
     if (after.number() - before.number() < least) {
       problems.add(
-          Code.NUMBERS_NOT_ASCENDING,
+          DiagnosticCode.NUMBERS_NOT_ASCENDING,
           after.at(),
           after.number() + " stands behind " + before.number() + "; the numbers of a series rise",
           "sort them");
     } else if (after.built().first().isBefore(before.built().first())) {
       problems.add(
-          Code.DATES_NOT_ASCENDING,
+          DiagnosticCode.DATES_NOT_ASCENDING,
           after.at(),
           after.number() + " is dated earlier than " + before.number() + " before it",
           "look the two dates up again");

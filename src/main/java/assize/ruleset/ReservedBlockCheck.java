@@ -1,18 +1,18 @@
 package assize.ruleset;
 
-import assize.diagnostic.Code;
-import assize.yaml.Problems;
+import assize.diagnostic.DiagnosticCode;
+import assize.yaml.DiagnosticCollector;
 
 /** Finds reserved numbers that lie outside of their series. */
 final class ReservedBlockCheck implements RuleSetCheck {
   @Override
-  public void check(RuleSet rules, Problems problems) {
+  public void check(RuleSet rules, DiagnosticCollector problems) {
     for (NumberTable table : rules.numbers().values()) {
       for (NumberTable.Series series : table.series()) {
         for (NumberTable.Reserved block : series.reserved()) {
           if (isOutside(block, series)) {
             problems.add(
-                Code.RESERVED_OUTSIDE,
+                DiagnosticCode.RESERVED_OUTSIDE,
                 block.at(),
                 "the numbers " + block.from() + " to " + block.to() + " lie outside of this series",
                 "a reserved block lies between the first number and the last");

@@ -7,19 +7,19 @@ import assize.aspect.Graded;
 import assize.aspect.Lexicon;
 import assize.aspect.Origin;
 import assize.date.Edtf;
-import assize.diagnostic.Accepted;
-import assize.diagnostic.Code;
+import assize.diagnostic.AcceptedWarning;
+import assize.diagnostic.DiagnosticCode;
 import assize.evidence.Source;
 import assize.schema.Facts;
 import assize.schema.Field;
-import assize.schema.Fields;
-import assize.schema.Form;
-import assize.schema.Key;
+import assize.schema.MappingReader;
+import assize.schema.PropertySchema;
 import assize.schema.Reading;
+import assize.schema.ScalarFormat;
 import assize.schema.Table;
 import assize.schema.Type;
-import assize.schema.Value;
-import assize.text.Fingerprint;
+import assize.schema.ValueSchema;
+import assize.text.FileChecksum;
 import assize.yaml.Node;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -36,7 +36,7 @@ public final class RuleSet extends Facts implements Lexicon {
   public static final Field<RuleSetReading, String> ID =
       head(
           "rule_set",
-          Type.of(Form.name(), (entry, in) -> in.values().id(entry)),
+          Type.of(ScalarFormat.name(), (entry, in) -> in.values().id(entry)),
           "The rule set's short name: letters, digits and dashes.");
   public static final Field<RuleSetReading, String> NAME =
       head("name", Type.visible(), "What it is called.");
@@ -51,8 +51,9 @@ public final class RuleSet extends Facts implements Lexicon {
   public static final Field<Reading, Optional<String>> NOTES =
       Field.may("notes", Type.text(), "Longer remarks.");
 
-  private static final Key SCALED =
-      Key.may("scale", new Value.Group(Scale.TABLE.block()), "How points become a score.");
+  private static final PropertySchema SCALED =
+      PropertySchema.may(
+          "scale", new ValueSchema.Group(Scale.TABLE.block()), "How points become a score.");
 
   public static final Field<RuleSetReading, Scale> SCALE =
       Field.of(Scale.usual(), RuleSet::scale, SCALED);
@@ -83,14 +84,14 @@ public final class RuleSet extends Facts implements Lexicon {
   public static final Field<RuleSetReading, Map<Origin, BigFraction>> ORIGINS =
       section(
           "origins",
-          new Value.Named(Graded.ORIGIN_WORDS, Form.credit()),
+          new ValueSchema.Named(Graded.ORIGIN_WORDS, ScalarFormat.credit()),
           (entry, in) -> Graded.ORIGINS.find(entry.key(), in.values().problems()),
           RuleSet::credit,
           "What each origin is worth; one that is left out is worth 0.");
   public static final Field<RuleSetReading, Map<String, BigFraction>> CONDITIONS =
       section(
           "conditions",
-          new Value.Named(Form.visible(), Form.credit()),
+          new ValueSchema.Named(ScalarFormat.visible(), ScalarFormat.credit()),
           RuleSet::name,
           RuleSet::credit,
           "What each condition is worth, the best first; the words are yours.");
@@ -98,19 +99,20 @@ public final class RuleSet extends Facts implements Lexicon {
       Field.of(
           List.of(),
           (fields, in) -> in.areas(fields),
-          Key.may("areas", each(Area.TABLE), "Short names of areas, each with its items."));
+          PropertySchema.may(
+              "areas", each(Area.TABLE), "Short names of areas, each with its items."));
 
   /** Doubts that its keepers let stand. */
-  public static final Field<RuleSetReading, List<Accepted>> ACCEPTED =
+  public static final Field<RuleSetReading, List<AcceptedWarning>> ACCEPTED =
       Field.given("accepted", List.of(), RuleSetReading::accepted);
 
   /** Every file it was read from, and each that its claims show. */
-  public static final Field<RuleSetReading, List<Fingerprint>> FILES =
+  public static final Field<RuleSetReading, List<FileChecksum>> FILES =
       Field.given("files", List.of(), RuleSetReading::allFiles);
 
   /** Where its words are defined. */
-  public static final Field<RuleSetReading, Defined> DEFINED =
-      Field.given("defined", Defined.NOWHERE, RuleSetReading::defined);
+  public static final Field<RuleSetReading, DefinitionLocations> DEFINED =
+      Field.given("defined", DefinitionLocations.NOWHERE, RuleSetReading::defined);
 
   static final Table<RuleSetReading, RuleSet> TABLE =
       Table.of(
@@ -154,7 +156,7 @@ public final class RuleSet extends Facts implements Lexicon {
   /** What one of a rule set's files has to have. */
   private static Field<RuleSetReading, String> head(
       String name, Type<RuleSetReading, String> type, String about) {
-    Key key = Key.may(name, type.value(), about);
+    PropertySchema key = PropertySchema.may(name, type.value(), about);
     return Field.of(
         "",
         (fields, in) -> {
@@ -163,7 +165,7 @@ public final class RuleSet extends Facts implements Lexicon {
             in.values()
                 .problems()
                 .add(
-                    Code.MISSING_KEY,
+                    DiagnosticCode.MISSING_KEY,
                     fields.at(),
                     "this rule set has no `" + name + "`",
                     "add `" + name + ":` at the top");
@@ -173,8 +175,8 @@ public final class RuleSet extends Facts implements Lexicon {
         key);
   }
 
-  private static Value each(Table<?, ?> table) {
-    return new Value.Named(Form.ownName(), new Value.Group(table.block()));
+  private static ValueSchema each(Table<?, ?> table) {
+    return new ValueSchema.Named(ScalarFormat.ownName(), new ValueSchema.Group(table.block()));
   }
 
   /** Things that the rule set defines, each from its own group of names. */
@@ -193,7 +195,7 @@ public final class RuleSet extends Facts implements Lexicon {
   private static Field<RuleSetReading, Map<String, String>> meanings(String name, String about) {
     return section(
         name,
-        new Value.Named(Form.ownName(), Form.visible()),
+        new ValueSchema.Named(ScalarFormat.ownName(), ScalarFormat.visible()),
         RuleSet::name,
         (entry, in) -> in.values().name(Optional.of(entry)),
         about);
@@ -201,7 +203,7 @@ public final class RuleSet extends Facts implements Lexicon {
 
   private static <K, V> Field<RuleSetReading, Map<K, V>> section(
       String name,
-      Value value,
+      ValueSchema value,
       BiFunction<Node.Entry, RuleSetReading, Optional<K>> key,
       BiFunction<Node.Entry, RuleSetReading, Optional<V>> each,
       String about) {
@@ -231,7 +233,7 @@ public final class RuleSet extends Facts implements Lexicon {
   }
 
   /** Takes the scale, which is read first, since awards ask for a share of the full score. */
-  private static Scale scale(Fields fields, RuleSetReading in) {
+  private static Scale scale(MappingReader fields, RuleSetReading in) {
     return fields.get(SCALED).isPresent() ? in.scale() : Scale.usual();
   }
 
@@ -349,17 +351,17 @@ public final class RuleSet extends Facts implements Lexicon {
   }
 
   /** Returns every file it was read from. */
-  public List<Fingerprint> files() {
+  public List<FileChecksum> files() {
     return get(FILES);
   }
 
   /** Returns doubts that its keepers let stand. */
-  public List<Accepted> accepted() {
+  public List<AcceptedWarning> accepted() {
     return get(ACCEPTED);
   }
 
   /** Returns where it is written. */
-  public Defined defined() {
+  public DefinitionLocations defined() {
     return get(DEFINED);
   }
 

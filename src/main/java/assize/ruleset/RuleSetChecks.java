@@ -15,8 +15,8 @@ final class RuleSetChecks {
           new NumberTableCheck(),
           new ReservedBlockCheck(),
           new OnlyRuledOutCheck(),
-          new TangledClaimsCheck(),
-          new CreditLeftOpenCheck());
+          new ClaimComplexityCheck(),
+          new CreditWithoutValueCheck());
 
   private RuleSetChecks() {}
 }

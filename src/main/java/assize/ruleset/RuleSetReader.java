@@ -1,19 +1,19 @@
 package assize.ruleset;
 
 import assize.aspect.Vocabulary;
-import assize.diagnostic.Code;
+import assize.diagnostic.DiagnosticCode;
 import assize.diagnostic.Result;
-import assize.schema.Fields;
-import assize.schema.Names;
-import assize.schema.Values;
-import assize.text.Fingerprint;
+import assize.schema.DefinedNames;
+import assize.schema.MappingReader;
+import assize.schema.ScalarReader;
+import assize.text.FileChecksum;
 import assize.text.SourceFile;
 import assize.text.Span;
-import assize.yaml.InputFiles;
-import assize.yaml.InsideFolder;
+import assize.yaml.BoundedFileReader;
+import assize.yaml.ContainedFileResolver;
+import assize.yaml.DiagnosticCollector;
 import assize.yaml.Node;
-import assize.yaml.Problems;
-import assize.yaml.YamlTree;
+import assize.yaml.YamlTreeBuilder;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -28,7 +28,7 @@ public final class RuleSetReader {
 
   /** Reads the rule set at a path: a file, or a folder with {@code rules.yaml} in it. */
   public static Result<RuleSet> read(Path fileOrFolder) {
-    return read(fileOrFolder, InputFiles.shown(fileOrFolder));
+    return read(fileOrFolder, BoundedFileReader.shown(fileOrFolder));
   }
 
   /**
@@ -38,14 +38,16 @@ public final class RuleSetReader {
    * @param shown how messages name the path
    */
   public static Result<RuleSet> read(Path fileOrFolder, String shown) {
-    Problems problems = new Problems();
-    List<InputFiles.Loaded> files = InputFiles.ruleSet(fileOrFolder, shown, problems);
+    DiagnosticCollector problems = new DiagnosticCollector();
+    List<BoundedFileReader.Loaded> files = BoundedFileReader.ruleSet(fileOrFolder, shown, problems);
     return files.isEmpty()
         ? Result.failed(problems.all())
         : parse(
             files,
             !problems.hasErrors(),
-            Optional.of(new InsideFolder(folderOf(fileOrFolder), InsideFolder.OF_RULE_SET)),
+            Optional.of(
+                new ContainedFileResolver(
+                    folderOf(fileOrFolder), ContainedFileResolver.OF_RULE_SET)),
             problems);
   }
 
@@ -58,27 +60,28 @@ public final class RuleSetReader {
 
   /** Reads a rule set from texts, the head first; files that they name are not looked for. */
   public static Result<RuleSet> parse(List<SourceFile> files) {
-    List<InputFiles.Loaded> loaded = files.stream().map(InputFiles.Loaded::of).toList();
+    List<BoundedFileReader.Loaded> loaded =
+        files.stream().map(BoundedFileReader.Loaded::of).toList();
     return loaded.isEmpty()
         ? Result.failed(List.of())
-        : parse(loaded, true, Optional.empty(), new Problems());
+        : parse(loaded, true, Optional.empty(), new DiagnosticCollector());
   }
 
   private static Result<RuleSet> parse(
-      List<InputFiles.Loaded> files,
+      List<BoundedFileReader.Loaded> files,
       boolean allLoaded,
-      Optional<InsideFolder> folder,
-      Problems problems) {
-    Values values = new Values(problems);
-    Sections sections = new Sections(values);
+      Optional<ContainedFileResolver> folder,
+      DiagnosticCollector problems) {
+    ScalarReader values = new ScalarReader(problems);
+    RuleSetFileMerger sections = new RuleSetFileMerger(values);
     boolean complete = allLoaded;
     long entries = 0;
-    for (InputFiles.Loaded loaded : files) {
-      Optional<Node> root = YamlTree.parse(loaded.file(), problems);
+    for (BoundedFileReader.Loaded loaded : files) {
+      Optional<Node> root = YamlTreeBuilder.parse(loaded.file(), problems);
       entries += root.map(RuleSetReader::entries).orElse(0L);
       if (entries > MOST_ENTRIES) {
         problems.add(
-            Code.TOO_MANY_ENTRIES,
+            DiagnosticCode.TOO_MANY_ENTRIES,
             loaded.file().span(0, 0),
             "the files of a rule set may have at most "
                 + MOST_ENTRIES
@@ -92,7 +95,7 @@ public final class RuleSetReader {
       return Result.failed(problems.all());
     }
     Span start = files.get(0).file().span(0, 0);
-    List<Fingerprint> prints = files.stream().map(InputFiles.Loaded::fingerprint).toList();
+    List<FileChecksum> prints = files.stream().map(BoundedFileReader.Loaded::fingerprint).toList();
     ClaimPhotos photos = new ClaimPhotos(folder, values);
     Vocabulary names = defined(sections, values, complete);
     AreaReader areas = new AreaReader(sections, names, values, photos);
@@ -100,7 +103,7 @@ public final class RuleSetReader {
     Scale scale = RuleSet.scale(sections.group(RuleSet.SCALE.name()), () -> values);
     RuleSetReading reading =
         new RuleSetReading(sections, names, values, scale, areas, photos, prints, complete);
-    Fields fields = values.fields(sections.joined(start), RuleSet.TABLE.block(), start);
+    MappingReader fields = values.fields(sections.joined(start), RuleSet.TABLE.block(), start);
     RuleSet rules = RuleSet.TABLE.read(fields, reading, start).orElseThrow();
     if (Crowding.isFree(rules, problems)) {
       RuleSetChecks.ALL.forEach(it -> it.check(rules, problems));
@@ -116,7 +119,8 @@ public final class RuleSetReader {
         text -> 1L);
   }
 
-  private static Vocabulary defined(Sections sections, Values values, boolean complete) {
+  private static Vocabulary defined(
+      RuleSetFileMerger sections, ScalarReader values, boolean complete) {
     Vocabulary names = new Vocabulary(complete);
     define(names.finishes, sections.all(RuleSet.FINISHES), values);
     define(names.colors, sections.all(RuleSet.COLORS), values);
@@ -135,7 +139,7 @@ public final class RuleSetReader {
     return names;
   }
 
-  private static void define(Names names, List<Node.Entry> entries, Values values) {
+  private static void define(DefinedNames names, List<Node.Entry> entries, ScalarReader values) {
     for (Node.Entry entry : entries) {
       values.checkId(entry.key());
       ReservedWords.check(entry.key(), values.problems());

@@ -2,13 +2,13 @@ package assize.ruleset;
 
 import assize.aspect.Definition;
 import assize.aspect.Vocabulary;
-import assize.diagnostic.Accepted;
-import assize.diagnostic.Code;
+import assize.diagnostic.AcceptedWarning;
+import assize.diagnostic.DiagnosticCode;
 import assize.schema.Field;
-import assize.schema.Fields;
+import assize.schema.MappingReader;
 import assize.schema.Reading;
-import assize.schema.Values;
-import assize.text.Fingerprint;
+import assize.schema.ScalarReader;
+import assize.text.FileChecksum;
 import assize.text.Span;
 import assize.yaml.Node;
 import java.util.ArrayList;
@@ -25,13 +25,13 @@ import java.util.Optional;
  * @param complete whether all of them could be read
  */
 record RuleSetReading(
-    Sections sections,
+    RuleSetFileMerger sections,
     Vocabulary names,
-    Values values,
+    ScalarReader values,
     Scale scale,
     AreaReader areas,
     ClaimPhotos photos,
-    List<Fingerprint> files,
+    List<FileChecksum> files,
     boolean complete)
     implements Reading {
   /** Sections of words that do not know their own place. */
@@ -49,16 +49,20 @@ record RuleSetReading(
     return new Definition(entry.name(), names, values);
   }
 
-  List<Area> areas(Fields fields) {
+  List<Area> areas(MappingReader fields) {
     if (fields.get(RuleSet.AREAS.name()).isEmpty() && complete) {
       values
           .problems()
-          .add(Code.NO_ITEMS, fields.at(), "this rule set has no areas", "add `areas:` with items");
+          .add(
+              DiagnosticCode.NO_ITEMS,
+              fields.at(),
+              "this rule set has no areas",
+              "add `areas:` with items");
     }
     return List.copyOf(areas.areas());
   }
 
-  List<Accepted> accepted() {
+  List<AcceptedWarning> accepted() {
     AcceptedReader reader = new AcceptedReader(AcceptedReader.names(names), complete, values);
     return sections.accepted().stream()
         .flatMap(it -> reader.read(Optional.of(it)).stream())
@@ -66,19 +70,19 @@ record RuleSetReading(
   }
 
   /** Returns the files it is read from and those that its claims show. */
-  List<Fingerprint> allFiles() {
-    List<Fingerprint> all = new ArrayList<>(files);
+  List<FileChecksum> allFiles() {
+    List<FileChecksum> all = new ArrayList<>(files);
     all.addAll(photos.fingerprints());
     return List.copyOf(all);
   }
 
-  Defined defined() {
+  DefinitionLocations defined() {
     Map<String, Span> defined = new HashMap<>();
     for (Field<?, ?> section : WORDS) {
       for (Node.Entry one : sections.all(section)) {
         defined.put(section.name() + "/" + one.name(), one.key().at());
       }
     }
-    return new Defined(defined);
+    return new DefinitionLocations(defined);
   }
 }

@@ -3,11 +3,11 @@ package assize.ruleset;
 import assize.aspect.Aspect;
 import assize.aspect.Colors;
 import assize.aspect.Expectation;
-import assize.diagnostic.Code;
+import assize.diagnostic.DiagnosticCode;
 import assize.evidence.Claim;
 import assize.text.Span;
-import assize.yaml.Problems;
-import assize.yaml.Words;
+import assize.yaml.DiagnosticCollector;
+import assize.yaml.MessageParts;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -18,7 +18,7 @@ import java.util.Objects;
 /** Finds items that take their color from one without a color, or from each other. */
 final class SameColorCheck implements RuleSetCheck {
   @Override
-  public void check(RuleSet rules, Problems problems) {
+  public void check(RuleSet rules, DiagnosticCollector problems) {
     Map<String, Item> items = new LinkedHashMap<>();
     rules.items().forEach(it -> items.put(it.id(), it));
     Map<String, List<String>> same = new LinkedHashMap<>();
@@ -38,21 +38,21 @@ final class SameColorCheck implements RuleSetCheck {
         same.put(item.id(), others);
       }
     }
-    for (List<String> circle : Circles.in(same)) {
+    for (List<String> circle : CycleFinder.in(same)) {
       problems.add(
-          Code.CIRCULAR_SAME_AS,
+          DiagnosticCode.CIRCULAR_SAME_AS,
           Objects.requireNonNull(firstClaim.get(circle.get(0))),
-          "items take their color from each other in a circle: " + Words.circle(circle),
+          "items take their color from each other in a circle: " + MessageParts.circle(circle),
           "give one of them a color of its own");
     }
   }
 
   private static void checkColor(
-      Map<String, Item> items, String other, Span at, Problems problems) {
+      Map<String, Item> items, String other, Span at, DiagnosticCollector problems) {
     Item target = items.get(other);
     if (target != null && colorClaims(target).isEmpty()) {
       problems.add(
-          Code.SAME_AS_WITHOUT_COLOR,
+          DiagnosticCode.SAME_AS_WITHOUT_COLOR,
           at,
           "item \"" + other + "\" is not judged by its color, so none can be taken from it",
           "name an item that has a color");

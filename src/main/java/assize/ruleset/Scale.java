@@ -1,15 +1,15 @@
 package assize.ruleset;
 
-import assize.diagnostic.Code;
+import assize.diagnostic.DiagnosticCode;
 import assize.evidence.Grade;
 import assize.schema.Facts;
 import assize.schema.Field;
-import assize.schema.FixedWords;
-import assize.schema.Form;
+import assize.schema.FixedVocabulary;
 import assize.schema.Reading;
+import assize.schema.ScalarFormat;
 import assize.schema.Table;
 import assize.schema.Type;
-import assize.schema.Value;
+import assize.schema.ValueSchema;
 import assize.yaml.Node;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
@@ -31,27 +31,31 @@ public final class Scale extends Facts {
           "grades",
           USUAL,
           Type.of(
-              new Value.Named(Grade.WORDS.value(), Form.share("0.001", "0.99", "0.90")),
+              new ValueSchema.Named(
+                  Grade.WORDS.value(), ScalarFormat.share("0.001", "0.99", "0.90")),
               Scale::grades),
           "How much a source of each grade weighs: {A: 0.90, B: 0.70, C: 0.50, D: 0.30}.");
   public static final Field<Reading, Map<String, BigFraction>> ALLOW =
       Field.orNone(
           "allow",
           Map.of(),
-          Type.of(new Value.Named(Form.visible(), Form.credit()), Scale::allow),
+          Type.of(
+              new ValueSchema.Named(ScalarFormat.visible(), ScalarFormat.credit()), Scale::allow),
           "Reasons for a departure that keep part of the credit; the words are yours.");
   public static final Field<Reading, Method> METHOD =
       Field.orNone(
           "method",
           Method.SUM,
-          Type.oneOf(FixedWords.of("a method", Code.UNKNOWN_WORD, Method.values(), Method::word)),
+          Type.oneOf(
+              FixedVocabulary.of(
+                  "a method", DiagnosticCode.UNKNOWN_WORD, Method.values(), Method::word)),
           "How points add up: sum, areas (each area's share, weighed by its points) or"
               + " deductions (points lost are taken from the full score).");
   public static final Field<Reading, Long> OUT_OF =
       Field.orNone(
           "out_of",
           100_000L,
-          Type.of(Form.points(), Scale::outOf),
+          Type.of(ScalarFormat.points(), Scale::outOf),
           "The full score; 100 if nothing is said.");
   public static final Field<Reading, BigFraction> NOT_SHOWN =
       Field.orNone(
@@ -64,7 +68,7 @@ public final class Scale extends Facts {
           "settled_at",
           900,
           Type.of(
-              Form.share("0.501", "0.99", "0.90"),
+              ScalarFormat.share("0.501", "0.99", "0.90"),
               (entry, in) ->
                   in.values().thousandths(entry, 501, 990, "a belief above 0.5, up to 0.99")),
           "The belief at which a dispute counts as settled; 0.90 if nothing is said.");
@@ -136,7 +140,10 @@ public final class Scale extends Facts {
     if (points.isPresent() && points.get() == 0) {
       in.values()
           .problems()
-          .add(Code.BAD_POINTS, entry.orElseThrow().at(), "a score out of 0 points is no score");
+          .add(
+              DiagnosticCode.BAD_POINTS,
+              entry.orElseThrow().at(),
+              "a score out of 0 points is no score");
     }
     return points;
   }

@@ -1,14 +1,14 @@
 package assize.ruleset;
 
 import assize.aspect.Definition;
-import assize.diagnostic.Code;
+import assize.diagnostic.DiagnosticCode;
 import assize.evidence.Scope;
-import assize.schema.Block;
-import assize.schema.Fields;
-import assize.schema.Form;
-import assize.schema.Key;
+import assize.schema.MappingReader;
+import assize.schema.ObjectSchema;
+import assize.schema.PropertySchema;
+import assize.schema.ScalarFormat;
 import assize.schema.Type;
-import assize.schema.Value;
+import assize.schema.ValueSchema;
 import assize.text.Invisible;
 import assize.yaml.Node;
 import java.util.ArrayList;
@@ -20,7 +20,7 @@ import java.util.function.Function;
 /** For which vehicles an item applies or a claim speaks: all the conditions given must hold. */
 final class Scopes {
   private static final Type<Definition, List<Scope>> GROUPS =
-      Type.of(Value.list(new Value.Shared("condition")), Scopes::groups);
+      Type.of(ValueSchema.list(new ValueSchema.Shared("condition")), Scopes::groups);
 
   private static final List<Condition> CONDITIONS =
       List.of(
@@ -30,16 +30,18 @@ final class Scopes {
               "Only these models."),
           new Condition(
               "built",
-              Type.<Definition, assize.date.DaySet>parsed(
-                      Form.date("1934-06/1935", "../1933"),
-                      Code.BAD_DATE,
+              Type.<Definition, assize.date.DateRangeSet>parsed(
+                      ScalarFormat.date("1934-06/1935", "../1933"),
+                      DiagnosticCode.BAD_DATE,
                       "a date or a span of dates",
-                      Dates::days)
+                      DateReader::days)
                   .as(days -> List.of(new Scope.Built(days))),
               "Only vehicles built in these days: 1934-06/1935, or ../1933."),
           new Condition(
               "numbers",
-              Type.of(new Value.Named(Form.name(), Form.text("X-4120..X-5000")), Scopes::numbers),
+              Type.of(
+                  new ValueSchema.Named(ScalarFormat.name(), ScalarFormat.text("X-4120..X-5000")),
+                  Scopes::numbers),
               "Only these numbers of a number table: {chassis: X-4120..X-5000}."),
           new Condition(
               "equipment",
@@ -63,14 +65,14 @@ final class Scopes {
               GROUPS.as(groups -> groups.stream().<Scope>map(Scope.Not::new).toList()),
               "Groups of conditions, none of which may hold."));
 
-  static final Block GROUP = Block.of("a condition", keys());
+  static final ObjectSchema GROUP = ObjectSchema.of("a condition", keys());
 
   private Scopes() {}
 
   /** One of the conditions, and what it asks of a vehicle. */
-  private record Condition(Key key, Type<Definition, List<Scope>> type) {
+  private record Condition(PropertySchema key, Type<Definition, List<Scope>> type) {
     Condition(String name, Type<Definition, List<Scope>> type, String about) {
-      this(Key.may(name, type.value(), about), type);
+      this(PropertySchema.may(name, type.value(), about), type);
     }
   }
 
@@ -79,12 +81,12 @@ final class Scopes {
   }
 
   /** Returns the names of the conditions, which stand among those of an item or a claim. */
-  static Key[] keys() {
-    return CONDITIONS.stream().map(Condition::key).toArray(Key[]::new);
+  static PropertySchema[] keys() {
+    return CONDITIONS.stream().map(Condition::key).toArray(PropertySchema[]::new);
   }
 
   /** Reads the conditions among the names of an item, a claim or a group of conditions. */
-  static Scope read(Fields fields, Definition in) {
+  static Scope read(MappingReader fields, Definition in) {
     List<Scope> parts = new ArrayList<>();
     for (Condition one : CONDITIONS) {
       Optional<Node.Entry> entry = fields.get(one.key());
@@ -100,7 +102,7 @@ final class Scopes {
     for (Node.Entry one : in.values().list(entry, "a list of conditions")) {
       Optional<Node.Mapping> mapping = in.values().mapping(one, "a group of conditions");
       if (mapping.isPresent()) {
-        Fields fields = in.values().fields(mapping.get(), GROUP, mapping.get().at());
+        MappingReader fields = in.values().fields(mapping.get(), GROUP, mapping.get().at());
         groups.add(read(fields, in));
         fields.done();
       }
@@ -126,7 +128,7 @@ final class Scopes {
     if (ends.size() > 2 || ends.stream().anyMatch(Invisible::isAllOf)) {
       return in.values()
           .refuse(
-              Code.BAD_RANGE,
+              DiagnosticCode.BAD_RANGE,
               text.get(),
               "numbers are given as the first and the last, as in X-4120..X-5000");
     }

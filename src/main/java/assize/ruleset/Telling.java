@@ -1,17 +1,17 @@
 package assize.ruleset;
 
 import assize.aspect.Expectation;
-import assize.diagnostic.Code;
+import assize.diagnostic.DiagnosticCode;
 import assize.evidence.Claim;
-import assize.evidence.Manner;
+import assize.evidence.ClaimKind;
 import assize.evidence.Scope;
 import assize.schema.Facts;
 import assize.schema.Field;
-import assize.schema.Fields;
-import assize.schema.Form;
-import assize.schema.Key;
+import assize.schema.MappingReader;
+import assize.schema.PropertyConstraint;
+import assize.schema.PropertySchema;
 import assize.schema.Reading;
-import assize.schema.Rule;
+import assize.schema.ScalarFormat;
 import assize.schema.Table;
 import assize.schema.Type;
 import assize.text.Span;
@@ -21,8 +21,8 @@ import java.util.Optional;
 
 /** One entry of an item's claims: what a source says of one aspect or several. */
 final class Telling extends Facts {
-  private static final Key BY =
-      Key.may("source", Form.name(), "Who says so: a source of this rule set.");
+  private static final PropertySchema BY =
+      PropertySchema.may("source", ScalarFormat.name(), "Who says so: a source of this rule set.");
 
   static final Field<ItemReading, Optional<String>> SOURCE =
       Field.of(Optional.empty(), Telling::source, BY);
@@ -36,32 +36,32 @@ final class Telling extends Facts {
           (fields, in) -> in.photos().read(fields),
           ClaimPhotos.PHOTO,
           ClaimPhotos.CAPTION);
-  static final Field<Reading, Optional<Manners.Said>> SAID =
+  static final Field<Reading, Optional<ClaimKindReader.Said>> SAID =
       Field.of(
           Optional.empty(),
-          (fields, in) -> Manners.read(fields, in.values()),
-          AspectShapes.manners().toArray(Key[]::new));
+          (fields, in) -> ClaimKindReader.read(fields, in.values()),
+          AspectSchemas.manners().toArray(PropertySchema[]::new));
 
   static final Table<ItemReading, Telling> TABLE =
       Table.of(
           "a claim",
           Telling::new,
           List.of(SOURCE, CITE, SCOPE, PHOTO, SAID),
-          Rule.anyOf(BY.name()),
-          AspectShapes.oneManner(),
-          Rule.needs(ClaimPhotos.CAPTION.name(), ClaimPhotos.PHOTO.name()));
+          PropertyConstraint.anyOf(BY.name()),
+          AspectSchemas.oneManner(),
+          PropertyConstraint.needs(ClaimPhotos.CAPTION.name(), ClaimPhotos.PHOTO.name()));
 
   private Telling(Drawn drawn) {
     super(drawn);
   }
 
-  private static Optional<String> source(Fields fields, ItemReading in) {
+  private static Optional<String> source(MappingReader fields, ItemReading in) {
     Optional<Node.Entry> source = fields.get(BY);
     if (source.isEmpty()) {
       in.values()
           .problems()
           .add(
-              Code.CLAIM_WITHOUT_SOURCE,
+              DiagnosticCode.CLAIM_WITHOUT_SOURCE,
               fields.at(),
               "this claim does not say whose it is",
               "add `source:`");
@@ -86,7 +86,7 @@ final class Telling extends Facts {
 
   /** Returns what is said of one of the aspects. */
   Claim claim(List<Expectation> values, Span at) {
-    Manner manner = get(SAID).orElseThrow().manner();
+    ClaimKind manner = get(SAID).orElseThrow().manner();
     return new Claim(get(SOURCE), get(CITE), get(SCOPE), manner, values, get(PHOTO), at);
   }
 }

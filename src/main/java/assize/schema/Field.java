@@ -15,9 +15,9 @@ import java.util.function.Function;
  */
 public final class Field<C extends Reading, T> {
   private final String name;
-  private final List<Key> keys;
+  private final List<PropertySchema> keys;
   private final T none;
-  private final BiFunction<Fields, C, Optional<T>> reader;
+  private final BiFunction<MappingReader, C, Optional<T>> reader;
   private final BiPredicate<T, T> alike;
   private final BiFunction<T, Rewording, T> reworded;
   private final boolean counts;
@@ -41,9 +41,9 @@ public final class Field<C extends Reading, T> {
 
   private Field(
       String name,
-      List<Key> keys,
+      List<PropertySchema> keys,
       T none,
-      BiFunction<Fields, C, Optional<T>> reader,
+      BiFunction<MappingReader, C, Optional<T>> reader,
       BiPredicate<T, T> alike,
       BiFunction<T, Rewording, T> reworded) {
     this(name, keys, none, reader, alike, reworded, true, Merging.NOT, false);
@@ -51,9 +51,9 @@ public final class Field<C extends Reading, T> {
 
   private Field(
       String name,
-      List<Key> keys,
+      List<PropertySchema> keys,
       T none,
-      BiFunction<Fields, C, Optional<T>> reader,
+      BiFunction<MappingReader, C, Optional<T>> reader,
       BiPredicate<T, T> alike,
       BiFunction<T, Rewording, T> reworded,
       boolean counts,
@@ -75,7 +75,7 @@ public final class Field<C extends Reading, T> {
       String name, T none, Type<? super C, T> type, String about) {
     return new Field<>(
         name,
-        List.of(Key.need(name, type.value(), about)),
+        List.of(PropertySchema.need(name, type.value(), about)),
         none,
         (fields, in) -> type.reader().apply(fields.get(name), in),
         type.alike(),
@@ -87,7 +87,7 @@ public final class Field<C extends Reading, T> {
       String name, Type<? super C, T> type, String about) {
     return new Field<>(
         name,
-        List.of(Key.may(name, type.value(), about)),
+        List.of(PropertySchema.may(name, type.value(), about)),
         Optional.empty(),
         (fields, in) -> Optional.of(type.reader().apply(fields.get(name), in)),
         (one, other) ->
@@ -103,7 +103,7 @@ public final class Field<C extends Reading, T> {
       String name, T none, Type<? super C, T> type, String about) {
     return new Field<>(
         name,
-        List.of(Key.may(name, type.value(), about)),
+        List.of(PropertySchema.may(name, type.value(), about)),
         none,
         (fields, in) -> type.reader().apply(fields.get(name), in).or(() -> Optional.of(none)),
         type.alike(),
@@ -112,26 +112,26 @@ public final class Field<C extends Reading, T> {
 
   /** One without which there are no facts, read in a way of its own. */
   public static <C extends Reading, T> Field<C, T> need(
-      T none, BiFunction<Fields, C, Optional<T>> reader, Key... keys) {
+      T none, BiFunction<MappingReader, C, Optional<T>> reader, PropertySchema... keys) {
     return new Field<>(
         keys[0].name(), List.of(keys), none, reader, Object::equals, (one, rewording) -> one);
   }
 
   /** One that is read in a way of its own. */
   public static <C extends Reading, T> Field<C, T> of(
-      T none, BiFunction<Fields, C, T> reader, Key... keys) {
+      T none, BiFunction<MappingReader, C, T> reader, PropertySchema... keys) {
     return of(keys[0].name(), List.of(keys), none, reader);
   }
 
   /** One that is read in a way of its own, and without which there are no facts. */
   public static <C extends Reading, T> Field<C, T> whole(
-      T none, BiFunction<Fields, C, Optional<T>> reader, List<Key> keys) {
+      T none, BiFunction<MappingReader, C, Optional<T>> reader, List<PropertySchema> keys) {
     return new Field<>(
         keys.get(0).name(), keys, none, reader, Object::equals, (one, rewording) -> one);
   }
 
   private static <C extends Reading, T> Field<C, T> of(
-      String name, List<Key> keys, T none, BiFunction<Fields, C, T> reader) {
+      String name, List<PropertySchema> keys, T none, BiFunction<MappingReader, C, T> reader) {
     return new Field<>(
         name,
         keys,
@@ -176,7 +176,7 @@ public final class Field<C extends Reading, T> {
   }
 
   /** Returns the names that say it; none where it is given. */
-  public List<Key> keys() {
+  public List<PropertySchema> keys() {
     return keys;
   }
 
@@ -212,7 +212,7 @@ public final class Field<C extends Reading, T> {
     return counts;
   }
 
-  Optional<T> read(Fields fields, C in) {
+  Optional<T> read(MappingReader fields, C in) {
     return reader.apply(fields, in);
   }
 

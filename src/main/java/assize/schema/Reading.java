@@ -2,5 +2,5 @@ package assize.schema;
 
 /** What reading facts needs; each kind of file adds its own. */
 public interface Reading {
-  Values values();
+  ScalarReader values();
 }

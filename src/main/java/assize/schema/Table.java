@@ -17,19 +17,19 @@ import java.util.stream.Stream;
 public final class Table<C extends Reading, S extends Facts> {
   private final Function<Facts.Drawn, S> make;
   private final List<Field<? super C, ?>> fields;
-  private final Block block;
+  private final ObjectSchema block;
   private final Facts.Drawn blank;
 
   private Table(
       String owner,
       Function<Facts.Drawn, S> make,
       List<Field<? super C, ?>> fields,
-      List<Rule> rules,
+      List<PropertyConstraint> rules,
       Function<String, Optional<String>> elsewhere) {
     this.make = make;
     this.fields = List.copyOf(fields);
     this.block =
-        new Block(owner, fields.stream().flatMap(it -> it.keys().stream()).toList(), rules)
+        new ObjectSchema(owner, fields.stream().flatMap(it -> it.keys().stream()).toList(), rules)
             .elsewhere(elsewhere);
     for (int i = 0; i < fields.size(); i++) {
       fields.get(i).place(i);
@@ -42,7 +42,7 @@ public final class Table<C extends Reading, S extends Facts> {
       String owner,
       Function<Facts.Drawn, S> make,
       List<Field<? super C, ?>> fields,
-      Rule... rules) {
+      PropertyConstraint... rules) {
     return new Table<C, S>(owner, make, fields, List.of(rules), name -> Optional.empty());
   }
 
@@ -51,13 +51,13 @@ public final class Table<C extends Reading, S extends Facts> {
       String owner,
       Function<Facts.Drawn, S> make,
       List<Field<? super C, ?>> fields,
-      List<Rule> rules,
+      List<PropertyConstraint> rules,
       Function<String, Optional<String>> elsewhere) {
     return new Table<C, S>(owner, make, fields, rules, elsewhere);
   }
 
   /** Returns which names there may be. */
-  public Block block() {
+  public ObjectSchema block() {
     return block;
   }
 
@@ -76,7 +76,7 @@ public final class Table<C extends Reading, S extends Facts> {
   }
 
   /** Reads facts; there are none where one that is needed is missing or wrong. */
-  public Optional<S> read(Fields written, C in, Span at) {
+  public Optional<S> read(MappingReader written, C in, Span at) {
     Object[] values = new Object[fields.size()];
     boolean whole = true;
     for (int i = 0; i < values.length; i++) {
@@ -90,7 +90,7 @@ public final class Table<C extends Reading, S extends Facts> {
         : Optional.empty();
   }
 
-  private Span place(Fields written, Span at) {
+  private Span place(MappingReader written, Span at) {
     return fields.stream()
         .filter(Field::places)
         .flatMap(it -> written.peek(it.name()).stream())

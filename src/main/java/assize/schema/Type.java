@@ -1,7 +1,7 @@
 package assize.schema;
 
 import assize.date.Edtf;
-import assize.diagnostic.Code;
+import assize.diagnostic.DiagnosticCode;
 import assize.text.Parsed;
 import assize.yaml.Node;
 import java.util.List;
@@ -19,7 +19,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param <T> what it is read as
  */
 public record Type<C extends Reading, T>(
-    Value value,
+    ValueSchema value,
     BiFunction<Optional<Node.Entry>, C, Optional<T>> reader,
     BiPredicate<T, T> alike,
     BiFunction<T, Rewording, T> reworded) {
@@ -27,7 +27,7 @@ public record Type<C extends Reading, T>(
 
   /** Makes one that says the same only where it is equal. */
   public static <C extends Reading, T> Type<C, T> of(
-      Value value, BiFunction<Optional<Node.Entry>, C, Optional<T>> reader) {
+      ValueSchema value, BiFunction<Optional<Node.Entry>, C, Optional<T>> reader) {
     return new Type<>(value, reader, Object::equals, (one, rewording) -> one);
   }
 
@@ -49,20 +49,24 @@ public record Type<C extends Reading, T>(
   /** A text; how it is spaced makes no difference. */
   public static <C extends Reading> Type<C, String> text(String... examples) {
     return spaced(
-        of(Form.text(examples), (Optional<Node.Entry> entry, C in) -> in.values().text(entry)));
+        of(
+            ScalarFormat.text(examples),
+            (Optional<Node.Entry> entry, C in) -> in.values().text(entry)));
   }
 
   /** A text that has to show something: a name, a title, a reason. */
   public static <C extends Reading> Type<C, String> visible(String... examples) {
     return spaced(
-        of(Form.visible(examples), (Optional<Node.Entry> entry, C in) -> in.values().name(entry)));
+        of(
+            ScalarFormat.visible(examples),
+            (Optional<Node.Entry> entry, C in) -> in.values().name(entry)));
   }
 
   /** A word of the writer's own, which files compare letter by letter. */
   public static <C extends Reading> Type<C, String> word(String... examples) {
     return spaced(
             of(
-                Form.visible(examples),
+                ScalarFormat.visible(examples),
                 (Optional<Node.Entry> entry, C in) -> in.values().word(entry)))
         .reworded((word, rewording) -> rewording.word(word));
   }
@@ -78,35 +82,36 @@ public record Type<C extends Reading, T>(
 
   /** A date, a span or a set of them. */
   public static <C extends Reading> Type<C, Edtf> date(String... examples) {
-    return Type.<C, Edtf>parsed(Form.date(examples), Code.BAD_DATE, "a date", Edtf::parse)
+    return Type.<C, Edtf>parsed(
+            ScalarFormat.date(examples), DiagnosticCode.BAD_DATE, "a date", Edtf::parse)
         .alike(by(date -> date.text().strip()));
   }
 
   /** A short text with a reader of its own. */
   public static <C extends Reading, T> Type<C, T> parsed(
-      Value value, Code code, String wanted, Function<String, Parsed<T>> reader) {
+      ValueSchema value, DiagnosticCode code, String wanted, Function<String, Parsed<T>> reader) {
     return of(value, (entry, in) -> in.values().parsed(entry, code, wanted, reader));
   }
 
   /** Points, in thousandths. */
   public static <C extends Reading> Type<C, Long> points() {
-    return of(Form.points(), (entry, in) -> in.values().points(entry));
+    return of(ScalarFormat.points(), (entry, in) -> in.values().points(entry));
   }
 
   /** A share from 0 to 1. */
   public static <C extends Reading> Type<C, BigFraction> credit() {
-    return of(Form.credit(), (entry, in) -> in.values().credit(entry));
+    return of(ScalarFormat.credit(), (entry, in) -> in.values().credit(entry));
   }
 
   /** One of some words that no rule set can add to. */
-  public static <C extends Reading, T> Type<C, T> oneOf(FixedWords<T> words) {
+  public static <C extends Reading, T> Type<C, T> oneOf(FixedVocabulary<T> words) {
     return of(words.value(), (entry, in) -> words.read(entry, in.values()));
   }
 
   /** One or a list of them; what can't be read is left out. */
   public static <C extends Reading, T> Type<C, List<T>> oneOrMore(Type<C, T> each) {
     return of(
-        Value.oneOrMore(each.value),
+        ValueSchema.oneOrMore(each.value),
         (entry, in) ->
             Optional.of(
                 in.values().oneOrMore(entry).stream()
@@ -117,7 +122,7 @@ public record Type<C extends Reading, T>(
   /** Facts of their own. */
   public static <C extends Reading, S extends Facts> Type<C, S> group(Table<C, S> table) {
     return of(
-            new Value.Group(table.block()),
+            new ValueSchema.Group(table.block()),
             (Optional<Node.Entry> entry, C in) ->
                 entry.flatMap(
                     one ->
@@ -137,7 +142,7 @@ public record Type<C extends Reading, T>(
   public static <C extends Reading, S extends Facts> Type<C, List<S>> list(
       Table<C, S> table, String all, String one) {
     return of(
-        Value.list(new Value.Group(table.block())),
+        ValueSchema.list(new ValueSchema.Group(table.block())),
         (entry, in) ->
             Optional.of(
                 in.values().list(entry, all).stream()

@@ -20,15 +20,15 @@ final class CsvTable {
    * @param grid the rows up to the one that can't be read, if there is one
    * @param bad the number of that row, from 1
    */
-  private record Reading(Grid grid, Optional<Integer> bad) {
+  private record Reading(SheetGrid grid, Optional<Integer> bad) {
     int headings() {
-      return Headings.best(grid).map(Headings.Row::known).orElse(0);
+      return HeaderRow.best(grid).map(HeaderRow.Row::known).orElse(0);
     }
   }
 
   private CsvTable() {}
 
-  static Grid read(byte[] bytes) throws Refusal {
+  static SheetGrid read(byte[] bytes) throws UnreadableTableException {
     String text = CsvText.of(bytes);
     Reading best = reading(text, SEPARATORS.get(0));
     for (char separator : SEPARATORS.subList(1, SEPARATORS.size())) {
@@ -36,7 +36,7 @@ final class CsvTable {
       best = other.headings() > best.headings() ? other : best;
     }
     if (best.bad().isPresent()) {
-      throw Refusal.notATable(
+      throw UnreadableTableException.notATable(
           "row "
               + best.bad().get()
               + " of this table can't be read: a quote in it is not closed, or something stands"
@@ -47,7 +47,7 @@ final class CsvTable {
   }
 
   private static Reading reading(String text, char separator) {
-    Grid.Builder grid = new Grid.Builder("");
+    SheetGrid.Builder grid = new SheetGrid.Builder("");
     int row = 0;
     try (CsvReader<CsvRecord> reader =
             CsvReader.builder()
@@ -61,7 +61,7 @@ final class CsvTable {
       while (records.hasNext()) {
         List<String> fields = records.next().getFields();
         for (int column = 0; column < fields.size(); column++) {
-          grid.put(row, column, Cell.Kind.TEXT, Guard.off(fields.get(column)));
+          grid.put(row, column, Cell.Kind.TEXT, FormulaGuard.off(fields.get(column)));
         }
         row++;
       }

@@ -20,7 +20,7 @@ final class CsvTableWriter {
 
   private CsvTableWriter() {}
 
-  static byte[] write(SheetTable table) {
+  static byte[] write(InspectionTable table) {
     StringWriter out = new StringWriter();
     out.append(MARK);
     try (CsvWriter csv =
@@ -32,9 +32,9 @@ final class CsvTableWriter {
       Arrays.stream(Column.values()).map(Column::heading).forEach(headings::add);
       headings.add(table.madeFor().heading());
       csv.writeRecord(headings);
-      for (SheetTable.Row row : table.rows()) {
+      for (InspectionTable.Row row : table.rows()) {
         List<String> cells = new ArrayList<>();
-        row.cells().stream().map(Guard::on).forEach(cells::add);
+        row.cells().stream().map(FormulaGuard::on).forEach(cells::add);
         cells.add("");
         csv.writeRecord(cells);
       }

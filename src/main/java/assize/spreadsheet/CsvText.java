@@ -1,6 +1,6 @@
 package assize.spreadsheet;
 
-import assize.diagnostic.Code;
+import assize.diagnostic.DiagnosticCode;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.Charset;
@@ -14,7 +14,7 @@ final class CsvText {
 
   private CsvText() {}
 
-  static String of(byte[] bytes) throws Refusal {
+  static String of(byte[] bytes) throws UnreadableTableException {
     if (begins(bytes, 0xEF, 0xBB, 0xBF)) {
       return decoded(bytes, 3, StandardCharsets.UTF_8);
     }
@@ -25,7 +25,8 @@ final class CsvText {
       return decoded(bytes, 2, StandardCharsets.UTF_16BE);
     }
     if (IntStream.range(0, bytes.length).anyMatch(i -> bytes[i] == 0)) {
-      throw new Refusal(Code.NOT_UTF8, "this file has zero bytes: it is no CSV in UTF-8", HOW);
+      throw new UnreadableTableException(
+          DiagnosticCode.NOT_UTF8, "this file has zero bytes: it is no CSV in UTF-8", HOW);
     }
     return decoded(bytes, 0, StandardCharsets.UTF_8);
   }
@@ -35,14 +36,15 @@ final class CsvText {
         && IntStream.range(0, with.length).allMatch(i -> (bytes[i] & 0xFF) == with[i]);
   }
 
-  private static String decoded(byte[] bytes, int from, Charset charset) throws Refusal {
+  private static String decoded(byte[] bytes, int from, Charset charset)
+      throws UnreadableTableException {
     ByteBuffer in = ByteBuffer.wrap(bytes, from, bytes.length - from);
     try {
       return charset.newDecoder().decode(in).toString();
     } catch (CharacterCodingException e) {
       long line = 1 + IntStream.range(from, in.position()).filter(i -> bytes[i] == '\n').count();
-      throw new Refusal(
-          Code.NOT_UTF8,
+      throw new UnreadableTableException(
+          DiagnosticCode.NOT_UTF8,
           charset.equals(StandardCharsets.UTF_8)
               ? "this file is not UTF-8: line "
                   + line

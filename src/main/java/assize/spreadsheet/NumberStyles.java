@@ -20,7 +20,7 @@ record NumberStyles(List<Cell.Kind> kinds) {
     kinds = List.copyOf(kinds);
   }
 
-  static NumberStyles of(byte[] part) throws Refusal {
+  static NumberStyles of(byte[] part) throws UnreadableTableException {
     Map<Integer, String> forms = new HashMap<>();
     List<Integer> used = new ArrayList<>();
     boolean cells = false;

@@ -1,10 +1,10 @@
 package assize.spreadsheet;
 
 import assize.aspect.Aspect;
-import assize.diagnostic.Code;
 import assize.diagnostic.Diagnostic;
+import assize.diagnostic.DiagnosticCode;
 import assize.diagnostic.Result;
-import assize.record.CellFindings;
+import assize.record.CellFindingReader;
 import assize.record.Observation;
 import assize.record.VehicleRecord;
 import assize.ruleset.Item;
@@ -26,32 +26,33 @@ final class RowsReader {
   private static final String NOTE = Observation.NOTE.name();
   private static final String EVIDENCE = Observation.EVIDENCE.name();
 
-  private final Grid grid;
-  private final Headings.Row headings;
+  private final SheetGrid grid;
+  private final HeaderRow.Row headings;
   private final Map<Column, Cell> columns;
   private final RuleSet rules;
   private final VehicleRecord record;
-  private final CellTexts texts;
-  private final CellFindings findings;
-  private final CellKinds kinds;
-  private final Map<List<String>, Filled.Entry> entries = new LinkedHashMap<>();
+  private final CellSourceText texts;
+  private final CellFindingReader findings;
+  private final CellIntegrityCheck kinds;
+  private final Map<List<String>, FilledSheet.Entry> entries = new LinkedHashMap<>();
   private final Map<String, Set<String>> notes = new HashMap<>();
   private final Map<String, Set<String>> evidence = new HashMap<>();
 
-  RowsReader(Grid grid, Headings.Row headings, String shown, RuleSet rules, VehicleRecord record)
-      throws Refusal {
+  RowsReader(
+      SheetGrid grid, HeaderRow.Row headings, String shown, RuleSet rules, VehicleRecord record)
+      throws UnreadableTableException {
     this.grid = grid;
     this.headings = headings;
     this.columns = headings.columns();
     this.rules = rules;
     this.record = record;
-    this.texts = new CellTexts(shown, grid.sheet(), shownCells());
-    this.findings = new CellFindings(rules, record.evidence().keySet());
-    this.kinds = new CellKinds(grid, texts, findings);
+    this.texts = new CellSourceText(shown, grid.sheet(), shownCells());
+    this.findings = new CellFindingReader(rules, record.evidence().keySet());
+    this.kinds = new CellIntegrityCheck(grid, texts, findings);
   }
 
   /** Returns the cells that messages may show: the headings, and what is read below them. */
-  private List<Cell> shownCells() throws Refusal {
+  private List<Cell> shownCells() throws UnreadableTableException {
     List<Cell> shown = new ArrayList<>(headings.cells());
     long length = 0;
     for (NavigableMap<Integer, Cell> row : filledRows()) {
@@ -63,8 +64,8 @@ final class RowsReader {
       }
     }
     if (length > TableReader.LARGEST_CSV) {
-      throw new Refusal(
-          Code.FILE_TOO_LARGE,
+      throw new UnreadableTableException(
+          DiagnosticCode.FILE_TOO_LARGE,
           "what is filled in may have at most 4 MiB; this has more",
           "shorten the notes");
     }
@@ -93,13 +94,13 @@ final class RowsReader {
         .flatMap(it -> Optional.ofNullable(row.get(it.column())));
   }
 
-  Result<Filled> read() {
-    Optional<MadeFor> madeFor = headings.madeFor();
+  Result<FilledSheet> read() {
+    Optional<SheetOrigin> madeFor = headings.madeFor();
     if (madeFor.isPresent() && !madeFor.get().ruleSet().equals(rules.id())) {
       return Result.failed(
           List.of(
               Diagnostic.of(
-                  Code.SHEET_FOR_OTHER_RULE_SET,
+                  DiagnosticCode.SHEET_FOR_OTHER_RULE_SET,
                   madeForAt(),
                   "this table was made for the rule set \""
                       + madeFor.get().ruleSet()
@@ -109,32 +110,32 @@ final class RowsReader {
                   "name the record that it belongs to, or write the table anew")));
     }
     findings.checkCharacters(texts.file());
-    Headings.check(headings, texts).forEach(findings::add);
+    HeaderRow.check(headings, texts).forEach(findings::add);
     madeFor.ifPresent(this::checkMadeFor);
     if (columns.containsKey(Column.ITEM)) {
       filledRows().forEach(this::row);
     }
-    notes.forEach((item, all) -> whole(item, NOTE, CellFindings.line(String.join("\n", all))));
-    evidence.forEach((item, all) -> whole(item, EVIDENCE, CellFindings.line(all)));
+    notes.forEach((item, all) -> whole(item, NOTE, CellFindingReader.line(String.join("\n", all))));
+    evidence.forEach((item, all) -> whole(item, EVIDENCE, CellFindingReader.line(all)));
     List<Diagnostic> found = findings.diagnostics();
-    Filled filled = new Filled(madeFor, List.copyOf(entries.values()));
+    FilledSheet filled = new FilledSheet(madeFor, List.copyOf(entries.values()));
     boolean good = found.stream().noneMatch(Diagnostic::isError);
     return good ? new Result<>(Optional.of(filled), found) : Result.failed(found);
   }
 
   private Span madeForAt() {
     return headings.cells().stream()
-        .filter(it -> MadeFor.of(it.text()).isPresent())
+        .filter(it -> SheetOrigin.of(it.text()).isPresent())
         .findFirst()
         .map(texts::at)
         .orElseThrow();
   }
 
-  private void checkMadeFor(MadeFor made) {
+  private void checkMadeFor(SheetOrigin made) {
     if (!made.edition().equals(rules.edition())) {
       findings.add(
           Diagnostic.of(
-              Code.RECORD_FOR_OTHER_EDITION,
+              DiagnosticCode.RECORD_FOR_OTHER_EDITION,
               madeForAt(),
               "this table was made for edition \""
                   + made.edition()
@@ -142,10 +143,10 @@ final class RowsReader {
                   + rules.edition()
                   + "\"",
               "write the table anew, or look through what it says"));
-    } else if (!made.sha256().equals(MadeFor.digest(rules))) {
+    } else if (!made.sha256().equals(SheetOrigin.digest(rules))) {
       findings.add(
           Diagnostic.of(
-              Code.RULES_CHANGED,
+              DiagnosticCode.RULES_CHANGED,
               madeForAt(),
               "the rule set has changed since this table was made",
               "look through what it says, or write the table anew"));
@@ -153,7 +154,7 @@ final class RowsReader {
     if (made.record().isPresent() && !made.record().get().equals(record.id())) {
       findings.add(
           Diagnostic.of(
-              Code.SHEET_FOR_OTHER_RECORD,
+              DiagnosticCode.SHEET_FOR_OTHER_RECORD,
               madeForAt(),
               "this table was made for the record \""
                   + made.record().get()
@@ -182,7 +183,7 @@ final class RowsReader {
             it ->
                 findings.add(
                     Diagnostic.of(
-                        Code.ROW_WITHOUT_NAME,
+                        DiagnosticCode.ROW_WITHOUT_NAME,
                         texts.at(it),
                         "something is written here, but the row does not say " + what,
                         "fill in "
@@ -214,12 +215,12 @@ final class RowsReader {
   }
 
   private void put(Item item, Aspect aspect, String yaml, Span at) {
-    Filled.Entry entry = new Filled.Entry(item.id(), aspect.word(), yaml, at);
-    Filled.Entry before = entries.putIfAbsent(List.of(item.id(), aspect.word()), entry);
+    FilledSheet.Entry entry = new FilledSheet.Entry(item.id(), aspect.word(), yaml, at);
+    FilledSheet.Entry before = entries.putIfAbsent(List.of(item.id(), aspect.word()), entry);
     if (before != null && !before.yaml().equals(yaml)) {
       findings.add(
           Diagnostic.of(
-                  Code.DUPLICATE_KEY,
+                  DiagnosticCode.DUPLICATE_KEY,
                   at,
                   "the "
                       + aspect.spoken()
@@ -250,13 +251,13 @@ final class RowsReader {
     return said.computeIfAbsent(
         item.id(),
         id -> {
-          entries.put(List.of(id, key), new Filled.Entry(id, key, "", texts.at(cell)));
+          entries.put(List.of(id, key), new FilledSheet.Entry(id, key, "", texts.at(cell)));
           return new LinkedHashSet<>();
         });
   }
 
   private void whole(String item, String key, String yaml) {
     entries.computeIfPresent(
-        List.of(item, key), (path, it) -> new Filled.Entry(item, key, yaml, it.at()));
+        List.of(item, key), (path, it) -> new FilledSheet.Entry(item, key, yaml, it.at()));
   }
 }

@@ -1,6 +1,6 @@
 package assize.spreadsheet;
 
-import assize.diagnostic.Code;
+import assize.diagnostic.DiagnosticCode;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.time.LocalDate;
@@ -27,11 +27,11 @@ final class SheetReader {
   private static final LocalDate DAY_ZERO_1904 = LocalDate.of(1904, 1, 1);
   private static final int LAST_DAY = 2_958_465;
 
-  private final Grid.Builder grid;
+  private final SheetGrid.Builder grid;
   private final List<String> texts;
   private final NumberStyles styles;
   private final LocalDate dayZero;
-  private final List<Grid.Merged> merged = new ArrayList<>();
+  private final List<SheetGrid.Merged> merged = new ArrayList<>();
   private int count;
   private int row = -1;
   private int column;
@@ -42,7 +42,7 @@ final class SheetReader {
    * @param count the cells of the sheets before
    */
   SheetReader(String name, List<String> texts, NumberStyles styles, boolean from1904, int count) {
-    this.grid = new Grid.Builder(name);
+    this.grid = new SheetGrid.Builder(name);
     this.texts = texts;
     this.styles = styles;
     this.dayZero = from1904 ? DAY_ZERO_1904 : DAY_ZERO;
@@ -54,7 +54,7 @@ final class SheetReader {
     return count;
   }
 
-  Grid read(byte[] part) throws Refusal {
+  SheetGrid read(byte[] part) throws UnreadableTableException {
     Xml xml = Xml.of(part);
     while (xml.next()) {
       if (xml.begins("row")) {
@@ -68,18 +68,18 @@ final class SheetReader {
     return grid.build(merged);
   }
 
-  private void beginRow(Optional<String> number) throws Refusal {
+  private void beginRow(Optional<String> number) throws UnreadableTableException {
     row = number.isPresent() ? whole(number.get(), MOST_ROWS) - 1 : row + 1;
     column = -1;
     if (row < 0) {
-      throw Refusal.damaged("it has a row 0");
+      throw UnreadableTableException.damaged("it has a row 0");
     }
   }
 
-  private void cell(Xml xml) throws Refusal {
+  private void cell(Xml xml) throws UnreadableTableException {
     if (++count > MOST_CELLS) {
-      throw new Refusal(
-          Code.TOO_MANY_ENTRIES,
+      throw new UnreadableTableException(
+          DiagnosticCode.TOO_MANY_ENTRIES,
           "a workbook may have at most " + MOST_CELLS + " cells; this one has more",
           "copy the sheet alone into a new workbook");
     }
@@ -89,7 +89,7 @@ final class SheetReader {
       Cell.Place place =
           Cell.Place.of(name.get())
               .filter(it -> it.row() == row && it.column() < MOST_COLUMNS)
-              .orElseThrow(() -> Refusal.damaged("a cell of it stands nowhere"));
+              .orElseThrow(() -> UnreadableTableException.damaged("a cell of it stands nowhere"));
       column = place.column();
     }
     String type = xml.attribute("t").orElse("n");
@@ -102,7 +102,7 @@ final class SheetReader {
       } else if (xml.begins("v")) {
         value = xml.text();
       } else if (xml.begins("is")) {
-        value = SharedTexts.pieces(xml, "is");
+        value = SharedStrings.pieces(xml, "is");
       }
     }
     if (formula.isPresent()) {
@@ -112,28 +112,29 @@ final class SheetReader {
     }
   }
 
-  private void put(String type, Optional<String> style, String value) throws Refusal {
+  private void put(String type, Optional<String> style, String value)
+      throws UnreadableTableException {
     switch (type) {
       case "s" -> put(Cell.Kind.TEXT, texts.get(whole(value, texts.size() - 1)));
       case "inlineStr" -> put(Cell.Kind.TEXT, value);
-      case "str" -> put(Cell.Kind.TEXT, SharedTexts.unescaped(value));
+      case "str" -> put(Cell.Kind.TEXT, SharedStrings.unescaped(value));
       case "b" -> put(Cell.Kind.YES_NO, value.strip().equals("1") ? "yes" : "no");
       case "e" -> put(Cell.Kind.FAULT, value);
       case "d" -> put(Cell.Kind.DAY, value);
       case "n" -> number(styles.of(style), value.strip());
-      default -> throw Refusal.damaged("a cell of it is of no known kind");
+      default -> throw UnreadableTableException.damaged("a cell of it is of no known kind");
     }
   }
 
-  private void number(Cell.Kind kind, String value) throws Refusal {
+  private void number(Cell.Kind kind, String value) throws UnreadableTableException {
     if (!NUMBER.matcher(value).matches() || value.chars().noneMatch(Character::isDigit)) {
-      throw Refusal.damaged("a number in it is none");
+      throw UnreadableTableException.damaged("a number in it is none");
     }
     BigDecimal exact;
     try {
       exact = new BigDecimal(value).round(SHOWN);
     } catch (NumberFormatException e) {
-      throw Refusal.damaged("a number in it is none");
+      throw UnreadableTableException.damaged("a number in it is none");
     }
     boolean inDays = exact.signum() >= 0 && exact.compareTo(BigDecimal.valueOf(LAST_DAY)) <= 0;
     if (kind == Cell.Kind.DAY && inDays) {
@@ -143,27 +144,28 @@ final class SheetReader {
     }
   }
 
-  private void put(Cell.Kind kind, String text) throws Refusal {
+  private void put(Cell.Kind kind, String text) throws UnreadableTableException {
     if (!grid.put(row, column, kind, text)) {
-      throw Refusal.damaged("two cells of it stand in one place");
+      throw UnreadableTableException.damaged("two cells of it stand in one place");
     }
   }
 
-  private void merge(String range) throws Refusal {
+  private void merge(String range) throws UnreadableTableException {
     String[] ends = range.split(":", -1);
     Optional<Cell.Place> first = Cell.Place.of(ends[0]);
     Optional<Cell.Place> last = Cell.Place.of(ends[ends.length - 1]);
     if (first.isEmpty() || last.isEmpty() || merged.size() >= MOST_MERGED) {
-      throw Refusal.damaged("cells of it are made one in a way that can't be read");
+      throw UnreadableTableException.damaged(
+          "cells of it are made one in a way that can't be read");
     }
-    merged.add(new Grid.Merged(first.get(), last.get()));
+    merged.add(new SheetGrid.Merged(first.get(), last.get()));
   }
 
   /** Reads a whole number from 0 to {@code most}. */
-  private static int whole(String text, int most) throws Refusal {
+  private static int whole(String text, int most) throws UnreadableTableException {
     String bare = text.strip();
     if (!bare.matches("[0-9]{1,9}") || Integer.parseInt(bare) > most) {
-      throw Refusal.damaged("a number in it is out of range");
+      throw UnreadableTableException.damaged("a number in it is out of range");
     }
     return Integer.parseInt(bare);
   }

@@ -1,6 +1,6 @@
 package assize.spreadsheet;
 
-import assize.diagnostic.Code;
+import assize.diagnostic.DiagnosticCode;
 import assize.diagnostic.Result;
 import assize.record.VehicleRecord;
 import assize.ruleset.RuleSet;
@@ -45,46 +45,51 @@ public final class TableReader {
    * @param record the record that it is read for, whose evidence it may name
    * @return what it says, unless anything in it is wrong; every message names its cell
    */
-  public static Result<Filled> read(Path file, String shown, RuleSet rules, VehicleRecord record) {
+  public static Result<FilledSheet> read(
+      Path file, String shown, RuleSet rules, VehicleRecord record) {
     try {
-      Grid grid = isWorkbook(file) ? workbook(load(file, LARGEST)) : csv(load(file, LARGEST_CSV));
-      Headings.Row headings = Headings.best(grid).orElseThrow(TableReader::noHeadings);
+      SheetGrid grid =
+          isWorkbook(file) ? workbook(load(file, LARGEST)) : csv(load(file, LARGEST_CSV));
+      HeaderRow.Row headings = HeaderRow.best(grid).orElseThrow(TableReader::noHeadings);
       return new RowsReader(grid, headings, shown, rules, record).read();
-    } catch (Refusal e) {
+    } catch (UnreadableTableException e) {
       return Result.failed(List.of(e.of(shown)));
     }
   }
 
-  private static Refusal noHeadings() {
-    return Refusal.notATable(
+  private static UnreadableTableException noHeadings() {
+    return UnreadableTableException.notATable(
         "no row of this table has the headings \"Item\", \"Aspect\" and \"Found\"",
         "begin with a table that `assize sheet --out truck.xlsx` wrote, and keep its headings");
   }
 
-  private static byte[] load(Path file, int most) throws Refusal {
+  private static byte[] load(Path file, int most) throws UnreadableTableException {
     if (!Files.exists(file)) {
-      throw new Refusal(Code.FILE_NOT_FOUND, "there is no such file", "look at its name again");
+      throw new UnreadableTableException(
+          DiagnosticCode.FILE_NOT_FOUND, "there is no such file", "look at its name again");
     }
     if (!Files.isRegularFile(file)) {
-      throw new Refusal(Code.CANNOT_OPEN_FILE, "this is not a file", "name a file here");
+      throw new UnreadableTableException(
+          DiagnosticCode.CANNOT_OPEN_FILE, "this is not a file", "name a file here");
     }
     byte[] bytes;
     try (InputStream in = Files.newInputStream(file)) {
       bytes = in.readNBytes(most + 1);
     } catch (IOException e) {
-      throw new Refusal(
-          Code.CANNOT_OPEN_FILE,
+      throw new UnreadableTableException(
+          DiagnosticCode.CANNOT_OPEN_FILE,
           "this file can't be opened",
           "close it in other programs, and look whether you may read it");
     }
     if (bytes.length > most) {
-      throw new Refusal(
-          Code.FILE_TOO_LARGE,
+      throw new UnreadableTableException(
+          DiagnosticCode.FILE_TOO_LARGE,
           "a table may have at most " + most / (1024 * 1024) + " MiB; this one has more",
           "take the pictures out of it, or copy the sheet alone into a new workbook");
     }
     if (bytes.length == 0) {
-      throw new Refusal(Code.EMPTY_FILE, "there is nothing in this file", "copy it again");
+      throw new UnreadableTableException(
+          DiagnosticCode.EMPTY_FILE, "there is nothing in this file", "copy it again");
     }
     if (begins(bytes, OLD_OFFICE)) {
       throw oldOffice(bytes);
@@ -100,35 +105,37 @@ public final class TableReader {
   /**
    * Tells a workbook with a password, which is put into a file of the old kind, from an old one.
    */
-  private static Refusal oldOffice(byte[] bytes) {
+  private static UnreadableTableException oldOffice(byte[] bytes) {
     String name = "EncryptedPackage";
     byte[] wide = name.getBytes(StandardCharsets.UTF_16LE);
     boolean locked =
         new String(bytes, StandardCharsets.ISO_8859_1)
             .contains(new String(wide, StandardCharsets.ISO_8859_1));
     return locked
-        ? Refusal.notATable("this workbook is locked with a password", "save it without a password")
-        : Refusal.notATable("this is a file of an old office program (.xls)", "save it as .xlsx");
+        ? UnreadableTableException.notATable(
+            "this workbook is locked with a password", "save it without a password")
+        : UnreadableTableException.notATable(
+            "this is a file of an old office program (.xls)", "save it as .xlsx");
   }
 
-  private static Grid workbook(byte[] bytes) throws Refusal {
+  private static SheetGrid workbook(byte[] bytes) throws UnreadableTableException {
     if (!begins(bytes, CONTAINER)) {
-      throw Refusal.notATable(
+      throw UnreadableTableException.notATable(
           "this is no .xlsx file, whatever its name says",
           "open it in the spreadsheet and save it as .xlsx; a file of texts is named .csv");
     }
-    List<Grid> sheets = Workbook.read(bytes);
+    List<SheetGrid> sheets = Workbook.read(bytes);
     return sheets.stream()
-        .filter(it -> it.sheet().equals(SheetTable.NAME))
-        .filter(it -> Headings.best(it).isPresent())
+        .filter(it -> it.sheet().equals(InspectionTable.NAME))
+        .filter(it -> HeaderRow.best(it).isPresent())
         .findFirst()
-        .or(() -> sheets.stream().filter(it -> Headings.best(it).isPresent()).findFirst())
+        .or(() -> sheets.stream().filter(it -> HeaderRow.best(it).isPresent()).findFirst())
         .orElseThrow(TableReader::noHeadings);
   }
 
-  private static Grid csv(byte[] bytes) throws Refusal {
+  private static SheetGrid csv(byte[] bytes) throws UnreadableTableException {
     if (begins(bytes, CONTAINER)) {
-      throw Refusal.notATable(
+      throw UnreadableTableException.notATable(
           "this is no CSV file: it looks like a workbook", "name it .xlsx, or save it as CSV");
     }
     return CsvTable.read(bytes);

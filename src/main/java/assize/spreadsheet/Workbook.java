@@ -10,14 +10,15 @@ import java.util.Optional;
 final class Workbook {
   private static final String MAIN = "xl/workbook.xml";
 
-  private final Parts parts;
+  private final WorkbookParts parts;
   private final List<String> texts;
   private final NumberStyles styles;
   private boolean from1904;
 
-  private Workbook(Parts parts, Map<String, String> related) throws Refusal {
+  private Workbook(WorkbookParts parts, Map<String, String> related)
+      throws UnreadableTableException {
     this.parts = parts;
-    this.texts = SharedTexts.of(orNothing(related, "sharedStrings"));
+    this.texts = SharedStrings.of(orNothing(related, "sharedStrings"));
     this.styles = NumberStyles.of(orNothing(related, "styles"));
   }
 
@@ -28,8 +29,8 @@ final class Workbook {
   }
 
   /** Reads a file that begins as a container does. */
-  static List<Grid> read(byte[] file) throws Refusal {
-    Parts parts = Parts.of(file);
+  static List<SheetGrid> read(byte[] file) throws UnreadableTableException {
+    WorkbookParts parts = WorkbookParts.of(file);
     String main = relations(parts, "").getOrDefault("officeDocument", MAIN);
     Map<String, String> related = relations(parts, main);
     return new Workbook(parts, related).sheets(main, related);
@@ -41,7 +42,8 @@ final class Workbook {
    * @return paths by their numbers, and by the last word of their kinds where there is one of a
    *     kind
    */
-  private static Map<String, String> relations(Parts parts, String of) throws Refusal {
+  private static Map<String, String> relations(WorkbookParts parts, String of)
+      throws UnreadableTableException {
     int slash = of.lastIndexOf('/') + 1;
     String folder = of.substring(0, slash);
     Map<String, String> found = new HashMap<>();
@@ -62,11 +64,15 @@ final class Workbook {
     return found;
   }
 
-  private List<Grid> sheets(String main, Map<String, String> related) throws Refusal {
-    List<Grid> sheets = new ArrayList<>();
+  private List<SheetGrid> sheets(String main, Map<String, String> related)
+      throws UnreadableTableException {
+    List<SheetGrid> sheets = new ArrayList<>();
     int cells = 0;
     Xml xml =
-        Xml.of(parts.find(main).orElseThrow(() -> Refusal.damaged("it has no list of sheets")));
+        Xml.of(
+            parts
+                .find(main)
+                .orElseThrow(() -> UnreadableTableException.damaged("it has no list of sheets")));
     while (xml.next()) {
       if (xml.begins("workbookPr")) {
         String since = xml.attribute("date1904").orElse("");

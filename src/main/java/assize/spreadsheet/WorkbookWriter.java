@@ -45,13 +45,13 @@ final class WorkbookWriter {
   private final Worksheet words;
 
   private WorkbookWriter(Workbook workbook) {
-    this.walk = workbook.newWorksheet(SheetTable.NAME);
+    this.walk = workbook.newWorksheet(InspectionTable.NAME);
     this.vehicle = workbook.newWorksheet("Vehicle");
     this.words = workbook.newWorksheet("Words");
   }
 
   /** Returns the file: the same bytes for the same table. */
-  static byte[] write(SheetTable table) {
+  static byte[] write(InspectionTable table) {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     try (Workbook workbook = new Workbook(out, "Assize", "1.0")) {
       WorkbookWriter writer = new WorkbookWriter(workbook);
@@ -63,7 +63,7 @@ final class WorkbookWriter {
     return timeless(out.toByteArray());
   }
 
-  private void walk(SheetTable table, List<int[]> lists) {
+  private void walk(InspectionTable table, List<int[]> lists) {
     Column[] columns = Column.values();
     for (Column column : columns) {
       put(walk, 0, column.ordinal(), column.heading());
@@ -91,7 +91,7 @@ final class WorkbookWriter {
     walk.footer("Page &P of &N", org.dhatim.fastexcel.Position.CENTER);
   }
 
-  private void row(int number, SheetTable.Row row, List<int[]> lists) {
+  private void row(int number, InspectionTable.Row row, List<int[]> lists) {
     for (Column column : Column.values()) {
       int at = column.ordinal();
       put(walk, number, at, row.cells().get(at));
@@ -121,7 +121,7 @@ final class WorkbookWriter {
   }
 
   /** Writes the lists one below the other, and returns the first and last row of each. */
-  private List<int[]> words(SheetTable table) {
+  private List<int[]> words(InspectionTable table) {
     put(words, 0, 0, "For");
     put(words, 0, 1, "Word");
     put(words, 0, 2, "What it means");
@@ -132,7 +132,7 @@ final class WorkbookWriter {
     words.freezePane(0, 1);
     List<int[]> found = new ArrayList<>();
     int row = 1;
-    for (SheetTable.Words list : table.lists()) {
+    for (InspectionTable.Words list : table.lists()) {
       found.add(new int[] {row, row + list.choices().size() - 1});
       for (Choice choice : list.choices()) {
         put(words, row, 0, list.of());
@@ -147,7 +147,7 @@ final class WorkbookWriter {
     return found;
   }
 
-  private void vehicle(SheetTable table) {
+  private void vehicle(InspectionTable table) {
     vehicle.width(0, NAME_WIDTH);
     vehicle.width(1, TEXT_WIDTH);
     for (int row = 0; row < table.facts().size(); row++) {
@@ -206,9 +206,9 @@ final class WorkbookWriter {
 
   private static void put(Worksheet sheet, int row, int column, String text) {
     if (!text.isEmpty()) {
-      String escaped = SharedTexts.escaped(text);
-      boolean fits = escaped.length() <= SheetTable.LONGEST;
-      sheet.value(row, column, fits ? escaped : escaped.substring(0, SheetTable.LONGEST));
+      String escaped = SharedStrings.escaped(text);
+      boolean fits = escaped.length() <= InspectionTable.LONGEST;
+      sheet.value(row, column, fits ? escaped : escaped.substring(0, InspectionTable.LONGEST));
     }
   }
 
@@ -216,16 +216,16 @@ final class WorkbookWriter {
   private static byte[] timeless(byte[] file) {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     try (ZipOutputStream to = new ZipOutputStream(out)) {
-      List<Container.Part> parts = new ArrayList<>();
-      Container.read(file, Integer.MAX_VALUE, Parts.MOST_PARTS, parts::add);
-      for (Container.Part part : parts) {
+      List<ZipContainer.Part> parts = new ArrayList<>();
+      ZipContainer.read(file, Integer.MAX_VALUE, WorkbookParts.MOST_PARTS, parts::add);
+      for (ZipContainer.Part part : parts) {
         ZipEntry entry = new ZipEntry(part.name());
         entry.setTimeLocal(FIXED);
         to.putNextEntry(entry);
         to.write(part.name().equals("docProps/core.xml") ? undated(part.bytes()) : part.bytes());
         to.closeEntry();
       }
-    } catch (IOException | Refusal e) {
+    } catch (IOException | UnreadableTableException e) {
       throw new IllegalStateException("what was just written can't be read", e);
     }
     return out.toByteArray();

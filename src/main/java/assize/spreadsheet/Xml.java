@@ -26,7 +26,7 @@ final class Xml {
     this.reader = reader;
   }
 
-  static Xml of(byte[] part) throws Refusal {
+  static Xml of(byte[] part) throws UnreadableTableException {
     XMLInputFactory factory = XMLInputFactory.newDefaultFactory();
     factory.setProperty(XMLInputFactory.SUPPORT_DTD, false);
     factory.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
@@ -42,17 +42,17 @@ final class Xml {
     }
   }
 
-  private static Refusal notXml() {
-    return Refusal.damaged("a part of it is not XML");
+  private static UnreadableTableException notXml() {
+    return UnreadableTableException.damaged("a part of it is not XML");
   }
 
   /** Goes on to the next beginning or end of an element; false where the part ends. */
-  boolean next() throws Refusal {
+  boolean next() throws UnreadableTableException {
     try {
       while (reader.hasNext()) {
         int event = reader.next();
         if (event == XMLStreamConstants.DTD || event == XMLStreamConstants.ENTITY_REFERENCE) {
-          throw Refusal.notATable(
+          throw UnreadableTableException.notATable(
               "this workbook declares a document type, which no spreadsheet does",
               "do not use it; ask for it anew from someone you trust");
         }
@@ -68,13 +68,13 @@ final class Xml {
     }
   }
 
-  private void count(boolean begins) throws Refusal {
+  private void count(boolean begins) throws UnreadableTableException {
     depth += begins ? 1 : -1;
     if (++events > MOST_EVENTS) {
-      throw Refusal.tooMuch();
+      throw UnreadableTableException.tooMuch();
     }
     if (depth > DEEPEST) {
-      throw Refusal.damaged("a part of it is nested too deeply");
+      throw UnreadableTableException.damaged("a part of it is nested too deeply");
     }
   }
 
@@ -97,7 +97,7 @@ final class Xml {
   }
 
   /** Returns the text up to the end of an element that has just begun and holds text alone. */
-  String text() throws Refusal {
+  String text() throws UnreadableTableException {
     depth--;
     try {
       return reader.getElementText();

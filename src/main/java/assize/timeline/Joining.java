@@ -32,7 +32,7 @@ final class Joining {
    *
    * @param rests for each attribute the numbers of all other values, its own left out
    */
-  private record Coded(Vehicles vehicles, List<List<Integer>> rests) {}
+  private record Coded(VehicleGroup vehicles, List<List<Integer>> rests) {}
 
   private Joining() {}
 
@@ -41,7 +41,7 @@ final class Joining {
    *
    * @param some all of which have values for the same attributes in the same order
    */
-  static List<Vehicles> of(List<Vehicles> some) {
+  static List<VehicleGroup> of(List<VehicleGroup> some) {
     Joining joining = new Joining();
     for (int i = 0; i < some.size(); i++) {
       joining.put(i, some.get(i));
@@ -50,13 +50,13 @@ final class Joining {
     return joining.left.values().stream().map(Coded::vehicles).toList();
   }
 
-  private void put(int place, Vehicles one) {
+  private void put(int place, VehicleGroup one) {
     Coded coded = new Coded(one, rests(one));
     left.put(place, coded);
     coded.rests().forEach(it -> byRest.computeIfAbsent(it, rest -> new TreeSet<>()).add(place));
   }
 
-  private Vehicles take(int place) {
+  private VehicleGroup take(int place) {
     Coded one = at(place);
     left.remove(place);
     one.rests().forEach(rest -> byRest.getOrDefault(rest, new TreeSet<>()).remove(place));
@@ -71,7 +71,7 @@ final class Joining {
     return one;
   }
 
-  private List<List<Integer>> rests(Vehicles one) {
+  private List<List<Integer>> rests(VehicleGroup one) {
     List<Integer> values = new ArrayList<>();
     for (Map.Entry<VehicleAttribute, Set<AttributeValue>> value : one.values().entrySet()) {
       Map.Entry<VehicleAttribute, Set<AttributeValue>> key =
@@ -106,8 +106,8 @@ final class Joining {
   }
 
   private void join(int first, int second) {
-    Vehicles other = take(second);
-    Vehicles one = take(first);
+    VehicleGroup other = take(second);
+    VehicleGroup one = take(first);
     put(first, one.joined(other).orElseThrow());
   }
 

@@ -18,22 +18,23 @@ public record Document(String text, boolean marked, Node.Mapping root) {
 
   /** Reads the text of a file; {@code shown} is how messages name it. */
   public static Result<Document> read(Path file, String shown) {
-    Problems problems = new Problems();
+    DiagnosticCollector problems = new DiagnosticCollector();
     Optional<Document> read =
-        InputFiles.load(file, shown, shown, problems)
+        BoundedFileReader.load(file, shown, shown, problems)
             .flatMap(it -> of(it.file(), it.marked(), problems));
     return new Result<>(read.filter(it -> !problems.hasErrors()), problems.all());
   }
 
   /** Reads a text that is held. */
   public static Result<Document> parse(SourceFile text) {
-    Problems problems = new Problems();
+    DiagnosticCollector problems = new DiagnosticCollector();
     Optional<Document> read = of(text, false, problems);
     return new Result<>(read.filter(it -> !problems.hasErrors()), problems.all());
   }
 
-  private static Optional<Document> of(SourceFile file, boolean marked, Problems problems) {
-    return YamlTree.parse(file, problems)
+  private static Optional<Document> of(
+      SourceFile file, boolean marked, DiagnosticCollector problems) {
+    return YamlTreeBuilder.parse(file, problems)
         .filter(Node.Mapping.class::isInstance)
         .map(it -> new Document(file.text(), marked, (Node.Mapping) it));
   }

@@ -1,7 +1,7 @@
 package assize.yaml;
 
-import assize.diagnostic.Code;
 import assize.diagnostic.Diagnostic;
+import assize.diagnostic.DiagnosticCode;
 import assize.text.SourceFile;
 import java.nio.ByteBuffer;
 import java.nio.CharBuffer;
@@ -15,12 +15,13 @@ public final class Utf8 {
   private Utf8() {}
 
   /** Decodes a file; a byte order mark at its beginning is left out. */
-  public static Optional<SourceFile> decode(byte[] bytes, String shown, Problems problems) {
+  public static Optional<SourceFile> decode(
+      byte[] bytes, String shown, DiagnosticCollector problems) {
     Optional<String> other = WideText.of(bytes);
     if (other.isPresent()) {
       problems.add(
           Diagnostic.of(
-              Code.NOT_UTF8,
+              DiagnosticCode.NOT_UTF8,
               new SourceFile(shown, "").span(0, 0),
               "this file is " + other.get() + "; save it as UTF-8",
               "many editors offer UTF-8 under Save As, as the encoding"));
@@ -35,7 +36,7 @@ public final class Utf8 {
       int at = text.length();
       problems.add(
           Diagnostic.of(
-              Code.NOT_UTF8,
+              DiagnosticCode.NOT_UTF8,
               file.span(at, at),
               String.format(
                   Locale.ROOT,

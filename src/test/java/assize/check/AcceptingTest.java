@@ -2,9 +2,9 @@ package assize.check;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import assize.diagnostic.Accepted;
-import assize.diagnostic.Code;
+import assize.diagnostic.AcceptedWarning;
 import assize.diagnostic.Diagnostic;
+import assize.diagnostic.DiagnosticCode;
 import assize.text.SourceFile;
 import java.util.ArrayList;
 import java.util.List;
@@ -17,31 +17,31 @@ import org.junit.jupiter.api.Test;
 class AcceptingTest {
   private static final SourceFile FILE = new SourceFile("rules.yaml", "x".repeat(200_000));
 
-  private static Diagnostic doubt(Code code, int at, String... about) {
+  private static Diagnostic doubt(DiagnosticCode code, int at, String... about) {
     return Diagnostic.of(code, FILE.span(at, at), "doubt " + at).about(about);
   }
 
-  private static Accepted accepted(Code code, int at, String... of) {
-    return new Accepted(code, List.of(of), "because", FILE.span(at, at));
+  private static AcceptedWarning accepted(DiagnosticCode code, int at, String... of) {
+    return new AcceptedWarning(code, List.of(of), "because", FILE.span(at, at));
   }
 
-  /** Each doubt is accepted by the first entry that covers it, as {@link Accepted} says. */
+  /** Each doubt is accepted by the first entry that covers it, as {@link AcceptedWarning} says. */
   @Test
   void acceptsByTheFirstEntryThatCoversADoubt() {
     Random random = new Random(5);
-    Code[] codes = {Code.NO_SOURCE, Code.DUPLICATE_TITLE};
+    DiagnosticCode[] codes = {DiagnosticCode.NO_SOURCE, DiagnosticCode.DUPLICATE_TITLE};
     for (int run = 0; run < 300; run++) {
       List<Diagnostic> found = new ArrayList<>();
-      List<Accepted> all = new ArrayList<>();
+      List<AcceptedWarning> all = new ArrayList<>();
       for (int i = 0; i < random.nextInt(8); i++) {
         found.add(doubt(codes[random.nextInt(2)], i, names(random)));
       }
       for (int i = 0; i < random.nextInt(8); i++) {
         all.add(accepted(codes[random.nextInt(2)], 100 + i, names(random)));
       }
-      Accepting accepting = Accepting.of(found, all);
+      WarningFilter accepting = WarningFilter.of(found, all);
       for (Diagnostic one : found) {
-        Optional<Accepted> first = all.stream().filter(it -> it.covers(one)).findFirst();
+        Optional<AcceptedWarning> first = all.stream().filter(it -> it.covers(one)).findFirst();
         assertThat(Optional.ofNullable(accepting.accepted().get(one))).isEqualTo(first);
         assertThat(accepting.open().contains(one)).isEqualTo(first.isEmpty());
       }
@@ -59,7 +59,7 @@ class AcceptingTest {
               .map(it -> it.at().start())
               .toList();
       assertThat(accepting.open())
-          .filteredOn(it -> it.code() == Code.UNUSED_ACCEPTANCE)
+          .filteredOn(it -> it.code() == DiagnosticCode.UNUSED_ACCEPTANCE)
           .extracting(it -> it.at().start())
           .isEqualTo(idle);
     }
@@ -73,12 +73,14 @@ class AcceptingTest {
   @Test
   void acceptsFiftyThousandDoubtsByFiftyThousandEntries() {
     List<Diagnostic> found =
-        IntStream.range(0, 50_000).mapToObj(i -> doubt(Code.NO_SOURCE, i, "n" + i)).toList();
-    List<Accepted> all =
         IntStream.range(0, 50_000)
-            .mapToObj(i -> accepted(Code.NO_SOURCE, i, "n" + (49_999 - i)))
+            .mapToObj(i -> doubt(DiagnosticCode.NO_SOURCE, i, "n" + i))
             .toList();
-    Accepting accepting = Accepting.of(found, all);
+    List<AcceptedWarning> all =
+        IntStream.range(0, 50_000)
+            .mapToObj(i -> accepted(DiagnosticCode.NO_SOURCE, i, "n" + (49_999 - i)))
+            .toList();
+    WarningFilter accepting = WarningFilter.of(found, all);
     assertThat(accepting.open()).isEmpty();
     assertThat(Map.copyOf(accepting.accepted())).hasSize(50_000);
   }

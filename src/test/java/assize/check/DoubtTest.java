@@ -2,8 +2,8 @@ package assize.check;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import assize.diagnostic.Code;
 import assize.diagnostic.Diagnostic;
+import assize.diagnostic.DiagnosticCode;
 import assize.ruleset.RuleSet;
 import assize.ruleset.RuleSetReader;
 import assize.text.SourceFile;
@@ -54,7 +54,8 @@ class DoubtTest {
                 horn-button: {title: Horn button, points: 2, expect: {finish: nickel}}
                 """))
         .extracting(Diagnostic::code)
-        .containsExactly(Code.UNCITED_SOURCE, Code.UNCITED_SOURCE, Code.NO_SOURCE);
+        .containsExactly(
+            DiagnosticCode.UNCITED_SOURCE, DiagnosticCode.UNCITED_SOURCE, DiagnosticCode.NO_SOURCE);
   }
 
   @Test
@@ -69,7 +70,7 @@ class DoubtTest {
                 - {source: guide-1, says: {finish: nickel}}
                 - {source: guide-2, says: {finish: nickel}}
             """);
-    assertThat(doubts).extracting(Diagnostic::code).containsExactly(Code.REDUNDANT_COPY);
+    assertThat(doubts).extracting(Diagnostic::code).containsExactly(DiagnosticCode.REDUNDANT_COPY);
     assertThat(doubts.get(0).at().line()).isEqualTo(22);
   }
 
@@ -85,7 +86,7 @@ class DoubtTest {
                 - {source: guide-1, built: ../1934-06, says: {finish: nickel}}
                 - {source: guide-2, built: 1934-08/.., says: {finish: chrome}}
             """);
-    assertThat(doubts).extracting(Diagnostic::code).containsExactly(Code.UNCOVERED_DATES);
+    assertThat(doubts).extracting(Diagnostic::code).containsExactly(DiagnosticCode.UNCOVERED_DATES);
     assertThat(doubts.get(0).message()).endsWith("built 1934-07-01 to 1934-07-31");
   }
 
@@ -118,7 +119,7 @@ class DoubtTest {
                     - {source: guide-2, says: {finish: chrome}}
                 """))
         .extracting(Diagnostic::code)
-        .containsExactly(Code.UNREACHABLE_ITEM);
+        .containsExactly(DiagnosticCode.UNREACHABLE_ITEM);
   }
 
   @Test
@@ -133,7 +134,9 @@ class DoubtTest {
                 - {source: guide-1, says: {finish: nickel}}
                 - {source: guide-2, says: {finish: chrome}}
             """);
-    assertThat(doubts).extracting(Diagnostic::code).containsExactly(Code.AREA_POINTS_MISMATCH);
+    assertThat(doubts)
+        .extracting(Diagnostic::code)
+        .containsExactly(DiagnosticCode.AREA_POINTS_MISMATCH);
     assertThat(doubts.get(0).message()).contains("have 1.5 points").contains("says 2");
   }
 
@@ -142,6 +145,6 @@ class DoubtTest {
         RuleSetReader.parse(List.of(new SourceFile("rules.yaml", HEAD + items.indent(6))))
             .value()
             .orElseThrow();
-    return Doubt.all(rules);
+    return RuleSetWarningRule.all(rules);
   }
 }

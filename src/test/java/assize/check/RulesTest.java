@@ -2,7 +2,7 @@ package assize.check;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import assize.diagnostic.Code;
+import assize.diagnostic.DiagnosticCode;
 import assize.diagnostic.Severity;
 import assize.ruleset.RuleSet;
 import assize.ruleset.RuleSetReader;
@@ -19,10 +19,10 @@ import org.junit.jupiter.api.Test;
 class RulesTest {
   @Test
   void eachHasACodeOfItsOwn() {
-    List<Code> codes =
+    List<DiagnosticCode> codes =
         Stream.concat(
-                Doubt.ALL.stream().map(Doubt::code),
-                RecordDoubt.ALL.stream().map(RecordDoubt::code))
+                RuleSetWarningRule.ALL.stream().map(RuleSetWarningRule::code),
+                RecordWarningRule.ALL.stream().map(RecordWarningRule::code))
             .toList();
     assertThat(codes).doesNotHaveDuplicates();
     assertThat(codes).allMatch(code -> code.severity() == Severity.DOUBT);
@@ -30,10 +30,10 @@ class RulesTest {
 
   @Test
   void eachFindsWhatItsCodeSaysInTheCorpusAndNothingElse() throws IOException {
-    List<Doubt> silent = new ArrayList<>(Doubt.ALL);
+    List<RuleSetWarningRule> silent = new ArrayList<>(RuleSetWarningRule.ALL);
     for (RuleSet rules : corpus()) {
-      for (Doubt rule : Doubt.ALL) {
-        List<Code> found = rule.in(rules).map(it -> it.code()).toList();
+      for (RuleSetWarningRule rule : RuleSetWarningRule.ALL) {
+        List<DiagnosticCode> found = rule.in(rules).map(it -> it.code()).toList();
         assertThat(found).allMatch(code -> code == rule.code());
         if (!found.isEmpty()) {
           silent.remove(rule);

@@ -2,8 +2,8 @@ package assize.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import assize.diagnostic.Code;
 import assize.diagnostic.Diagnostic;
+import assize.diagnostic.DiagnosticCode;
 import assize.text.SourceFile;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -131,12 +131,14 @@ class CheckCommandTest {
   void endsWellWithDoubtsAlone() {
     assertThat(Ran.of("check", bench.at("doubts.yaml")).exit()).isZero();
     Diagnostic doubt =
-        Diagnostic.of(Code.NO_SOURCE, new SourceFile("a.yaml", "a: b\n").span(0, 1), "no source");
+        Diagnostic.of(
+            DiagnosticCode.NO_SOURCE, new SourceFile("a.yaml", "a: b\n").span(0, 1), "no source");
     Diagnostic error =
-        Diagnostic.of(Code.UNKNOWN_KEY, new SourceFile("a.yaml", "a: b\n").span(0, 1), "unknown");
+        Diagnostic.of(
+            DiagnosticCode.UNKNOWN_KEY, new SourceFile("a.yaml", "a: b\n").span(0, 1), "unknown");
     ByteArrayOutputStream err = new ByteArrayOutputStream();
     PrintStream both = new PrintStream(err, true, StandardCharsets.UTF_8);
-    Inputs inputs = new Inputs(new Terminal(both, both, false));
+    InputLoader inputs = new InputLoader(new Terminal(both, both, false));
     assertThat(inputs.report(List.of(doubt), false)).isTrue();
     assertThat(err.toString(StandardCharsets.UTF_8)).contains("doubt[no-source]", "1 doubt");
     assertThat(inputs.report(List.of(doubt, error), false)).isFalse();

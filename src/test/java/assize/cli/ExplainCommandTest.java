@@ -2,7 +2,7 @@ package assize.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import assize.diagnostic.Code;
+import assize.diagnostic.DiagnosticCode;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -40,7 +40,7 @@ class ExplainCommandTest {
 
   @ParameterizedTest
   @EnumSource
-  void explainsEveryMessage(Code code) throws IOException {
+  void explainsEveryMessage(DiagnosticCode code) throws IOException {
     Ran ran = Ran.of("explain", code.id());
     assertThat(ran.exit()).isZero();
     assertThat(ran.err()).isEmpty();

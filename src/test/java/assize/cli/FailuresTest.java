@@ -78,17 +78,18 @@ class FailuresTest {
   @Test
   void namesTheFileThatWasWorkedOn() {
     Path out = failingAt(bench.at("out"), "two.html");
-    Reports.Wanted wanted = new Reports.Wanted(out, Optional.empty(), false, false, false);
+    ReportWriter.Wanted wanted =
+        new ReportWriter.Wanted(out, Optional.empty(), false, false, false);
     Terminal terminal = new Terminal(err(), err(), false);
-    Inputs inputs = new Inputs(terminal);
+    InputLoader inputs = new InputLoader(terminal);
     Map<String, String> before = bench.content();
     List<Path> records = List.of(bench.at("one.yaml"), bench.at("two.yaml"));
     int exit = Exit.DONE;
     try {
-      new Reports(terminal)
+      new ReportWriter(terminal)
           .write(inputs.judge(records, Optional.empty(), Optional.empty()).orElseThrow(), wanted);
     } catch (Bug e) {
-      exit = Failures.say(terminal, e, List.of());
+      exit = IoErrorMessages.say(terminal, e, List.of());
     }
     assertThat(exit).isEqualTo(Exit.FAILED);
     assertThat(said())
@@ -122,11 +123,11 @@ class FailuresTest {
   private int roster(boolean leaveOut) throws IOException {
     Path out = failingAt(bench.at("out"), "two.html");
     Terminal terminal = new Terminal(err(), err(), false);
-    return new Roster(
+    return new ResultsWriter(
             terminal,
-            new Roster.Wanted(
+            new ResultsWriter.Wanted(
                 bench.at("vehicles"),
-                new Reports.Wanted(out, Optional.empty(), false, false, false),
+                new ReportWriter.Wanted(out, Optional.empty(), false, false, false),
                 Optional.empty(),
                 Optional.empty(),
                 leaveOut,

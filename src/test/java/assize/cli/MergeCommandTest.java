@@ -2,7 +2,7 @@ package assize.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import assize.merge.Taken;
+import assize.merge.TakeChoices;
 import assize.record.RecordReader;
 import assize.ruleset.RuleSetReader;
 import java.io.IOException;
@@ -93,13 +93,13 @@ class MergeCommandTest {
   void aFileThatWasChangedMeanwhileIsNotWritten() throws IOException {
     Path ours = folder.resolve("ours.yaml");
     Ran unused = merge();
-    Inputs inputs = new Inputs(new Terminal(System.out, System.err, false));
+    InputLoader inputs = new InputLoader(new Terminal(System.out, System.err, false));
     MergeInputs.Wanted wanted = new MergeInputs.Wanted(Optional.empty(), false, false);
     var read =
         new MergeInputs(inputs, wanted)
             .read(ours, List.of(folder.resolve("anna.yaml")))
             .orElseThrow();
-    var merged = read.merge(new Taken(Map.of()));
+    var merged = read.merge(new TakeChoices(Map.of()));
     String saved = read("ours.yaml") + "# saved by somebody\n";
     write("ours.yaml", saved);
     assertThat(unused.exit()).isEqualTo(Exit.DONE);

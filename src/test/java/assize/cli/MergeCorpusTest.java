@@ -3,7 +3,7 @@ package assize.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import assize.Pinned;
-import assize.diagnostic.Code;
+import assize.diagnostic.DiagnosticCode;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -45,7 +45,7 @@ class MergeCorpusTest {
       for (Path file : all.filter(Files::isRegularFile).sorted().toList()) {
         Path relative = one.relativize(file);
         Path to = folder.resolve(relative);
-        Files.createDirectories(OutputFile.folderOf(to));
+        Files.createDirectories(AtomicFileWriter.folderOf(to));
         Files.copy(file, to);
         boolean isFriends = relative.getNameCount() == 1 && !OURS.contains(relative.toString());
         if (isFriends && !relative.toString().equals("other-rules.yaml")) {
@@ -97,8 +97,11 @@ class MergeCorpusTest {
     Set<String> seen = new TreeSet<>();
     for (Path one : cases()) {
       String expected = Files.readString(one.resolve("expected.txt"));
-      Stream.of(Code.DIFFERENT_VEHICLE, Code.DIFFERENT_EDITION, Code.UNKNOWN_ITEM)
-          .map(Code::id)
+      Stream.of(
+              DiagnosticCode.DIFFERENT_VEHICLE,
+              DiagnosticCode.DIFFERENT_EDITION,
+              DiagnosticCode.UNKNOWN_ITEM)
+          .map(DiagnosticCode::id)
           .filter(it -> expected.contains("error[" + it + "]"))
           .forEach(seen::add);
     }

@@ -24,7 +24,7 @@ class OutputFileTest {
 
   @Test
   void writesWhereNoFolderIsYetAndLeavesNothingBeside() throws IOException {
-    OutputFile.write(folder.resolve("a/b/report.html"), new byte[] {-61, -92, 10});
+    AtomicFileWriter.write(folder.resolve("a/b/report.html"), new byte[] {-61, -92, 10});
     assertThat(folder.resolve("a/b")).isDirectoryContaining(it -> it.endsWith("report.html"));
     assertThat(folder.resolve("a/b/report.html")).hasBinaryContent(new byte[] {-61, -92, 10});
     try (Stream<Path> all = Files.list(folder.resolve("a/b"))) {
@@ -36,8 +36,8 @@ class OutputFileTest {
   void takesItsPartAwayWhenItCannotBeMoved() throws IOException {
     Path target = folder.resolve("taken");
     Files.createDirectories(target.resolve("inside"));
-    assertThatThrownBy(() -> OutputFile.write(target, new byte[1]))
-        .isInstanceOf(OutputFile.CannotWrite.class)
+    assertThatThrownBy(() -> AtomicFileWriter.write(target, new byte[1]))
+        .isInstanceOf(AtomicFileWriter.CannotWrite.class)
         .hasMessage("can't write " + target + ": a folder stands there");
     assertThat(names()).containsExactly("taken");
   }
@@ -46,7 +46,7 @@ class OutputFileTest {
   void saysWhatStandsInTheWay() throws IOException {
     Files.createFile(folder.resolve("file"));
     Path below = folder.resolve("file/x/y.html");
-    assertThatThrownBy(() -> OutputFile.check(List.of(folder.resolve("fine"), below)))
+    assertThatThrownBy(() -> AtomicFileWriter.check(List.of(folder.resolve("fine"), below)))
         .hasMessage("can't write " + below + ": a file stands where a folder is needed");
     assertThat(names()).containsExactly("file");
   }
@@ -58,13 +58,13 @@ class OutputFileTest {
     byte[] old = new byte[1 << 20];
     byte[] young = new byte[1 << 20];
     Arrays.fill(young, (byte) 1);
-    OutputFile.write(target, old);
+    AtomicFileWriter.write(target, old);
     AtomicBoolean done = new AtomicBoolean();
     Thread writer =
         new Thread(
             () -> {
               for (int i = 0; i < 50; i++) {
-                OutputFile.write(target, i % 2 == 0 ? young : old);
+                AtomicFileWriter.write(target, i % 2 == 0 ? young : old);
               }
               done.set(true);
             });

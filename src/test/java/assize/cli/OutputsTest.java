@@ -28,7 +28,7 @@ class OutputsTest {
   @Test
   void showsNothingBeforeAllIsPlaced() throws IOException {
     Files.writeString(folder.resolve("a.html"), "old");
-    try (Outputs outputs = new Outputs()) {
+    try (OutputTransaction outputs = new OutputTransaction()) {
       outputs.stage(folder.resolve("a.html"), "new");
       outputs.stage(folder.resolve("deep/er/b.html"), "b");
       assertThat(folder.resolve("a.html")).hasContent("old");
@@ -42,7 +42,7 @@ class OutputsTest {
   @Test
   void takesPartsAndItsFoldersAwayWhenNothingIsPlaced() {
     Map<String, String> before = content();
-    try (Outputs outputs = new Outputs()) {
+    try (OutputTransaction outputs = new OutputTransaction()) {
       outputs.stage(folder.resolve("deep/er/a.html"), "a");
       outputs.stage(folder.resolve("b.html"), "b");
       assertThat(content()).hasSizeGreaterThan(4);
@@ -55,7 +55,7 @@ class OutputsTest {
     Map<String, String> before = content();
     assertThatThrownBy(
             () -> {
-              try (Outputs outputs = new Outputs()) {
+              try (OutputTransaction outputs = new OutputTransaction()) {
                 outputs.stage(folder.resolve("a.html"), "a");
                 outputs.stage(
                     folder.resolve("b.html"),
@@ -65,7 +65,7 @@ class OutputsTest {
                     });
               }
             })
-        .isInstanceOf(OutputFile.CannotWrite.class);
+        .isInstanceOf(AtomicFileWriter.CannotWrite.class);
     assertThat(content()).isEqualTo(before);
   }
 
@@ -73,7 +73,7 @@ class OutputsTest {
   void saysBeforehandWhatStandsInTheWay() throws IOException {
     Files.createDirectory(folder.resolve("b.html"));
     Map<String, String> before = content();
-    try (Outputs outputs = new Outputs()) {
+    try (OutputTransaction outputs = new OutputTransaction()) {
       outputs.stage(folder.resolve("a.html"), "a");
       assertThatThrownBy(() -> outputs.stage(folder.resolve("b.html"), "b"))
           .hasMessage("can't write " + folder.resolve("b.html") + ": a folder stands there");
@@ -83,7 +83,7 @@ class OutputsTest {
 
   @Test
   void takesPagesFromSeveralThreads() {
-    try (Outputs outputs = new Outputs()) {
+    try (OutputTransaction outputs = new OutputTransaction()) {
       IntStream.range(0, 200)
           .parallel()
           .forEach(i -> outputs.stage(folder.resolve(i % 5 + "/" + i + ".html"), "page " + i));
@@ -97,7 +97,7 @@ class OutputsTest {
 
   @Test
   void refusesToWriteOneFileTwice() {
-    try (Outputs outputs = new Outputs()) {
+    try (OutputTransaction outputs = new OutputTransaction()) {
       outputs.stage(folder.resolve("a.html"), "a");
       assertThatThrownBy(() -> outputs.stage(folder.resolve("a.html"), "b"))
           .isInstanceOf(IllegalStateException.class);
@@ -113,7 +113,7 @@ class OutputsTest {
     long own = ProcessHandle.current().pid();
     String stale = ".assize-" + gone.pid() + "-" + started + "-0.part";
     String earlier = ".assize-" + own + "-1000-0.part";
-    String running = PartName.next(7);
+    String running = TempFileName.next(7);
     String foreign = ".assize-" + gone.pid() + "-0.part";
     String other = ".other-" + gone.pid() + "-" + started + "-0.part";
     Path pages = Files.createDirectories(folder.resolve("pages"));
@@ -122,7 +122,7 @@ class OutputsTest {
     }
     Path linked = pages.resolve(".assize-" + gone.pid() + "-" + started + "-1.part");
     Files.createSymbolicLink(linked, pages.resolve("stale.part"));
-    OutputFile.write(pages.resolve("a.html"), new byte[] {'a'});
+    AtomicFileWriter.write(pages.resolve("a.html"), new byte[] {'a'});
     assertThat(Bench.content(pages))
         .containsOnlyKeys(
             "", "a.html", running, foreign, other, "stale.part", linked.getFileName().toString());
@@ -155,7 +155,7 @@ class OutputsTest {
   @ParameterizedTest
   @ValueSource(ints = {1, 17, 40, 41, 42, 43, 60, 82, 83, 84, 85, 100, 125, 126, 127, 140})
   void leavesEachPageOldOrNewWhenKilled(int after) throws Exception {
-    OutputFile.write(folder.resolve("odd/begun.html"), new byte[0]);
+    AtomicFileWriter.write(folder.resolve("odd/begun.html"), new byte[0]);
     Process process = program("20").start();
     lines(process, after);
     process.destroyForcibly().waitFor();
@@ -167,7 +167,7 @@ class OutputsTest {
         assertThat(text.chars().distinct().count()).isEqualTo(1);
       }
     }
-    try (Outputs next = new Outputs()) {
+    try (OutputTransaction next = new OutputTransaction()) {
       for (int i = 0; i < StagingProgram.PAGES; i++) {
         next.stage(StagingProgram.page(folder, i), "next");
       }

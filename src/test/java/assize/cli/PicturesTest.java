@@ -2,9 +2,9 @@ package assize.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import assize.image.Box;
+import assize.image.BlackoutBox;
 import assize.image.Photo;
-import assize.report.html.Picture;
+import assize.report.html.PageImage;
 import assize.text.SourceFile;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -22,7 +22,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** What is the same picture is decoded once, however often and under whatever names. */
 class PicturesTest {
-  private static final List<Box> LEFT = List.of(new Box(0, 0, 30, 100));
+  private static final List<BlackoutBox> LEFT = List.of(new BlackoutBox(0, 0, 30, 100));
 
   private Path folder = Path.of("");
 
@@ -36,13 +36,13 @@ class PicturesTest {
     Files.writeString(folder.resolve("none.png"), "no picture");
   }
 
-  private Pictures.Wanted wanted(String key, String file, List<Box> covered) {
-    return new Pictures.Wanted(
+  private ImageLoader.Wanted wanted(String key, String file, List<BlackoutBox> covered) {
+    return new ImageLoader.Wanted(
         key, folder.resolve(file), new SourceFile("one.yaml", "x").span(0, 1), key, covered);
   }
 
   /** Counts the pictures that were made, each with bytes of its own. */
-  private static int made(Pictures.Read read) {
+  private static int made(ImageLoader.Read read) {
     return different(read.shown().values().stream().map(Photo::bytes));
   }
 
@@ -54,19 +54,19 @@ class PicturesTest {
 
   @Test
   void whatIsNamedThirtyTimesIsDecodedOnce() {
-    List<Pictures.Wanted> wanted = new ArrayList<>();
+    List<ImageLoader.Wanted> wanted = new ArrayList<>();
     IntStream.range(0, 30).forEach(i -> wanted.add(wanted("e" + i, "horn.png", List.of())));
-    Pictures.Read read = Pictures.read(wanted);
+    ImageLoader.Read read = ImageLoader.read(wanted);
     assertThat(read.shown()).hasSize(30);
     assertThat(made(read)).isEqualTo(1);
-    assertThat(different(Reports.asPictures(read).values().stream().map(Picture::src)))
+    assertThat(different(ReportWriter.asPictures(read).values().stream().map(PageImage::src)))
         .isEqualTo(1);
   }
 
   @Test
   void copiesOfOneFileAreDecodedOnceAndEachNameIsLookedAt() {
-    Pictures.Read read =
-        Pictures.read(
+    ImageLoader.Read read =
+        ImageLoader.read(
             List.of(
                 wanted("horn", "horn.png", List.of()),
                 wanted("other", "copy.png", List.of()),
@@ -78,8 +78,8 @@ class PicturesTest {
 
   @Test
   void whatIsCoveredOtherwiseIsAnotherPicture() {
-    Pictures.Read read =
-        Pictures.read(
+    ImageLoader.Read read =
+        ImageLoader.read(
             List.of(
                 wanted("bare", "horn.png", List.of()),
                 wanted("covered", "horn.png", LEFT),
@@ -92,8 +92,8 @@ class PicturesTest {
 
   @Test
   void whatCantBeShownIsSaidOfEach() {
-    Pictures.Read read =
-        Pictures.read(
+    ImageLoader.Read read =
+        ImageLoader.read(
             List.of(wanted("a", "none.png", List.of()), wanted("b", "none.png", List.of())));
     assertThat(read.unshown()).containsOnlyKeys("a", "b");
     assertThat(read.found()).hasSize(2);

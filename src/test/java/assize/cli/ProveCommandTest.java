@@ -2,7 +2,7 @@ package assize.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import assize.redaction.Secret;
+import assize.redaction.OwnerSecret;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -31,7 +31,7 @@ class ProveCommandTest {
   @Test
   void saysWhichSecretIsUsedAndSinceWhenForEachCopy() throws IOException {
     assertThat(truck.redact().err()).contains("truck.secret is new");
-    Secret made = read(secret);
+    OwnerSecret made = read(secret);
     Ran again = truck.redact();
     assertThat(again.err())
         .contains(
@@ -47,8 +47,8 @@ class ProveCommandTest {
     assertThat(Ran.of("prove", record).out()).contains(", mark " + made.mark() + ")");
   }
 
-  private static Secret read(Path file) throws IOException {
-    return Secret.read(Files.readString(file)).toOptional().orElseThrow();
+  private static OwnerSecret read(Path file) throws IOException {
+    return OwnerSecret.read(Files.readString(file)).toOptional().orElseThrow();
   }
 
   /** A friend's folder, with the friend's secret, is used for copies of one's own. */
@@ -62,7 +62,7 @@ class ProveCommandTest {
 
     Ran renewed = Ran.of("prove", record, "--new-secret");
     assertThat(renewed.exit()).as(renewed.err()).isZero();
-    Path kept = SecretFile.earlier(record, Secret.read(before).toOptional().orElseThrow());
+    Path kept = SecretFile.earlier(record, OwnerSecret.read(before).toOptional().orElseThrow());
     assertThat(Files.readString(kept)).isEqualTo(before);
     assertThat(read(secret)).isNotEqualTo(read(kept));
     assertThat(renewed.out())
@@ -113,7 +113,7 @@ class ProveCommandTest {
     assertThat(folder.resolve("out")).doesNotExist();
 
     Files.createDirectory(folder.resolve("stick"));
-    Files.writeString(stick, Secret.random("truck", LocalDate.EPOCH).file("truck.yaml"));
+    Files.writeString(stick, OwnerSecret.random("truck", LocalDate.EPOCH).file("truck.yaml"));
     assertThat(truck.redact().err())
         .contains("truck.secret (a link to " + stick + ", made 1970-01-01");
     String before = Files.readString(stick);

@@ -59,7 +59,7 @@ class ResultsCommandTest {
 
   private void put(String path, String text) throws IOException {
     Path file = folder.resolve(path);
-    Files.createDirectories(OutputFile.folderOf(file));
+    Files.createDirectories(AtomicFileWriter.folderOf(file));
     Files.writeString(file, text);
   }
 

@@ -5,8 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import assize.record.Observation;
 import assize.record.Secret;
 import assize.record.VehicleRecord;
-import assize.redaction.Copy;
-import assize.redaction.Mask;
+import assize.redaction.RedactedJudgment;
+import assize.redaction.TextMasker;
 import assize.report.html.Seals;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -192,8 +192,8 @@ class ShareCommandTest {
 
   @Test
   void eachWordThatCanBePrivateIsLeftOutOfTheJudgment() {
-    Inputs.Judged judged = judged();
-    Copy copy = judged.copy();
+    InputLoader.Judged judged = judged();
+    RedactedJudgment copy = judged.copy();
     String left = copy.judgment().vehicle().toString();
     SECRETS.stream()
         .filter(it -> !it.startsWith("7."))
@@ -210,10 +210,10 @@ class ShareCommandTest {
     assertThat(copy.judgment().score()).isEqualTo(judged.judgment().score());
   }
 
-  private Inputs.Judged judged() {
+  private InputLoader.Judged judged() {
     java.io.PrintStream nowhere = new java.io.PrintStream(new java.io.ByteArrayOutputStream());
-    Map<Path, Inputs.Judged> judged =
-        new Inputs(new Terminal(nowhere, nowhere, false))
+    Map<Path, InputLoader.Judged> judged =
+        new InputLoader(new Terminal(nowhere, nowhere, false))
             .judge(List.of(record), Optional.empty(), Optional.empty())
             .orElseThrow();
     return judged.values().iterator().next();
@@ -349,7 +349,7 @@ class ShareCommandTest {
     assertThat(no.exit()).isEqualTo(1);
     assertThat(no.err()).startsWith("no: ").contains("TB7-48xxx");
     String other =
-        assize.redaction.Secret.random("a", java.time.LocalDate.EPOCH)
+        assize.redaction.OwnerSecret.random("a", java.time.LocalDate.EPOCH)
             .key("truck-tb7-48391", "chassis")
             .words();
     assertThat(Ran.of("verify", page, NUMBER, other).err()).startsWith("no: ");
@@ -401,7 +401,7 @@ class ShareCommandTest {
     Ran ran = Ran.of("prove", record);
     assertThat(ran.exit()).isEqualTo(1);
     assertThat(ran.err()).contains("truck.secret is not there");
-    assertThat(Mask.isTooShort("AB")).isTrue();
-    assertThat(Mask.isTooShort("7")).isFalse();
+    assertThat(TextMasker.isTooShort("AB")).isTrue();
+    assertThat(TextMasker.isTooShort("7")).isFalse();
   }
 }

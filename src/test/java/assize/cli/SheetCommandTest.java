@@ -67,7 +67,7 @@ class SheetCommandTest {
     Ran ran = Ran.of(words);
     assertThat(ran.err()).isEmpty();
     assertThat(ran.exit()).isZero();
-    assertThat(ran.out()).isEqualTo("wrote " + RecordFiles.shown(out) + "\n");
+    assertThat(ran.out()).isEqualTo("wrote " + RecordFileFinder.shown(out) + "\n");
     return Jsoup.parse(Files.readString(out));
   }
 

@@ -6,7 +6,7 @@ import assize.record.RecordReader;
 import assize.record.VehicleRecord;
 import assize.ruleset.RuleSet;
 import assize.ruleset.RuleSetReader;
-import assize.spreadsheet.Filled;
+import assize.spreadsheet.FilledSheet;
 import assize.spreadsheet.TableReader;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -43,10 +43,10 @@ class SheetTablesTest {
     Ran ran = Ran.of("sheet", record, "--out", out);
     assertThat(ran.err()).isEmpty();
     assertThat(ran.exit()).isZero();
-    assertThat(ran.out()).isEqualTo("wrote " + RecordFiles.shown(out) + "\n");
+    assertThat(ran.out()).isEqualTo("wrote " + RecordFileFinder.shown(out) + "\n");
     RuleSet rules = RuleSetReader.read(folder.resolve("rules.yaml")).value().orElseThrow();
     VehicleRecord vehicle = RecordReader.read(record, rules).value().orElseThrow();
-    Filled filled = TableReader.read(out, "s", rules, vehicle).value().orElseThrow();
+    FilledSheet filled = TableReader.read(out, "s", rules, vehicle).value().orElseThrow();
     assertThat(filled.entries())
         .extracting(it -> it.item() + " " + it.key() + ": " + it.yaml())
         .containsExactly(

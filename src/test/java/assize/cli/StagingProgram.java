@@ -23,7 +23,7 @@ final class StagingProgram {
     Path folder = Path.of(args[0]);
     int times = Integer.parseInt(args[1]);
     for (int time = 0; time < times; time++) {
-      try (Outputs outputs = new Outputs()) {
+      try (OutputTransaction outputs = new OutputTransaction()) {
         String text = String.valueOf((char) ('a' + time)).repeat(LENGTH);
         for (int i = 0; i < PAGES; i++) {
           outputs.stage(page(folder, i), text);

@@ -107,7 +107,8 @@ class WatchTest {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     ByteArrayOutputStream err = new ByteArrayOutputStream();
     Terminal terminal = new Terminal(stream(out), stream(err), false);
-    Watch watch = new Watch(terminal, () -> this::another, () -> LocalTime.of(14, 3, 9));
+    FileWatcher watch =
+        new FileWatcher(terminal, () -> this::another, () -> LocalTime.of(14, 3, 9));
     int exit = Main.run(terminal, watch, words);
     return new Ran(
         exit, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));

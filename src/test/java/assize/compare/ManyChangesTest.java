@@ -64,7 +64,7 @@ class ManyChangesTest {
     for (int run = 0; run < 2000; run++) {
       String a = text(random);
       String b = text(random);
-      assertThat(Renaming.alike(a, b)).as(a + " " + b).isEqualTo(dice(a, b));
+      assertThat(RenameCandidate.alike(a, b)).as(a + " " + b).isEqualTo(dice(a, b));
     }
   }
 
@@ -78,7 +78,7 @@ class ManyChangesTest {
   /** All pairs of 4,000 would be 16 million comparisons, each of all that is expected. */
   @Test
   void suggestsNewNamesForTheFirstThousandItems() {
-    Editions editions = Editions.between(named("i", 4_000), named("j", 4_000));
+    EditionComparison editions = EditionComparison.between(named("i", 4_000), named("j", 4_000));
     assertThat(editions.renamings()).hasSize(1000);
     assertThat(editions.renamings())
         .allMatch(it -> it.before().substring(1).equals(it.after().substring(1)));
@@ -88,7 +88,7 @@ class ManyChangesTest {
   @Test
   void longTitlesAreComparedByTheirBeginnings() {
     String title = "Bolt of the frame, " + "x".repeat(200);
-    assertThat(Renaming.alike(title + "one".repeat(20_000), title + "two".repeat(20_000)))
+    assertThat(RenameCandidate.alike(title + "one".repeat(20_000), title + "two".repeat(20_000)))
         .isEqualTo(1);
   }
 
@@ -125,9 +125,9 @@ class ManyChangesTest {
   void changesOfAllItemsShareTheirNames() {
     RuleSet older = rules(models(60, 1936), "", 500, i -> item("i" + i, "I", "present: yes"));
     RuleSet newer = rules(models(60, 1937), "", 500, i -> item("i" + i, "I", "present: yes"));
-    Bearing bearing = new Bearing(older, newer);
+    AffectedItems bearing = new AffectedItems(older, newer);
     assertThat(bearing.all()).isSameAs(bearing.all()).hasSize(500).startsWith("i0", "i1");
-    Editions editions = Editions.between(older, newer);
+    EditionComparison editions = EditionComparison.between(older, newer);
     assertThat(editions.bearing()).isEqualTo(30_000);
     assertThat(editions.isTooMuch()).isFalse();
     assertThat(editions.altering().get("i7")).hasSize(60);
@@ -154,7 +154,7 @@ class ManyChangesTest {
     String model = models(1, 1936);
     RuleSet older = rules(model, finishes(1_000, "F"), 3, items);
     RuleSet newer = rules(model, finishes(1_000, "G"), 3, items);
-    Bearing bearing = new Bearing(older, newer);
+    AffectedItems bearing = new AffectedItems(older, newer);
     assertThat(bearing.finish("f0")).containsExactly("i0");
     assertThat(bearing.finish("f3")).containsExactly("i0", "i1");
     assertThat(bearing.finish("f999")).containsExactly("i0", "i1", "i2");

@@ -1,19 +1,19 @@
 package assize.compare;
 
-import assize.aspect.DateCodePattern;
-import assize.aspect.NumberPattern;
-import assize.date.CodeTables;
-import assize.date.DaySet;
-import assize.date.DaySpan;
+import assize.date.DateCodeTables;
+import assize.date.DateRange;
+import assize.date.DateRangeSet;
 import assize.date.Edtf;
 import assize.date.LeadTime;
-import assize.ruleset.Defined;
+import assize.pattern.DateCodePattern;
+import assize.pattern.NumberPattern;
+import assize.ruleset.DefinitionLocations;
 import assize.ruleset.Item;
 import assize.ruleset.RuleSet;
 import assize.schema.Facts;
 import assize.schema.Field;
 import assize.schema.Table;
-import assize.text.Fingerprint;
+import assize.text.FileChecksum;
 import assize.text.Span;
 import java.lang.reflect.Constructor;
 import java.lang.reflect.InvocationTargetException;
@@ -58,7 +58,9 @@ final class Mutations {
   }
 
   private List<Mutated<Object>> inside(Object value, Type type, String path, String item) {
-    if (value instanceof Span || value instanceof Fingerprint || value instanceof Defined) {
+    if (value instanceof Span
+        || value instanceof FileChecksum
+        || value instanceof DefinitionLocations) {
       return List.of();
     }
     if (value instanceof Edtf) {
@@ -95,12 +97,12 @@ final class Mutations {
     if (value instanceof DateCodePattern code) {
       return codes(code, path, item);
     }
-    if (value instanceof DaySet days) {
-      DaySpan first = days.spans().get(0);
+    if (value instanceof DateRangeSet days) {
+      DateRange first = days.spans().get(0);
       LocalDate last = first.last().equals(LocalDate.MAX) ? first.last() : first.last().plusDays(1);
       LocalDate begin =
           first.first().equals(LocalDate.MIN) ? first.first() : first.first().plusDays(1);
-      return List.of(leaf(path, item, DaySet.of(new DaySpan(begin, last))));
+      return List.of(leaf(path, item, DateRangeSet.of(new DateRange(begin, last))));
     }
     if (value instanceof OptionalLong some) {
       return some.isPresent()
@@ -140,7 +142,7 @@ final class Mutations {
 
   private static List<Mutated<Object>> codes(DateCodePattern code, String path, String item) {
     LeadTime other = LeadTime.parse("P7M..P1D").toOptional().orElseThrow();
-    CodeTables tables = new CodeTables(Map.of("Z", 3), code.tables().months(), true);
+    DateCodeTables tables = new DateCodeTables(Map.of("Z", 3), code.tables().months(), true);
     return List.of(
         leaf(
             path + ".made",
@@ -184,7 +186,7 @@ final class Mutations {
     for (int i = 0; i < list.size(); i++) {
       int at = i;
       String where = path + "[" + i + "]";
-      if (list.get(i) instanceof Fingerprint) {
+      if (list.get(i) instanceof FileChecksum) {
         continue;
       }
       List<Object> without = new ArrayList<>(list);

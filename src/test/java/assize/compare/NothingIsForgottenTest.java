@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import assize.compare.Mutations.Mutated;
 import assize.report.view.ChangesView;
-import assize.report.view.ChangesViews;
+import assize.report.view.ChangesViewFactory;
 import assize.ruleset.RuleSet;
 import java.util.ArrayList;
 import java.util.List;
@@ -45,7 +45,7 @@ class NothingIsForgottenTest {
   @Test
   void everyOneOfThemIsTold() {
     for (Mutated<RuleSet> one : all) {
-      List<Change> changes = Editions.between(rules, one.value()).changes();
+      List<Change> changes = EditionComparison.between(rules, one.value()).changes();
       assertThat(changes).as(one.path()).isNotEmpty();
       if (!one.item().isEmpty()) {
         assertThat(changes)
@@ -61,7 +61,8 @@ class NothingIsForgottenTest {
     List<String> alike = new ArrayList<>();
     for (Mutated<RuleSet> one : all) {
       ChangesView view =
-          ChangesViews.of(Editions.between(rules, one.value()), Optional.empty(), List.of());
+          ChangesViewFactory.of(
+              EditionComparison.between(rules, one.value()), Optional.empty(), List.of());
       for (ChangesView.Told told : view.told()) {
         if (told.before().isPresent() && told.before().equals(told.after())) {
           alike.add(one.path() + ": " + told.what() + " " + told.before().get());
@@ -73,7 +74,7 @@ class NothingIsForgottenTest {
 
   @Test
   void theSameIsNoChange() {
-    Editions same = Editions.between(rules, Yard.newer());
+    EditionComparison same = EditionComparison.between(rules, Yard.newer());
     assertThat(same.changes()).isEmpty();
     assertThat(same.shifted()).isEmpty();
     assertThat(same.renamings()).isEmpty();

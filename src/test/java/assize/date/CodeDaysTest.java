@@ -18,14 +18,14 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class CodeDaysTest {
-  private static final DaySpan HORIZON = span("1925-01-01/1945-12-31");
-  private static final CodeTables FROM_JANUARY = new CodeTables(Map.of(), Map.of(), true);
+  private static final DateRange HORIZON = span("1925-01-01/1945-12-31");
+  private static final DateCodeTables FROM_JANUARY = new DateCodeTables(Map.of(), Map.of(), true);
 
   /** Parts in the order year, month, week, day, "-" for none. */
-  private static Parsed<DaySet> code(String parts, CodeTables tables, DaySpan horizon) {
+  private static Parsed<DateRangeSet> code(String parts, DateCodeTables tables, DateRange horizon) {
     String[] part = parts.split(" ", -1);
-    return CodeDays.days(
-        new CodeParts(given(part[0]), given(part[1]), given(part[2]), given(part[3])),
+    return DateCodeResolver.days(
+        new DateCodeParts(given(part[0]), given(part[1]), given(part[2]), given(part[3])),
         tables,
         horizon);
   }
@@ -34,8 +34,8 @@ class CodeDaysTest {
     return part.equals("-") ? Optional.empty() : Optional.of(part);
   }
 
-  private static List<DaySpan> spans(String parts) {
-    return ok(code(parts, CodeTables.PLAIN, HORIZON), parts).spans();
+  private static List<DateRange> spans(String parts) {
+    return ok(code(parts, DateCodeTables.PLAIN, HORIZON), parts).spans();
   }
 
   @Test
@@ -45,23 +45,23 @@ class CodeDaysTest {
     assertThat(spans("34 5 - -")).containsExactly(span("1934-05-01/1934-05-31"));
     assertThat(spans("1934 - - -")).containsExactly(span("1934-01-01/1934-12-31"));
     assertThat(spans("1950 - - -")).isEmpty();
-    assertThat(spans("34 05 - 07")).containsExactly(DaySpan.day(day("1934-05-07")));
-    assertThat(spans("34 - - 032")).containsExactly(DaySpan.day(day("1934-02-01")));
+    assertThat(spans("34 05 - 07")).containsExactly(DateRange.day(day("1934-05-07")));
+    assertThat(spans("34 - - 032")).containsExactly(DateRange.day(day("1934-02-01")));
     assertThat(spans("- - - 366"))
         .containsExactly(
-            DaySpan.day(day("1928-12-31")),
-            DaySpan.day(day("1932-12-31")),
-            DaySpan.day(day("1936-12-31")),
-            DaySpan.day(day("1940-12-31")),
-            DaySpan.day(day("1944-12-31")));
+            DateRange.day(day("1928-12-31")),
+            DateRange.day(day("1932-12-31")),
+            DateRange.day(day("1936-12-31")),
+            DateRange.day(day("1940-12-31")),
+            DateRange.day(day("1944-12-31")));
   }
 
   @Test
   void lettersStandForWhatTheTableSays() {
-    CodeTables tables = new CodeTables(Map.of("H", 1934, "J", 5), Map.of("C", 3), false);
+    DateCodeTables tables = new DateCodeTables(Map.of("H", 1934, "J", 5), Map.of("C", 3), false);
     assertThat(code("H C - -", tables, HORIZON))
-        .isEqualTo(Parsed.ok(DaySet.of(span("1934-03-01/1934-03-31"))));
-    assertThat(code("J 12 - -", tables, HORIZON).map(DaySet::spans))
+        .isEqualTo(Parsed.ok(DateRangeSet.of(span("1934-03-01/1934-03-31"))));
+    assertThat(code("J 12 - -", tables, HORIZON).map(DateRangeSet::spans))
         .isEqualTo(
             Parsed.ok(
                 List.of(
@@ -72,10 +72,10 @@ class CodeDaysTest {
 
   @Test
   void weeksAreThoseOfTheCalendarOfThePlatform() {
-    DaySpan far = span("1890-01-01/1990-12-31");
+    DateRange far = span("1890-01-01/1990-12-31");
     List<String> wrong = new ArrayList<>();
     for (int week = 1; week <= 53; week++) {
-      DaySet days = ok(code("- - " + week + " -", CodeTables.PLAIN, far), "week " + week);
+      DateRangeSet days = ok(code("- - " + week + " -", DateCodeTables.PLAIN, far), "week " + week);
       for (LocalDate day : far.first().datesUntil(far.last().plusDays(1)).toList()) {
         boolean inWeek = day.get(IsoFields.WEEK_OF_WEEK_BASED_YEAR) == week;
         if (days.contains(day) != inWeek) {
@@ -89,19 +89,19 @@ class CodeDaysTest {
   @Test
   void anIsoWeekMayBeginInTheYearBefore() {
     assertThat(spans("1935 - 1 -")).containsExactly(span("1934-12-31/1935-01-06"));
-    assertThat(ok(code("5 - 1 -", CodeTables.PLAIN, span("1934-01-01/1934-12-31")), "").spans())
-        .containsExactly(DaySpan.day(day("1934-12-31")));
-    assertThat(spans("1935 - 1 2")).containsExactly(DaySpan.day(day("1935-01-01")));
+    assertThat(ok(code("5 - 1 -", DateCodeTables.PLAIN, span("1934-01-01/1934-12-31")), "").spans())
+        .containsExactly(DateRange.day(day("1934-12-31")));
+    assertThat(spans("1935 - 1 2")).containsExactly(DateRange.day(day("1935-01-01")));
   }
 
   @Test
   void weeksMayBeCountedFromTheFirstOfJanuary() {
     assertThat(code("1935 - 1 -", FROM_JANUARY, HORIZON))
-        .isEqualTo(Parsed.ok(DaySet.of(span("1935-01-01/1935-01-07"))));
+        .isEqualTo(Parsed.ok(DateRangeSet.of(span("1935-01-01/1935-01-07"))));
     assertThat(code("1935 - 53 -", FROM_JANUARY, HORIZON))
-        .isEqualTo(Parsed.ok(DaySet.of(span("1935-12-31/1935-12-31"))));
+        .isEqualTo(Parsed.ok(DateRangeSet.of(span("1935-12-31/1935-12-31"))));
     assertThat(code("1936 - 53 -", FROM_JANUARY, HORIZON))
-        .isEqualTo(Parsed.ok(DaySet.of(span("1936-12-30/1936-12-31"))));
+        .isEqualTo(Parsed.ok(DateRangeSet.of(span("1936-12-30/1936-12-31"))));
   }
 
   @ParameterizedTest
@@ -121,17 +121,17 @@ class CodeDaysTest {
     "1935 2 30 -, no year that the code can mean has a week 30 of February",
   })
   void refusesWhatNoYearHas(String parts, String reason) {
-    assertThat(reason(code(parts, CodeTables.PLAIN, HORIZON))).isEqualTo(reason);
+    assertThat(reason(code(parts, DateCodeTables.PLAIN, HORIZON))).isEqualTo(reason);
   }
 
   @Test
   void aLeapDayFitsTheLeapYearsAmongTheDecades() {
-    assertThat(spans("6 2 - 29")).containsExactly(DaySpan.day(day("1936-02-29")));
+    assertThat(spans("6 2 - 29")).containsExactly(DateRange.day(day("1936-02-29")));
   }
 
   @Test
   void anOpenHorizonIsRefused() {
-    assertThat(reason(code("4 5 - -", CodeTables.PLAIN, DaySpan.ALL)))
+    assertThat(reason(code("4 5 - -", DateCodeTables.PLAIN, DateRange.ALL)))
         .isEqualTo("a code repeats: it needs a first and a last day to be read between");
   }
 }

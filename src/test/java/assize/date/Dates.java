@@ -26,9 +26,9 @@ final class Dates {
   }
 
   /** Reads {@code first/last}, {@code ..} for open. */
-  static DaySpan span(String text) {
+  static DateRange span(String text) {
     String[] ends = text.split("/", -1);
-    return DaySpan.of(
+    return DateRange.of(
         ends[0].equals("..") ? LocalDate.MIN : day(ends[0]),
         ends[1].equals("..") ? LocalDate.MAX : day(ends[1]));
   }

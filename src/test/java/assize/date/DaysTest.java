@@ -30,36 +30,36 @@ class DaysTest {
     "../.., any day",
   })
   void spansInWords(String span, String words) {
-    assertThat(DayWords.of(span(span))).isEqualTo(words);
+    assertThat(DateRangeFormatter.of(span(span))).isEqualTo(words);
   }
 
   @Test
   void setsInWords() {
-    DaySpan may = span("1924-05-01/1924-05-31");
-    DaySpan june = span("1934-06-01/1934-06-30");
-    DaySpan july = span("1944-07-01/1944-07-31");
-    assertThat(DayWords.of(DaySet.EMPTY)).isEqualTo("no day");
-    assertThat(DayWords.of(DaySet.of(may))).isEqualTo("May 1924");
-    assertThat(DayWords.of(DaySet.of(List.of(july, june, may))))
+    DateRange may = span("1924-05-01/1924-05-31");
+    DateRange june = span("1934-06-01/1934-06-30");
+    DateRange july = span("1944-07-01/1944-07-31");
+    assertThat(DateRangeFormatter.of(DateRangeSet.EMPTY)).isEqualTo("no day");
+    assertThat(DateRangeFormatter.of(DateRangeSet.of(may))).isEqualTo("May 1924");
+    assertThat(DateRangeFormatter.of(DateRangeSet.of(List.of(july, june, may))))
         .isEqualTo("May 1924, June 1934 or July 1944");
   }
 
   @Test
   void daysInFigures() {
-    assertThat(DayWords.iso(day("0934-05-01"))).isEqualTo("0934-05-01");
-    assertThat(DayWords.iso(span("1934-05-01/.."))).isEqualTo("1934-05-01/..");
-    assertThat(DayWords.iso(DaySpan.day(day("1934-05-01")))).isEqualTo("1934-05-01");
+    assertThat(DateRangeFormatter.iso(day("0934-05-01"))).isEqualTo("0934-05-01");
+    assertThat(DateRangeFormatter.iso(span("1934-05-01/.."))).isEqualTo("1934-05-01/..");
+    assertThat(DateRangeFormatter.iso(DateRange.day(day("1934-05-01")))).isEqualTo("1934-05-01");
   }
 
   @Test
   void spansMeet() {
-    DaySpan may = span("1934-05-01/1934-05-31");
+    DateRange may = span("1934-05-01/1934-05-31");
     assertThat(may.days()).isEqualTo(31);
-    assertThat(may.intersect(span("1934-05-31/.."))).contains(DaySpan.day(day("1934-05-31")));
+    assertThat(may.intersect(span("1934-05-31/.."))).contains(DateRange.day(day("1934-05-31")));
     assertThat(may.intersect(span("1934-06-01/.."))).isEmpty();
     assertThat(may.hull(span("1934-07-01/1934-07-02"))).isEqualTo(span("1934-05-01/1934-07-02"));
-    assertThat(DaySpan.ALL.contains(may)).isTrue();
-    assertThatThrownBy(DaySpan.ALL::days).isInstanceOf(IllegalStateException.class);
+    assertThat(DateRange.ALL.contains(may)).isTrue();
+    assertThatThrownBy(DateRange.ALL::days).isInstanceOf(IllegalStateException.class);
     assertThatThrownBy(() -> span("1934-05-02/1934-05-01"))
         .isInstanceOf(IllegalArgumentException.class);
   }
@@ -67,15 +67,15 @@ class DaysTest {
   @Test
   void neighborsMerge() {
     assertThat(
-            DaySet.of(
+            DateRangeSet.of(
                     List.of(
                         span("1934-06-01/1934-06-30"),
                         span("1934-05-01/1934-05-31"),
                         span("1934-07-02/..")))
                 .spans())
         .containsExactly(span("1934-05-01/1934-06-30"), span("1934-07-02/.."));
-    assertThat(DaySet.of(List.of(DaySpan.ALL, span("1934-05-01/1934-05-31"))))
-        .isEqualTo(DaySet.of(DaySpan.ALL));
+    assertThat(DateRangeSet.of(List.of(DateRange.ALL, span("1934-05-01/1934-05-31"))))
+        .isEqualTo(DateRangeSet.of(DateRange.ALL));
   }
 
   /** Compares with plain sets of days, drawn with a fixed seed. */
@@ -84,12 +84,12 @@ class DaysTest {
     Random random = new Random(1934);
     LocalDate start = day("1936-02-20");
     for (int round = 0; round < 300; round++) {
-      List<DaySpan> a = draw(random, start);
-      List<DaySpan> b = draw(random, start);
-      DaySet left = DaySet.of(a);
-      DaySet right = DaySet.of(b);
-      DaySet both = left.intersect(right);
-      DaySet either = left.union(right);
+      List<DateRange> a = draw(random, start);
+      List<DateRange> b = draw(random, start);
+      DateRangeSet left = DateRangeSet.of(a);
+      DateRangeSet right = DateRangeSet.of(b);
+      DateRangeSet both = left.intersect(right);
+      DateRangeSet either = left.union(right);
       for (LocalDate day : start.datesUntil(start.plusDays(45)).toList()) {
         boolean inLeft = a.stream().anyMatch(span -> span.contains(day));
         boolean inRight = b.stream().anyMatch(span -> span.contains(day));
@@ -98,15 +98,15 @@ class DaysTest {
         assertThat(either.contains(day)).isEqualTo(inLeft || inRight);
       }
       assertThat(right.spans().stream().anyMatch(left::overlaps)).isEqualTo(!both.isEmpty());
-      assertThat(DaySet.of(both.spans())).isEqualTo(both);
+      assertThat(DateRangeSet.of(both.spans())).isEqualTo(both);
     }
   }
 
-  private static List<DaySpan> draw(Random random, LocalDate start) {
-    List<DaySpan> spans = new ArrayList<>();
+  private static List<DateRange> draw(Random random, LocalDate start) {
+    List<DateRange> spans = new ArrayList<>();
     for (int i = random.nextInt(5); i > 0; i--) {
       LocalDate first = start.plusDays(random.nextInt(30));
-      spans.add(DaySpan.of(first, first.plusDays(random.nextInt(10))));
+      spans.add(DateRange.of(first, first.plusDays(random.nextInt(10))));
     }
     return spans;
   }

@@ -58,10 +58,11 @@ class EdgesTest {
     "1934, 1934"
   })
   void aYearOfATableComesAgainAsItIsWritten(int value, String years) {
-    CodeTables tables = new CodeTables(Map.of("Q", value), Map.of(), true);
-    CodeParts parts =
-        new CodeParts(Optional.of("Q"), Optional.empty(), Optional.empty(), Optional.empty());
-    DaySet days = ok(CodeDays.days(parts, tables, span("1909-01-01/2011-12-31")), "Q");
+    DateCodeTables tables = new DateCodeTables(Map.of("Q", value), Map.of(), true);
+    DateCodeParts parts =
+        new DateCodeParts(Optional.of("Q"), Optional.empty(), Optional.empty(), Optional.empty());
+    DateRangeSet days =
+        ok(DateCodeResolver.days(parts, tables, span("1909-01-01/2011-12-31")), "Q");
     for (int year = 1909; year <= 2011; year++) {
       int candidate = year;
       boolean fits =
@@ -69,7 +70,7 @@ class EdgesTest {
               .anyMatch(
                   it ->
                       it.contains(
-                          DaySpan.of(day(candidate + "-01-01"), day(candidate + "-12-31"))));
+                          DateRange.of(day(candidate + "-01-01"), day(candidate + "-12-31"))));
       boolean wanted =
           value < 10 ? year % 10 == value : value <= 99 ? year % 100 == value : year == value;
       assertThat(fits).as("%s in %s", value, year).isEqualTo(wanted);
@@ -81,7 +82,7 @@ class EdgesTest {
 
   @Test
   void halfAYearOutsideIsNotWithin() {
-    DaySpan year = span("1934-01-01/1934-12-31");
+    DateRange year = span("1934-01-01/1934-12-31");
     assertThat(year.contains(span("1934-01-01/1934-12-31"))).isTrue();
     assertThat(year.contains(span("1933-12-31/1934-06-30"))).isFalse();
     assertThat(year.contains(span("1934-06-30/1935-01-01"))).isFalse();
@@ -125,9 +126,9 @@ class EdgesTest {
 
   @Test
   void otherDaysAreNotTheSameDays() {
-    DaySet one = read("1934").days();
+    DateRangeSet one = read("1934").days();
     assertThat(one).isEqualTo(read("1934-01-01/1934-12-31").days());
-    assertThat(one).isNotEqualTo(read("1935").days()).isNotEqualTo(DaySet.EMPTY);
+    assertThat(one).isNotEqualTo(read("1935").days()).isNotEqualTo(DateRangeSet.EMPTY);
     assertThat(one.hashCode()).isEqualTo(read("1934-01-01/1934-12-31").days().hashCode());
   }
 }

@@ -51,7 +51,7 @@ class EdtfPropertiesTest {
     Parsed<Edtf> parsed = Edtf.parse(text);
     parsed.match(
         date -> {
-          List<DaySpan> spans = date.days().spans();
+          List<DateRange> spans = date.days().spans();
           assertThat(date.text()).isEqualTo(text);
           assertThat(spans).as(text).isNotEmpty();
           for (int i = 1; i < spans.size(); i++) {

@@ -23,7 +23,7 @@ class EdtfSpecificationTest {
   @ParameterizedTest
   @CsvFileSource(resources = "edtf_subyear_codes.csv", numLinesToSkip = 1)
   void readsEachPartOfTheYear(int code, int level, String meaning) {
-    DaySpan span = Dates.read("1934-" + code).stated();
+    DateRange span = Dates.read("1934-" + code).stated();
     long months = span.first().until(span.last().plusDays(1)).toTotalMonths();
     String words = meaning.toLowerCase(Locale.ROOT);
     long expected = words.contains("semestral") ? 6 : words.contains("quadrimester") ? 4 : 3;
@@ -40,7 +40,7 @@ class EdtfSpecificationTest {
   void findsTheFirstAndTheLastDay(String text, String first, String last) {
     Edtf date = Dates.read(text);
     assertThat(date.stated())
-        .isEqualTo(DaySpan.of(day(first, LocalDate.MIN), day(last, LocalDate.MAX)));
+        .isEqualTo(DateRange.of(day(first, LocalDate.MIN), day(last, LocalDate.MAX)));
     assertThat(date.unknownStart()).isEqualTo(first.equals("unknown"));
     assertThat(date.unknownEnd()).isEqualTo(last.equals("unknown"));
   }

@@ -153,10 +153,10 @@ class EdtfTest {
   void unspecifiedDigitsAreTheDaysTheyCanBe() {
     assertThat(read("193X-12-25").days().spans())
         .hasSize(10)
-        .startsWith(DaySpan.day(day("1930-12-25")))
-        .endsWith(DaySpan.day(day("1939-12-25")));
+        .startsWith(DateRange.day(day("1930-12-25")))
+        .endsWith(DateRange.day(day("1939-12-25")));
     assertThat(read("190X-02-29").days().spans())
-        .containsExactly(DaySpan.day(day("1904-02-29")), DaySpan.day(day("1908-02-29")));
+        .containsExactly(DateRange.day(day("1904-02-29")), DateRange.day(day("1908-02-29")));
     assertThat(read("1984-1X").days().spans()).containsExactly(span("1984-10-01/1984-12-31"));
     assertThat(read("1934-06-1X").days().spans()).containsExactly(span("1934-06-10/1934-06-19"));
   }
@@ -188,7 +188,7 @@ class EdtfTest {
   }
 
   private static String years(String text) {
-    return DayWords.of(read(text).stated());
+    return DateRangeFormatter.of(read(text).stated());
   }
 
   @Test

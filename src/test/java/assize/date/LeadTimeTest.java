@@ -46,7 +46,7 @@ class LeadTimeTest {
   @Test
   void saysOnWhichSideOfTheWindowAPartWasMade() {
     LeadTime lead = lead("P6M..P0D");
-    DaySpan made = span("1934-05-01/1934-05-31");
+    DateRange made = span("1934-05-01/1934-05-31");
     assertThat(lead.timing(made, day("1934-04-30"))).isEqualTo(LeadTime.Timing.TOO_LATE);
     assertThat(lead.timing(made, day("1934-05-01"))).isEqualTo(LeadTime.Timing.ALLOWED);
     assertThat(lead.timing(made, day("1934-11-30"))).isEqualTo(LeadTime.Timing.ALLOWED);
@@ -59,8 +59,8 @@ class LeadTimeTest {
     LeadTime lead = lead("P6M..P0D");
     assertThat(lead.cuts(span("../1934-05-31"))).containsExactly(day("1934-12-01"));
     assertThat(lead.cuts(span("1934-05-01/.."))).containsExactly(day("1934-05-01"));
-    assertThat(lead.cuts(DaySpan.ALL)).isEmpty();
-    assertThat(lead.allows(DaySpan.ALL, day("1934-05-01"))).isTrue();
+    assertThat(lead.cuts(DateRange.ALL)).isEmpty();
+    assertThat(lead.allows(DateRange.ALL, day("1934-05-01"))).isTrue();
   }
 
   /** Counts the days one by one through two years at a time, with and without a 29 February. */
@@ -83,14 +83,14 @@ class LeadTimeTest {
           .forEach(
               first -> {
                 for (int length : new int[] {0, 6, 30}) {
-                  DaySpan made = DaySpan.of(first, first.plusDays(length));
+                  DateRange made = DateRange.of(first, first.plusDays(length));
                   assertThat(lead.cuts(made)).as(made + "").isEqualTo(counted(lead, made));
                 }
               });
     }
   }
 
-  private static List<LocalDate> counted(LeadTime lead, DaySpan made) {
+  private static List<LocalDate> counted(LeadTime lead, DateRange made) {
     List<LocalDate> changes = new ArrayList<>();
     LocalDate from = made.first().minusDays(3);
     LeadTime.Timing before = lead.timing(made, from);
@@ -111,7 +111,8 @@ class LeadTimeTest {
   @Test
   void aSetIsAllowedWhereAnySpanIs() {
     LeadTime lead = lead("P6M..P0D");
-    DaySet made = DaySet.of(List.of(span("1925-05-01/1925-05-31"), span("1935-05-01/1935-05-31")));
+    DateRangeSet made =
+        DateRangeSet.of(List.of(span("1925-05-01/1925-05-31"), span("1935-05-01/1935-05-31")));
     List<LocalDate> cuts = lead.cuts(made);
     assertThat(cuts)
         .containsExactly(

@@ -15,8 +15,8 @@ import org.junit.jupiter.params.provider.EnumSource;
 /** The documentation has a word on each code. */
 class CodeTest {
   @ParameterizedTest
-  @EnumSource(Code.class)
-  void isExplainedWithAnExample(Code code) throws IOException {
+  @EnumSource(DiagnosticCode.class)
+  void isExplainedWithAnExample(DiagnosticCode code) throws IOException {
     String entry = entries().get(code.id());
     assertThat(entry).as(code.id()).isNotNull().contains("\nnot:  ").contains("\nbut:  ");
     assertThat(entry).containsIgnoringCase(code.meaning());
@@ -25,7 +25,8 @@ class CodeTest {
   @Test
   void nothingElseIsExplained() throws IOException {
     assertThat(entries().keySet())
-        .containsExactlyElementsOf(Arrays.stream(Code.values()).map(Code::id).toList());
+        .containsExactlyElementsOf(
+            Arrays.stream(DiagnosticCode.values()).map(DiagnosticCode::id).toList());
   }
 
   private static Map<String, String> entries() throws IOException {

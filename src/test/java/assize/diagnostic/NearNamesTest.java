@@ -22,19 +22,19 @@ class NearNamesTest {
     "abc, abc, 0"
   })
   void countsLettersToChange(String a, String b, int distance) {
-    assertThat(NearNames.distance(a, b)).isEqualTo(distance);
-    assertThat(NearNames.distance(b, a)).isEqualTo(distance);
+    assertThat(NameSuggestions.distance(a, b)).isEqualTo(distance);
+    assertThat(NameSuggestions.distance(b, a)).isEqualTo(distance);
   }
 
   @Test
   void aNameIsNearOnlyIfItIsReallyNear() {
     List<String> finishes = List.of("nickel", "chrome", "bright-nickel");
-    assertThat(NearNames.nearest("nickle", finishes)).contains("nickel");
-    assertThat(NearNames.nearest("Bright_Nickel", finishes)).contains("bright-nickel");
-    assertThat(NearNames.nearest("zinc", finishes)).isEmpty();
-    assertThat(NearNames.nearest("X2", List.of("X1"))).isEmpty();
-    assertThat(NearNames.nearest("x1", List.of("X1"))).contains("X1");
-    assertThat(NearNames.nearest("", finishes)).isEmpty();
+    assertThat(NameSuggestions.nearest("nickle", finishes)).contains("nickel");
+    assertThat(NameSuggestions.nearest("Bright_Nickel", finishes)).contains("bright-nickel");
+    assertThat(NameSuggestions.nearest("zinc", finishes)).isEmpty();
+    assertThat(NameSuggestions.nearest("X2", List.of("X1"))).isEmpty();
+    assertThat(NameSuggestions.nearest("x1", List.of("X1"))).contains("X1");
+    assertThat(NameSuggestions.nearest("", finishes)).isEmpty();
   }
 
   /** What can't be seen does not hide a near name, and is said where two would look the same. */
@@ -52,21 +52,22 @@ class NearNamesTest {
         "gro\u00DFe | grosse | did you mean 'grosse'?"
       })
   void saysByWhatANearNameDiffers(String wrong, String right, String question) {
-    assertThat(NearNames.hint(wrong, List.of(right, "another-one")))
+    assertThat(NameSuggestions.hint(wrong, List.of(right, "another-one")))
         .contains(question.replace('\'', '"'));
   }
 
   @Test
   void whatShowsNothingIsNearNothing() {
-    assertThat(NearNames.nearest("\u3164\u200B", List.of("X1", "nickel"))).isEmpty();
+    assertThat(NameSuggestions.nearest("\u3164\u200B", List.of("X1", "nickel"))).isEmpty();
   }
 
   @Test
   void withoutANearNameTheValidOnesAreListed() {
-    assertThat(NearNames.hint("zinc", List.of("nickel", "chrome")))
+    assertThat(NameSuggestions.hint("zinc", List.of("nickel", "chrome")))
         .contains("known: nickel, chrome");
-    assertThat(NearNames.hint("zinc", Collections.emptyList())).isEmpty();
+    assertThat(NameSuggestions.hint("zinc", Collections.emptyList())).isEmpty();
     List<String> many = IntStream.range(0, 20).mapToObj(i -> "finish-number-" + i).toList();
-    assertThat(NearNames.hint("zinc", many).orElseThrow()).endsWith("finish-number-7 and 12 more");
+    assertThat(NameSuggestions.hint("zinc", many).orElseThrow())
+        .endsWith("finish-number-7 and 12 more");
   }
 }

@@ -3,7 +3,7 @@ package assize.docs;
 import assize.cli.Main;
 import assize.cli.Terminal;
 import assize.image.Photo;
-import assize.redaction.Secret;
+import assize.redaction.OwnerSecret;
 import assize.text.Parsed;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
@@ -474,7 +474,7 @@ interface AtLimit {
     try (RandomAccessFile file = new RandomAccessFile(page.toFile(), "rw")) {
       file.setLength(n);
     }
-    String words = Secret.random("one", LocalDate.EPOCH).key("one", "chassis").words();
+    String words = OwnerSecret.random("one", LocalDate.EPOCH).key("one", "chassis").words();
     return run("verify", page.toString(), "L45-4388", words);
   }
 

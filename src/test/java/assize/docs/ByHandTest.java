@@ -5,12 +5,12 @@ import static org.assertj.core.api.Assertions.within;
 
 import assize.aspect.Verdict;
 import assize.judgment.AspectJudgment;
-import assize.judgment.ItemInStretch;
+import assize.judgment.BuildPeriod;
+import assize.judgment.ItemInPeriod;
 import assize.judgment.ItemJudgment;
 import assize.judgment.Judgment;
 import assize.judgment.PositionJudgment;
 import assize.judgment.ScoreRange;
-import assize.judgment.Stretch;
 import assize.ruleset.Area;
 import java.io.IOException;
 import java.math.BigDecimal;
@@ -67,7 +67,7 @@ class ByHandTest {
     long days = 0;
     long low = Long.MAX_VALUE;
     long high = 0;
-    for (Stretch stretch : judgment.stretches()) {
+    for (BuildPeriod stretch : judgment.stretches()) {
       long of = stretch.days().last().toEpochDay() - stretch.days().first().toEpochDay() + 1;
       sum = sum.add(BigDecimal.valueOf(of * stretch.score().likely()));
       days += of;
@@ -186,7 +186,7 @@ class ByHandTest {
   private static List<Row> rows(Judgment judgment, int stretch) {
     List<Row> rows = new ArrayList<>();
     for (ItemJudgment item : judgment.items()) {
-      ItemInStretch one = item.stretches().get(stretch);
+      ItemInPeriod one = item.stretches().get(stretch);
       if (one.possible() > 0) {
         rows.add(
             new Row(

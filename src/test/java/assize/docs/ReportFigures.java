@@ -9,15 +9,15 @@ import assize.judgment.AreaJudgment.AreaInStretch;
 import assize.judgment.AreaJudgment.Spared;
 import assize.judgment.AspectJudgment;
 import assize.judgment.AwardResult;
-import assize.judgment.ItemInStretch;
+import assize.judgment.ItemInPeriod;
 import assize.judgment.ItemJudgment;
 import assize.judgment.Judgment;
 import assize.judgment.PositionJudgment;
 import assize.judgment.ScoreRange;
 import assize.judgment.Tally;
+import assize.measure.CieLab;
 import assize.measure.Ciede2000;
 import assize.measure.ColorDifference;
-import assize.measure.Lab;
 import assize.ruleset.Award;
 import java.math.BigDecimal;
 import java.time.LocalDate;
@@ -166,23 +166,23 @@ final class ReportFigures {
       boolean low = figure.equals("in for low");
       return (low ? one.outOfLow() : one.outOfHigh()).contains(id) ? "no" : "yes";
     }
-    Optional<ItemInStretch> one = stretch.map(item.stretches()::get);
+    Optional<ItemInPeriod> one = stretch.map(item.stretches()::get);
     if (figure.startsWith("lost ")) {
-      BigDecimal possible = points(one.map(ItemInStretch::possible).orElse(item.possible()));
-      ScoreRange earned = one.map(ItemInStretch::earned).orElse(item.earned());
+      BigDecimal possible = points(one.map(ItemInPeriod::possible).orElse(item.possible()));
+      ScoreRange earned = one.map(ItemInPeriod::earned).orElse(item.earned());
       return possible.subtract(ofRange(earned, figure.substring(5)));
     }
     return switch (figure) {
-      case "verdict" -> one.map(ItemInStretch::verdict).orElse(item.verdict()).word();
+      case "verdict" -> one.map(ItemInPeriod::verdict).orElse(item.verdict()).word();
       case "dispute" -> item.dispute().word();
-      case "possible" -> points(one.map(ItemInStretch::possible).orElse(item.possible()));
-      default -> ofRange(one.map(ItemInStretch::earned).orElse(item.earned()), figure);
+      case "possible" -> points(one.map(ItemInPeriod::possible).orElse(item.possible()));
+      default -> ofRange(one.map(ItemInPeriod::earned).orElse(item.earned()), figure);
     };
   }
 
   private Object aspect(
       String item, String word, String figure, String of, Optional<Integer> stretch) {
-    ItemInStretch one =
+    ItemInPeriod one =
         first(judgment.items(), it -> it.item().id().equals(item))
             .stretches()
             .get(stretch.orElse(0));
@@ -249,7 +249,7 @@ final class ReportFigures {
   private ColorDifference difference(String item, String chip) {
     Colors.Found found =
         (Colors.Found) judgment.vehicle().observations().get(item).findings().get(Aspect.COLOR);
-    Lab target = judgment.rules().colors().get(chip).lab().orElseThrow();
+    CieLab target = judgment.rules().colors().get(chip).lab().orElseThrow();
     return Ciede2000.of(found.lab().orElseThrow(), target);
   }
 

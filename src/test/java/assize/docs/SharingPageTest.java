@@ -2,8 +2,8 @@ package assize.docs;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import assize.redaction.Key;
-import assize.redaction.Mask;
+import assize.redaction.ProofKey;
+import assize.redaction.TextMasker;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -30,10 +30,11 @@ class SharingPageTest {
   @Test
   void theOpeningWordsGiveTheFingerprint() throws IOException {
     String words = found("opening words  (\\S+)");
-    Key key = Key.read(words).toOptional().orElseThrow();
+    ProofKey key = ProofKey.read(words).toOptional().orElseThrow();
     assertThat(key.fingerprint("L45-4388")).isEqualTo(found("fingerprint    (\\S+)"));
     assertThat(page()).contains("L45-4388 " + words);
-    assertThat(Mask.of(List.of("L45-4388"), List.of()).text("L45-4388")).isEqualTo("L45-4xxx");
+    assertThat(TextMasker.of(List.of("L45-4388"), List.of()).text("L45-4388"))
+        .isEqualTo("L45-4xxx");
   }
 
   @Test
@@ -41,7 +42,8 @@ class SharingPageTest {
     String wrong = found("group 3 \\((\\S+)\\) is mistyped");
     String words = found("opening words  (\\S+)");
     String right = words.split("-")[2];
-    String reason = Key.read(words.replace(right, wrong)).match(key -> "read", bad -> bad.reason());
+    String reason =
+        ProofKey.read(words.replace(right, wrong)).match(key -> "read", bad -> bad.reason());
     assertThat(page()).contains("error: the opening words: " + reason);
   }
 

@@ -3,8 +3,8 @@ package assize.edit;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import assize.text.SourceFile;
-import assize.yaml.Content;
-import assize.yaml.YamlTree;
+import assize.yaml.YamlTreeBuilder;
+import assize.yaml.YamlValue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -17,27 +17,31 @@ class EditingTest {
   private static final SourceFile SOUP =
       new SourceFile("soup.yaml", "soup: leek  # for two\nsteps:\n  - {do: wash}\n");
 
-  private static Content.Group content(SourceFile file) {
-    return YamlTree.read(file).value().map(Content::of).flatMap(Content::asGroup).orElseThrow();
+  private static YamlValue.Group content(SourceFile file) {
+    return YamlTreeBuilder.read(file)
+        .value()
+        .map(YamlValue::of)
+        .flatMap(YamlValue::asGroup)
+        .orElseThrow();
   }
 
-  private static Content.Group wanted(Change... changes) {
+  private static YamlValue.Group wanted(Change... changes) {
     return Change.all(content(SOUP), List.of(changes));
   }
 
-  private static Content group(String name, String text) {
-    return new Content.Group(List.of(new Content.Field(name, Content.text(text))));
+  private static YamlValue group(String name, String text) {
+    return new YamlValue.Group(List.of(new YamlValue.Field(name, YamlValue.text(text))));
   }
 
   @Test
   void writesAsTheStyleSays() {
-    Content.Group wanted =
+    YamlValue.Group wanted =
         wanted(
-            new Change(List.of("soup"), Content.text("pea: dried")),
-            new Change(List.of("steps"), new Content.Items(List.of(group("do", "no"))), true),
-            new Change(List.of("ready"), Content.text("no")),
+            new Change(List.of("soup"), YamlValue.text("pea: dried")),
+            new Change(List.of("steps"), new YamlValue.Items(List.of(group("do", "no"))), true),
+            new Change(List.of("ready"), YamlValue.text("no")),
             new Change(List.of("pot", "lid"), group("tight", "no")));
-    assertThat(Editing.edit(SOUP, wanted, STYLE, (text, meant) -> true).map(Edited::text))
+    assertThat(VerifiedEdit.edit(SOUP, wanted, STYLE, (text, meant) -> true).map(EditResult::text))
         .contains(
             "soup: 'pea: dried'  # for two\n"
                 + "steps:\n  - {do: wash}\n  - {do: 'no'}\n"
@@ -46,10 +50,10 @@ class EditingTest {
 
   @Test
   void asksWhetherTheChangedTextIsRight() {
-    Content.Group wanted = wanted(new Change(List.of("soup"), Content.text("pea")));
+    YamlValue.Group wanted = wanted(new Change(List.of("soup"), YamlValue.text("pea")));
     List<String> asked = new ArrayList<>();
-    Optional<Edited> refused =
-        Editing.edit(
+    Optional<EditResult> refused =
+        VerifiedEdit.edit(
             SOUP,
             wanted,
             STYLE,
@@ -64,7 +68,7 @@ class EditingTest {
 
   @Test
   void nothingIsTakenAway() {
-    Content.Group less = new Content.Group(content(SOUP).fields().subList(0, 1));
-    assertThat(Editing.edit(SOUP, less, STYLE, (text, meant) -> true)).isEmpty();
+    YamlValue.Group less = new YamlValue.Group(content(SOUP).fields().subList(0, 1));
+    assertThat(VerifiedEdit.edit(SOUP, less, STYLE, (text, meant) -> true)).isEmpty();
   }
 }

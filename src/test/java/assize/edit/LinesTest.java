@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 class LinesTest {
   @Test
   void looksAroundAPlaceInItsLine() {
-    Lines lines = new Lines(new SourceFile("x", "a: 1 # one\r\n  - b:  \n\n"));
+    LineScanner lines = new LineScanner(new SourceFile("x", "a: 1 # one\r\n  - b:  \n\n"));
     assertThat(lines.end(0)).isEqualTo(10);
     assertThat(lines.end(11)).isEqualTo(11);
     assertThat(lines.isLast(4)).isTrue();
@@ -24,7 +24,7 @@ class LinesTest {
   /** To copy what stands before each place, or go to the line's end, would be 10^12 letters. */
   @Test
   void looksAtAMillionPlacesInOneLongLine() {
-    Lines lines = new Lines(new SourceFile("x", "{a},".repeat(1_000_000)));
+    LineScanner lines = new LineScanner(new SourceFile("x", "{a},".repeat(1_000_000)));
     assertThat(
             IntStream.range(0, 1_000_000)
                 .filter(

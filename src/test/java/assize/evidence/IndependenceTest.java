@@ -18,34 +18,37 @@ class IndependenceTest {
 
   @Test
   void aCopyThatRepeatsAddsNothing() {
-    assertThat(Independence.of(CHAIN).witnesses(stands("guide", 1, "article", 1, "drawing", 1)))
+    assertThat(
+            SourceIndependence.of(CHAIN).witnesses(stands("guide", 1, "article", 1, "drawing", 1)))
         .containsExactly("drawing");
   }
 
   @Test
   void aCopyThatDiffersCounts() {
-    assertThat(Independence.of(CHAIN).witnesses(stands("guide", 1, "article", 2, "drawing", 2)))
+    assertThat(
+            SourceIndependence.of(CHAIN).witnesses(stands("guide", 1, "article", 2, "drawing", 2)))
         .containsExactly("guide", "drawing");
   }
 
   @Test
   void copyingCarriesOverSourcesThatDoNotSpeakOrDiffer() {
-    assertThat(Independence.of(CHAIN).witnesses(stands("guide", 1, "drawing", 1)))
+    assertThat(SourceIndependence.of(CHAIN).witnesses(stands("guide", 1, "drawing", 1)))
         .containsExactly("drawing");
-    assertThat(Independence.of(CHAIN).witnesses(stands("guide", 1, "article", 2, "drawing", 1)))
+    assertThat(
+            SourceIndependence.of(CHAIN).witnesses(stands("guide", 1, "article", 2, "drawing", 1)))
         .containsExactly("article", "drawing");
   }
 
   @Test
   void whereTheOriginalIsSilentItsCopyStandsForIt() {
-    assertThat(Independence.of(CHAIN).witnesses(stands("guide", 1, "article", 1)))
+    assertThat(SourceIndependence.of(CHAIN).witnesses(stands("guide", 1, "article", 1)))
         .containsExactly("article");
   }
 
   @Test
   void sourcesThatSayTheSameWithoutCopyingBothCount() {
     assertThat(
-            Independence.of(Map.<String, Set<String>>of())
+            SourceIndependence.of(Map.<String, Set<String>>of())
                 .witnesses(stands("photo", 1, "drawing", 1)))
         .containsExactly("photo", "drawing");
   }
@@ -73,16 +76,16 @@ class IndependenceTest {
 
   @Test
   void copiedSourcesAreNamedNearestFirst() {
-    assertThat(Independence.of(CHAIN).copied("guide")).containsExactly("article", "drawing");
-    assertThat(Independence.of(CHAIN).copied("drawing")).isEmpty();
+    assertThat(SourceIndependence.of(CHAIN).copied("guide")).containsExactly("article", "drawing");
+    assertThat(SourceIndependence.of(CHAIN).copied("drawing")).isEmpty();
   }
 
   @Test
   void noSourceCopiesItselfEvenInACircle() {
     Map<String, Set<String>> circle = Map.of("a", Set.of("b"), "b", Set.of("a"));
 
-    assertThat(Independence.of(circle).copied("a")).containsExactly("b");
-    assertThat(Independence.of(circle).witnesses(stands("a", 1))).containsExactly("a");
+    assertThat(SourceIndependence.of(circle).copied("a")).containsExactly("b");
+    assertThat(SourceIndependence.of(circle).witnesses(stands("a", 1))).containsExactly("a");
   }
 
   @Test
@@ -94,15 +97,16 @@ class IndependenceTest {
             "d", Set.of("e"),
             "e", Set.of("b"));
 
-    assertThat(Independence.circle(circle)).contains(List.of("b", "d", "e"));
-    assertThat(Independence.circle(Map.of("a", Set.of("a")))).contains(List.of("a"));
+    assertThat(SourceIndependence.circle(circle)).contains(List.of("b", "d", "e"));
+    assertThat(SourceIndependence.circle(Map.of("a", Set.of("a")))).contains(List.of("a"));
   }
 
   @Test
   void whereWaysOnlyMeetThereIsNoCircle() {
-    assertThat(Independence.circle(CHAIN)).isEmpty();
+    assertThat(SourceIndependence.circle(CHAIN)).isEmpty();
     assertThat(
-            Independence.circle(Map.of("a", Set.of("b", "c"), "b", Set.of("d"), "c", Set.of("d"))))
+            SourceIndependence.circle(
+                Map.of("a", Set.of("b", "c"), "b", Set.of("d"), "c", Set.of("d"))))
         .isEmpty();
   }
 
@@ -113,10 +117,10 @@ class IndependenceTest {
     for (int i = 0; i < length; i++) {
       copies.put(i, Set.of(i + 1));
     }
-    assertThat(Independence.circle(copies)).isEmpty();
+    assertThat(SourceIndependence.circle(copies)).isEmpty();
     assertThat(trace(0, copies, Map.of(0, 1L, length, 1L))).hasSize(length + 1);
     copies.put(length, Set.of(0));
-    assertThat(Independence.circle(copies).orElseThrow()).hasSize(length + 1);
+    assertThat(SourceIndependence.circle(copies).orElseThrow()).hasSize(length + 1);
   }
 
   /** Rows of sources that each copy the whole row before: every way through them is as short. */
@@ -133,7 +137,7 @@ class IndependenceTest {
       }
     }
     Looked looked = new Looked(copies);
-    Independence<Integer> independence = Independence.of(looked);
+    SourceIndependence<Integer> independence = SourceIndependence.of(looked);
     for (int i = 0; i < 100; i++) {
       Set<Integer> witnesses = independence.witnesses(stands);
       assertThat(witnesses).hasSize(wide);
@@ -162,7 +166,7 @@ class IndependenceTest {
 
   private static <S extends Comparable<? super S>> List<S> trace(
       S source, Map<S, Set<S>> copies, Map<S, Long> stands) {
-    Independence<S> independence = Independence.of(copies);
+    SourceIndependence<S> independence = SourceIndependence.of(copies);
     return independence.trace(source, stands, independence.witnesses(stands));
   }
 

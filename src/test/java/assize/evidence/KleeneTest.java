@@ -2,7 +2,7 @@ package assize.evidence;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import assize.date.DaySet;
+import assize.date.DateRangeSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
@@ -18,8 +18,8 @@ class KleeneTest {
   @ParameterizedTest
   @MethodSource("tables")
   void followsTheTable(List<String> row) {
-    Kleene first = answer(row.get(2));
-    Kleene result =
+    Ternary first = answer(row.get(2));
+    Ternary result =
         switch (row.get(1)) {
           case "and" -> first.and(answer(row.get(3)));
           case "or" -> first.or(answer(row.get(3)));
@@ -37,18 +37,18 @@ class KleeneTest {
 
   @Test
   void allAndAnyOfNoneAreTheNeutralAnswers() {
-    assertThat(new Scope.All(List.of()).holds(FACTS)).isEqualTo(Kleene.YES);
-    assertThat(new Scope.Any(List.of()).holds(FACTS)).isEqualTo(Kleene.NO);
+    assertThat(new Scope.All(List.of()).holds(FACTS)).isEqualTo(Ternary.YES);
+    assertThat(new Scope.Any(List.of()).holds(FACTS)).isEqualTo(Ternary.NO);
   }
 
   @Test
   void oneAnswerCanOverruleWhatIsUnknown() {
     List<Scope> each = List.of(part("unknown"), part("yes"), part("no"), part("unknown"));
 
-    assertThat(new Scope.All(each).holds(FACTS)).isEqualTo(Kleene.NO);
-    assertThat(new Scope.Any(each).holds(FACTS)).isEqualTo(Kleene.YES);
-    assertThat(new Scope.All(each.subList(0, 2)).holds(FACTS)).isEqualTo(Kleene.UNKNOWN);
-    assertThat(new Scope.Any(each.subList(2, 4)).holds(FACTS)).isEqualTo(Kleene.UNKNOWN);
+    assertThat(new Scope.All(each).holds(FACTS)).isEqualTo(Ternary.NO);
+    assertThat(new Scope.Any(each).holds(FACTS)).isEqualTo(Ternary.YES);
+    assertThat(new Scope.All(each.subList(0, 2)).holds(FACTS)).isEqualTo(Ternary.UNKNOWN);
+    assertThat(new Scope.Any(each.subList(2, 4)).holds(FACTS)).isEqualTo(Ternary.UNKNOWN);
   }
 
   private static Scope part(String answer) {
@@ -59,43 +59,43 @@ class KleeneTest {
   private static final Scope.Facts FACTS =
       new Scope.Facts() {
         @Override
-        public Kleene isModel(Set<String> models) {
-          return Kleene.UNKNOWN;
+        public Ternary isModel(Set<String> models) {
+          return Ternary.UNKNOWN;
         }
 
         @Override
-        public Kleene isBuilt(DaySet days) {
-          return Kleene.UNKNOWN;
+        public Ternary isBuilt(DateRangeSet days) {
+          return Ternary.UNKNOWN;
         }
 
         @Override
-        public Kleene hasNumber(String table, String from, String to) {
-          return Kleene.UNKNOWN;
+        public Ternary hasNumber(String table, String from, String to) {
+          return Ternary.UNKNOWN;
         }
 
         @Override
-        public Kleene hasEquipment(String equipment) {
+        public Ternary hasEquipment(String equipment) {
           return answer(equipment);
         }
 
         @Override
-        public Kleene isForMarket(Set<String> markets) {
-          return Kleene.UNKNOWN;
+        public Ternary isForMarket(Set<String> markets) {
+          return Ternary.UNKNOWN;
         }
 
         @Override
-        public Kleene isFromPlant(Set<String> plants) {
-          return Kleene.UNKNOWN;
+        public Ternary isFromPlant(Set<String> plants) {
+          return Ternary.UNKNOWN;
         }
       };
 
   @Test
   void whatIsKnownIsYesOrNo() {
-    assertThat(Kleene.of(true)).isEqualTo(Kleene.YES);
-    assertThat(Kleene.of(false)).isEqualTo(Kleene.NO);
+    assertThat(Ternary.of(true)).isEqualTo(Ternary.YES);
+    assertThat(Ternary.of(false)).isEqualTo(Ternary.NO);
   }
 
-  private static Kleene answer(String word) {
-    return Kleene.valueOf(word.toUpperCase(Locale.ROOT));
+  private static Ternary answer(String word) {
+    return Ternary.valueOf(word.toUpperCase(Locale.ROOT));
   }
 }

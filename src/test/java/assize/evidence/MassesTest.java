@@ -22,7 +22,7 @@ class MassesTest {
   @ParameterizedTest
   @MethodSource("cases")
   void combinesAsPublished(PublishedCase published) {
-    Masses combined = published.firstMasses().combine(published.secondMasses());
+    MassFunction combined = published.firstMasses().combine(published.secondMasses());
 
     assertThat(BigFraction.of(combined.conflict(), combined.whole()))
         .isEqualByComparingTo(published.conflict());
@@ -46,7 +46,7 @@ class MassesTest {
   @ParameterizedTest
   @MethodSource("cases")
   void boundsEachMemberAsPublished(PublishedCase published) {
-    Masses combined = published.firstMasses().combine(published.secondMasses());
+    MassFunction combined = published.firstMasses().combine(published.secondMasses());
 
     published
         .bounds()
@@ -71,11 +71,11 @@ class MassesTest {
   void whatDoesNotAddUpIsRefused() {
     TreeMap<Long, BigInteger> half = new TreeMap<>(Map.of(1L, BigInteger.ONE));
 
-    assertThatThrownBy(() -> new Masses(half, BigInteger.TWO))
+    assertThatThrownBy(() -> new MassFunction(half, BigInteger.TWO))
         .isInstanceOf(IllegalArgumentException.class);
   }
 
-  private static double part(BigInteger mass, Masses of) {
+  private static double part(BigInteger mass, MassFunction of) {
     return BigFraction.of(mass, of.agreement()).doubleValue();
   }
 }

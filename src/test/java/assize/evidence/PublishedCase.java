@@ -41,17 +41,17 @@ record PublishedCase(
     return (1L << frame.size()) - 1;
   }
 
-  Masses firstMasses() {
+  MassFunction firstMasses() {
     return masses(first);
   }
 
-  Masses secondMasses() {
+  MassFunction secondMasses() {
     return masses(second);
   }
 
   /** Returns both as testimonies, the last of the frame as what nobody mentions, if they are. */
-  Optional<List<Testimony>> testimonies() {
-    List<Testimony> testimonies = new ArrayList<>();
+  Optional<List<SimpleSupport>> testimonies() {
+    List<SimpleSupport> testimonies = new ArrayList<>();
     for (Map<Long, BigFraction> body : List.of(first, second)) {
       List<Long> sets = body.keySet().stream().filter(set -> set != whole()).toList();
       if (sets.size() > 1 || (sets.size() == 1 && !body.containsKey(whole()))) {
@@ -60,20 +60,20 @@ record PublishedCase(
       sets.forEach(
           set ->
               testimonies.add(
-                  new Testimony(
+                  new SimpleSupport(
                       body.getOrDefault(set, BigFraction.ZERO).multiply(1000).intValue(), set)));
     }
     return Optional.of(testimonies);
   }
 
-  private static Masses masses(Map<Long, BigFraction> body) {
+  private static MassFunction masses(Map<Long, BigFraction> body) {
     BigInteger whole =
         body.values().stream()
             .map(BigFraction::getDenominator)
             .reduce(BigInteger.ONE, BigInteger::multiply);
     TreeMap<Long, BigInteger> numerators = new TreeMap<>();
     body.forEach((set, mass) -> numerators.put(set, mass.multiply(whole).getNumerator()));
-    return new Masses(numerators, whole);
+    return new MassFunction(numerators, whole);
   }
 
   private static Map<Long, BigFraction> fractions(List<String> frame, String cell) {

@@ -2,8 +2,8 @@ package assize.evidence;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import assize.date.DaySet;
-import assize.date.DaySpan;
+import assize.date.DateRange;
+import assize.date.DateRangeSet;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
@@ -12,58 +12,58 @@ import org.junit.jupiter.api.Test;
 
 /** What a condition leaves open for a vehicle, and which of its days matter. */
 class ScopeTest {
-  private static final DaySpan EARLY = year(1932);
-  private static final DaySpan LATE = year(1935);
+  private static final DateRange EARLY = year(1932);
+  private static final DateRange LATE = year(1935);
   private static final Scope DROPSIDE = new Scope.Models(Set.of("dropside"));
   private static final Scope VAN = new Scope.Models(Set.of("van"));
   private static final Scope HEATER = new Scope.Equipment("heater");
 
-  private static DaySpan year(int year) {
-    return new DaySpan(LocalDate.of(year, 1, 1), LocalDate.of(year, 12, 31));
+  private static DateRange year(int year) {
+    return new DateRange(LocalDate.of(year, 1, 1), LocalDate.of(year, 12, 31));
   }
 
-  private static Scope built(DaySpan days) {
-    return new Scope.Built(DaySet.of(days));
+  private static Scope built(DateRange days) {
+    return new Scope.Built(DateRangeSet.of(days));
   }
 
   /** A dropside, built in 1932, of which nobody knows whether it had a heater. */
   private static final Scope.Facts FACTS =
       new Scope.Facts() {
         @Override
-        public Kleene isModel(Set<String> models) {
-          return models.contains("dropside") ? Kleene.YES : Kleene.NO;
+        public Ternary isModel(Set<String> models) {
+          return models.contains("dropside") ? Ternary.YES : Ternary.NO;
         }
 
         @Override
-        public Kleene isBuilt(DaySet days) {
-          return days.spans().contains(EARLY) ? Kleene.YES : Kleene.NO;
+        public Ternary isBuilt(DateRangeSet days) {
+          return days.spans().contains(EARLY) ? Ternary.YES : Ternary.NO;
         }
 
         @Override
-        public Kleene hasNumber(String table, String from, String to) {
-          return Kleene.UNKNOWN;
+        public Ternary hasNumber(String table, String from, String to) {
+          return Ternary.UNKNOWN;
         }
 
         @Override
-        public Kleene hasEquipment(String equipment) {
-          return Kleene.UNKNOWN;
+        public Ternary hasEquipment(String equipment) {
+          return Ternary.UNKNOWN;
         }
 
         @Override
-        public Kleene isForMarket(Set<String> markets) {
-          return Kleene.UNKNOWN;
+        public Ternary isForMarket(Set<String> markets) {
+          return Ternary.UNKNOWN;
         }
 
         @Override
-        public Kleene isFromPlant(Set<String> plants) {
-          return Kleene.UNKNOWN;
+        public Ternary isFromPlant(Set<String> plants) {
+          return Ternary.UNKNOWN;
         }
       };
 
   @Test
   void onlyWhatTheVehicleDoesNotAnswerStaysOpen() {
     Scope condition = new Scope.All(List.of(DROPSIDE, HEATER, built(EARLY)));
-    assertThat(condition.holds(FACTS)).isEqualTo(Kleene.UNKNOWN);
+    assertThat(condition.holds(FACTS)).isEqualTo(Ternary.UNKNOWN);
     assertThat(condition.open(FACTS)).isEqualTo(new Scope.All(List.of(HEATER)));
     Scope either = new Scope.Any(List.of(VAN, HEATER));
     assertThat(either.open(FACTS)).isEqualTo(new Scope.Any(List.of(HEATER)));
@@ -113,7 +113,8 @@ class ScopeTest {
 
   @Test
   void asManyPositionsAreWeighedAsThereIsRoomFor() {
-    assertThat(Weighing.frame(Weighing.MOST_POSITIONS)).isEqualTo(Long.MAX_VALUE);
-    assertThat(Weighing.frame(0)).isEqualTo(1);
+    assertThat(DempsterCombination.frame(DempsterCombination.MOST_POSITIONS))
+        .isEqualTo(Long.MAX_VALUE);
+    assertThat(DempsterCombination.frame(0)).isEqualTo(1);
   }
 }

@@ -13,8 +13,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 class SettlingTest {
   private static final List<Integer> GRADES = List.of(900, 700, 500, 300);
-  private static final List<Testimony> TWO =
-      List.of(new Testimony(900, 0b001), new Testimony(500, 0b010));
+  private static final List<SimpleSupport> TWO =
+      List.of(new SimpleSupport(900, 0b001), new SimpleSupport(500, 0b010));
 
   static IntStream seeds() {
     return IntStream.range(0, 40);
@@ -23,11 +23,11 @@ class SettlingTest {
   /** Green needs 0.9 of what is left after the conflict; worked by hand. */
   @Test
   void workedByHand() {
-    List<Settling> ways = Settling.of(2, TWO, GRADES, 900);
+    List<EvidenceNeeded> ways = EvidenceNeeded.of(2, TWO, GRADES, 900);
 
-    assertThat(ways).extracting(Settling::position).containsExactly(0, 0, 0, 0, 1, 1, 1, 1);
+    assertThat(ways).extracting(EvidenceNeeded::position).containsExactly(0, 0, 0, 0, 1, 1, 1, 1);
     assertThat(ways)
-        .extracting(Settling::gradeWeightThousandths)
+        .extracting(EvidenceNeeded::gradeWeightThousandths)
         .containsExactly(900, 700, 500, 300, 900, 700, 500, 300);
     assertThat(ways)
         .extracting(way -> way.further().orElseThrow())
@@ -36,37 +36,37 @@ class SettlingTest {
 
   @Test
   void whatIsSettledNeedsNothing() {
-    List<Testimony> one = List.of(new Testimony(900, 0b01));
+    List<SimpleSupport> one = List.of(new SimpleSupport(900, 0b01));
 
-    assertThat(Settling.of(1, one, List.of(300), 900))
-        .containsExactly(new Settling(0, 300, OptionalInt.of(0)));
+    assertThat(EvidenceNeeded.of(1, one, List.of(300), 900))
+        .containsExactly(new EvidenceNeeded(0, 300, OptionalInt.of(0)));
   }
 
   @Test
   void certaintyIsNeverReached() {
-    assertThat(Settling.of(2, TWO, GRADES, 1000))
-        .extracting(Settling::further)
+    assertThat(EvidenceNeeded.of(2, TWO, GRADES, 1000))
+        .extracting(EvidenceNeeded::further)
         .containsOnly(OptionalInt.empty());
   }
 
   @Test
   void aWeightOfAThousandthSettlesNothingInNinetyNine() {
-    assertThat(Settling.of(1, List.of(), List.of(1), 100))
-        .containsExactly(new Settling(0, 1, OptionalInt.empty()));
+    assertThat(EvidenceNeeded.of(1, List.of(), List.of(1), 100))
+        .containsExactly(new EvidenceNeeded(0, 1, OptionalInt.empty()));
     // 1 - 0.999^99 is 0.0943; 0.094 is reached, and not by 98, which gives 0.0934.
-    assertThat(Settling.of(1, List.of(), List.of(1), 94))
-        .containsExactly(new Settling(0, 1, OptionalInt.of(99)));
+    assertThat(EvidenceNeeded.of(1, List.of(), List.of(1), 94))
+        .containsExactly(new EvidenceNeeded(0, 1, OptionalInt.of(99)));
   }
 
   @ParameterizedTest
   @MethodSource("seeds")
   void addingThatManySourcesSettlesItAndOneLessDoesNot(int seed) {
     Random random = new Random(seed);
-    List<Testimony> testimonies = new ArrayList<>();
+    List<SimpleSupport> testimonies = new ArrayList<>();
     for (int i = 0; i < 5; i++) {
-      testimonies.add(new Testimony(1 + random.nextInt(990), 1 + random.nextInt(15)));
+      testimonies.add(new SimpleSupport(1 + random.nextInt(990), 1 + random.nextInt(15)));
     }
-    for (Settling way : Settling.of(3, testimonies, GRADES, 900)) {
+    for (EvidenceNeeded way : EvidenceNeeded.of(3, testimonies, GRADES, 900)) {
       int further = way.further().orElseThrow();
       assertThat(reaches(testimonies, way, further)).isTrue();
       if (further > 0) {
@@ -75,11 +75,11 @@ class SettlingTest {
     }
   }
 
-  private static boolean reaches(List<Testimony> testimonies, Settling way, int further) {
-    List<Testimony> more = new ArrayList<>(testimonies);
+  private static boolean reaches(List<SimpleSupport> testimonies, EvidenceNeeded way, int further) {
+    List<SimpleSupport> more = new ArrayList<>(testimonies);
     for (int i = 0; i < further; i++) {
-      more.add(new Testimony(way.gradeWeightThousandths(), 1L << way.position()));
+      more.add(new SimpleSupport(way.gradeWeightThousandths(), 1L << way.position()));
     }
-    return Weighing.of(3, more).beliefAtLeast(way.position(), 900);
+    return DempsterCombination.of(3, more).beliefAtLeast(way.position(), 900);
   }
 }

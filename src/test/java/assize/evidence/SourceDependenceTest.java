@@ -28,10 +28,10 @@ class SourceDependenceTest {
   void witnessesNeverBelieveTheWrongAnswerMost(List<String> row) {
     List<String> values = row.subList(1, 6).stream().distinct().toList();
     Map<String, Long> stands = stands(row, values);
-    Set<String> witnesses = Independence.of(COPIES).witnesses(stands);
+    Set<String> witnesses = SourceIndependence.of(COPIES).witnesses(stands);
     int truth = values.indexOf(row.get(6));
 
-    Weighing weighing = weigh(values, stands, witnesses);
+    DempsterCombination weighing = weigh(values, stands, witnesses);
     for (int i = 0; i < values.size(); i++) {
       assertThat(weighing.belief(i)).isLessThanOrEqualTo(weighing.belief(truth));
     }
@@ -46,7 +46,7 @@ class SourceDependenceTest {
     row.subList(1, 6).forEach(value -> votes.merge(value, 1, Integer::sum));
     int vote = values.indexOf(row.get(7));
 
-    Weighing weighing = weigh(values, stands, stands.keySet());
+    DempsterCombination weighing = weigh(values, stands, stands.keySet());
     for (int i = 0; i < values.size(); i++) {
       if (i != vote) {
         assertThat(votes.get(values.get(i))).isLessThan(votes.get(row.get(7)));
@@ -58,7 +58,7 @@ class SourceDependenceTest {
   @ParameterizedTest
   @MethodSource("questions")
   void aCopyThatChangedItsValueIsAWitness(List<String> row) {
-    Set<String> witnesses = Independence.of(COPIES).witnesses(stands(row, row));
+    Set<String> witnesses = SourceIndependence.of(COPIES).witnesses(stands(row, row));
 
     assertThat(witnesses).contains("S1", "S2", "S3").doesNotContain("S4");
     assertThat(witnesses.contains("S5")).isEqualTo(!row.get(5).equals(row.get(3)));
@@ -72,9 +72,12 @@ class SourceDependenceTest {
     return stands;
   }
 
-  private static Weighing weigh(List<String> values, Map<String, Long> stands, Set<String> count) {
-    List<Testimony> testimonies =
-        count.stream().map(source -> new Testimony(500, stands.getOrDefault(source, 0L))).toList();
-    return Weighing.of(values.size(), testimonies);
+  private static DempsterCombination weigh(
+      List<String> values, Map<String, Long> stands, Set<String> count) {
+    List<SimpleSupport> testimonies =
+        count.stream()
+            .map(source -> new SimpleSupport(500, stands.getOrDefault(source, 0L)))
+            .toList();
+    return DempsterCombination.of(values.size(), testimonies);
   }
 }

@@ -3,7 +3,7 @@ package assize.evidence;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import assize.evidence.Weighing.Share;
+import assize.evidence.DempsterCombination.Share;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
@@ -18,21 +18,21 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 class WeighingPropertiesTest {
   /** Random testimonies, the same in every run. */
-  record Draw(int seed, int positions, List<Testimony> testimonies) {
+  record Draw(int seed, int positions, List<SimpleSupport> testimonies) {
     static Draw of(int seed) {
       Random random = new Random(seed);
       int positions = 1 + random.nextInt(5);
-      List<Testimony> testimonies = new ArrayList<>();
+      List<SimpleSupport> testimonies = new ArrayList<>();
       int sources = random.nextInt(8);
       for (int i = 0; i < sources; i++) {
         long stands = 1 + random.nextInt((1 << (positions + 1)) - 1);
-        testimonies.add(new Testimony(1 + random.nextInt(990), stands));
+        testimonies.add(new SimpleSupport(1 + random.nextInt(990), stands));
       }
       return new Draw(seed, positions, testimonies);
     }
 
-    Weighing weighing() {
-      return Weighing.of(positions, testimonies);
+    DempsterCombination weighing() {
+      return DempsterCombination.of(positions, testimonies);
     }
   }
 
@@ -43,10 +43,10 @@ class WeighingPropertiesTest {
   @ParameterizedTest
   @MethodSource("draws")
   void theOrderOfSourcesNeverMatters(Draw draw) {
-    List<Testimony> shuffled = new ArrayList<>(draw.testimonies());
+    List<SimpleSupport> shuffled = new ArrayList<>(draw.testimonies());
     Collections.shuffle(shuffled, new Random(draw.seed()));
-    Weighing one = draw.weighing();
-    Weighing other = Weighing.of(draw.positions(), shuffled);
+    DempsterCombination one = draw.weighing();
+    DempsterCombination other = DempsterCombination.of(draw.positions(), shuffled);
 
     assertThat(other.exact()).isEqualTo(one.exact());
     assertThat(other.masses()).isEqualTo(one.masses());
@@ -64,7 +64,7 @@ class WeighingPropertiesTest {
       long standing = (1L << (draw.positions() + 1)) - 1;
       BigFraction chance = BigFraction.ONE;
       for (int i = 0; i < sources; i++) {
-        Testimony testimony = draw.testimonies().get(i);
+        SimpleSupport testimony = draw.testimonies().get(i);
         boolean counts = (reliable >> i & 1) == 1;
         int thousandths =
             counts ? testimony.weightThousandths() : 1000 - testimony.weightThousandths();
@@ -76,7 +76,7 @@ class WeighingPropertiesTest {
     BigFraction conflict = ways.getOrDefault(0L, BigFraction.ZERO);
     ways.remove(0L);
 
-    Weighing weighing = draw.weighing();
+    DempsterCombination weighing = draw.weighing();
     assertThat(weighing.conflict()).isCloseTo(conflict.doubleValue(), within(1e-15));
     assertThat(weighing.masses().keySet()).isEqualTo(ways.keySet());
     ways.forEach(
@@ -88,7 +88,7 @@ class WeighingPropertiesTest {
   @ParameterizedTest
   @MethodSource("draws")
   void beliefNeverExceedsPlausibility(Draw draw) {
-    Weighing weighing = draw.weighing();
+    DempsterCombination weighing = draw.weighing();
     for (int i = 0; i <= draw.positions(); i++) {
       assertThat(weighing.belief(i)).isBetween(0.0, weighing.plausibility(i));
       assertThat(weighing.plausibility(i)).isLessThanOrEqualTo(1);
@@ -98,7 +98,7 @@ class WeighingPropertiesTest {
   @ParameterizedTest
   @MethodSource("draws")
   void sharesAddUpToOneExactlyAndLieWithinTheBounds(Draw draw) {
-    Weighing weighing = draw.weighing();
+    DempsterCombination weighing = draw.weighing();
     BigFraction sum = BigFraction.ZERO;
     for (Share share : weighing.shares(-1)) {
       sum = sum.add(BigFraction.of(share.numerator(), share.denominator()));
@@ -116,10 +116,10 @@ class WeighingPropertiesTest {
   @MethodSource("draws")
   void aSupportingSourceNeverLowersTheBelief(Draw draw) {
     for (int i = 0; i < draw.positions(); i++) {
-      List<Testimony> more = new ArrayList<>(draw.testimonies());
-      more.add(new Testimony(1 + draw.seed() * 7, 1L << i));
-      Masses before = draw.weighing().exact();
-      Masses after = Weighing.of(draw.positions(), more).exact();
+      List<SimpleSupport> more = new ArrayList<>(draw.testimonies());
+      more.add(new SimpleSupport(1 + draw.seed() * 7, 1L << i));
+      MassFunction before = draw.weighing().exact();
+      MassFunction after = DempsterCombination.of(draw.positions(), more).exact();
 
       assertThat(BigFraction.of(after.belief(1L << i), after.agreement()))
           .isGreaterThanOrEqualTo(BigFraction.of(before.belief(1L << i), before.agreement()));
@@ -134,14 +134,14 @@ class WeighingPropertiesTest {
   @MethodSource("draws")
   void singlePositionsFollowTheClosedForm(Draw draw) {
     Random random = new Random(draw.seed());
-    List<Testimony> says = new ArrayList<>();
+    List<SimpleSupport> says = new ArrayList<>();
     BigFraction[] doubts = new BigFraction[draw.positions()];
     Arrays.fill(doubts, BigFraction.ONE);
     BigFraction all = BigFraction.ONE;
     for (int source = 0; source < 9; source++) {
       int position = random.nextInt(draw.positions());
       int weight = 1 + random.nextInt(990);
-      says.add(new Testimony(weight, 1L << position));
+      says.add(new SimpleSupport(weight, 1L << position));
       doubts[position] = doubts[position].multiply(BigFraction.of(1000 - weight, 1000));
       all = all.multiply(BigFraction.of(1000 - weight, 1000));
     }
@@ -153,7 +153,7 @@ class WeighingPropertiesTest {
       sum = sum.add(part);
     }
 
-    Masses masses = Weighing.of(draw.positions(), says).exact();
+    MassFunction masses = DempsterCombination.of(draw.positions(), says).exact();
     assertThat(BigFraction.of(masses.conflict(), masses.whole()))
         .isEqualByComparingTo(BigFraction.ONE.subtract(sum));
     for (int i = 0; i < draw.positions(); i++) {

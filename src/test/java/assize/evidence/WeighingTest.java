@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.entry;
 import static org.assertj.core.api.Assertions.within;
 
-import assize.evidence.Weighing.Share;
+import assize.evidence.DempsterCombination.Share;
 import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.List;
@@ -20,8 +20,8 @@ class WeighingTest {
   private static final Offset<Double> TINY = within(1e-12);
 
   /** A drawing, grade A, says green (0); a club guide, grade C, says body color (1). */
-  private static final List<Testimony> TWO =
-      List.of(new Testimony(900, 0b001), new Testimony(500, 0b010));
+  private static final List<SimpleSupport> TWO =
+      List.of(new SimpleSupport(900, 0b001), new SimpleSupport(500, 0b010));
 
   static List<PublishedCase> cases() {
     return PublishedCase.all().stream().filter(it -> it.testimonies().isPresent()).toList();
@@ -29,7 +29,7 @@ class WeighingTest {
 
   @Test
   void workedByHand() {
-    Weighing weighing = Weighing.of(2, TWO);
+    DempsterCombination weighing = DempsterCombination.of(2, TWO);
 
     assertThat(weighing.conflict()).isEqualTo(0.45);
     assertThat(weighing.belief(0)).isCloseTo(0.818, PRINTED);
@@ -43,10 +43,10 @@ class WeighingTest {
 
   @Test
   void aFurtherWitnessLiftsTheBelief() {
-    List<Testimony> three = new ArrayList<>(TWO);
-    three.add(new Testimony(700, 0b001));
+    List<SimpleSupport> three = new ArrayList<>(TWO);
+    three.add(new SimpleSupport(700, 0b001));
 
-    assertThat(Weighing.of(2, three).belief(0)).isCloseTo(0.942, PRINTED);
+    assertThat(DempsterCombination.of(2, three).belief(0)).isCloseTo(0.942, PRINTED);
   }
 
   @Test
@@ -58,7 +58,8 @@ class WeighingTest {
   @MethodSource("cases")
   void weighsAsPublished(PublishedCase published) {
     int positions = published.frame().size() - 1;
-    Weighing weighing = Weighing.of(positions, published.testimonies().orElseThrow());
+    DempsterCombination weighing =
+        DempsterCombination.of(positions, published.testimonies().orElseThrow());
 
     assertThat(weighing.conflict()).isCloseTo(published.conflict().doubleValue(), TINY);
     assertThat(weighing.masses().keySet())
@@ -80,7 +81,8 @@ class WeighingTest {
   void sharesArePignisticWithoutWhatNobodyMentions(PublishedCase published) {
     int positions = published.frame().size() - 1;
     List<Share> shares =
-        Weighing.of(positions, published.testimonies().orElseThrow()).shares((1L << positions) - 1);
+        DempsterCombination.of(positions, published.testimonies().orElseThrow())
+            .shares((1L << positions) - 1);
 
     double named =
         IntStream.range(0, positions)
@@ -94,7 +96,7 @@ class WeighingTest {
 
   @Test
   void noEvidenceBelievesNothingAndExcludesNothing() {
-    Weighing weighing = Weighing.of(2, List.of());
+    DempsterCombination weighing = DempsterCombination.of(2, List.of());
 
     assertThat(weighing.conflict()).isZero();
     assertThat(weighing.belief(0)).isZero();
@@ -106,8 +108,8 @@ class WeighingTest {
 
   @Test
   void thresholdsAreExact() {
-    Weighing weighing = Weighing.of(1, List.of(new Testimony(900, 0b01)));
-    Weighing against = Weighing.of(1, List.of(new Testimony(900, 0b10)));
+    DempsterCombination weighing = DempsterCombination.of(1, List.of(new SimpleSupport(900, 0b01)));
+    DempsterCombination against = DempsterCombination.of(1, List.of(new SimpleSupport(900, 0b10)));
 
     assertThat(weighing.beliefAtLeast(0, 900)).isTrue();
     assertThat(weighing.beliefAtLeast(0, 901)).isFalse();
@@ -117,7 +119,8 @@ class WeighingTest {
 
   @Test
   void aPhotographThatCannotTellLeavesItsMassTogether() {
-    Weighing weighing = Weighing.of(2, List.of(new Testimony(700, 0b011)));
+    DempsterCombination weighing =
+        DempsterCombination.of(2, List.of(new SimpleSupport(700, 0b011)));
 
     assertThat(weighing.belief(0)).isZero();
     assertThat(weighing.masses()).containsExactly(entry(0b011L, 0.7), entry(0b111L, 0.3));
@@ -127,30 +130,32 @@ class WeighingTest {
   @Test
   void whatIsNotLiveHasNoShare() {
     // Green 9/11, body color 1/11, all three 1/11: green 28/33 and body color 4/33 of the bets.
-    assertThat(Weighing.of(2, TWO).shares(0b11)).containsExactly(share(7, 8), share(1, 8));
-    assertThat(Weighing.of(2, TWO).shares(0b01)).containsExactly(share(1, 1), share(0, 1));
-    assertThat(Weighing.of(2, TWO).shares(0)).containsExactly(share(0, 1), share(0, 1));
+    assertThat(DempsterCombination.of(2, TWO).shares(0b11))
+        .containsExactly(share(7, 8), share(1, 8));
+    assertThat(DempsterCombination.of(2, TWO).shares(0b01))
+        .containsExactly(share(1, 1), share(0, 1));
+    assertThat(DempsterCombination.of(2, TWO).shares(0)).containsExactly(share(0, 1), share(0, 1));
   }
 
   @Test
   void aSourceThatContradictsItselfOnlyAddsConflict() {
-    List<Testimony> three = new ArrayList<>(TWO);
-    three.add(new Testimony(500, 0));
-    Weighing weighing = Weighing.of(2, three);
+    List<SimpleSupport> three = new ArrayList<>(TWO);
+    three.add(new SimpleSupport(500, 0));
+    DempsterCombination weighing = DempsterCombination.of(2, three);
 
     // 0.45, and half of the 0.55 that did not conflict.
     assertThat(weighing.conflict()).isEqualTo(0.725);
-    assertThat(weighing.masses()).isEqualTo(Weighing.of(2, TWO).masses());
+    assertThat(weighing.masses()).isEqualTo(DempsterCombination.of(2, TWO).masses());
   }
 
   @Test
   void aHundredSourcesOnSixtyTwoPositionsStayExact() {
-    List<Testimony> testimonies = new ArrayList<>();
+    List<SimpleSupport> testimonies = new ArrayList<>();
     for (int i = 0; i < 62; i++) {
-      testimonies.add(new Testimony(990, 1L << i));
-      testimonies.add(new Testimony(300, 1L << i));
+      testimonies.add(new SimpleSupport(990, 1L << i));
+      testimonies.add(new SimpleSupport(300, 1L << i));
     }
-    Weighing weighing = Weighing.of(62, testimonies);
+    DempsterCombination weighing = DempsterCombination.of(62, testimonies);
 
     // Each position holds (1 - q) / q of the frame's mass, with q = 0.01 * 0.70.
     double odds = 0.993 / 0.007;
@@ -160,28 +165,32 @@ class WeighingTest {
 
   @Test
   void whatOverlapsInTooManyWaysIsRefusedAtOnce() {
-    List<Testimony> tangled = new ArrayList<>();
+    List<SimpleSupport> tangled = new ArrayList<>();
     for (int i = 0; i < 62; i++) {
-      tangled.add(new Testimony(500, ((1L << 63) - 1) & ~(1L << i)));
+      tangled.add(new SimpleSupport(500, ((1L << 63) - 1) & ~(1L << i)));
     }
 
-    assertThat(Weighing.tooTangled(62, tangled)).isTrue();
-    assertThat(Weighing.tooTangled(62, tangled.subList(0, 12))).isFalse();
-    assertThat(Weighing.of(62, tangled.subList(0, 12)).masses()).hasSize(Weighing.MOST_SETS);
-    assertThatThrownBy(() -> Weighing.of(62, tangled)).isInstanceOf(IllegalArgumentException.class);
+    assertThat(DempsterCombination.tooTangled(62, tangled)).isTrue();
+    assertThat(DempsterCombination.tooTangled(62, tangled.subList(0, 12))).isFalse();
+    assertThat(DempsterCombination.of(62, tangled.subList(0, 12)).masses())
+        .hasSize(DempsterCombination.MOST_SETS);
+    assertThatThrownBy(() -> DempsterCombination.of(62, tangled))
+        .isInstanceOf(IllegalArgumentException.class);
   }
 
   @Test
   void positionsBeyondThoseNamedAreRefused() {
-    List<Testimony> beyond = List.of(new Testimony(500, 0b100));
+    List<SimpleSupport> beyond = List.of(new SimpleSupport(500, 0b100));
 
-    assertThatThrownBy(() -> Weighing.of(1, beyond)).isInstanceOf(IllegalArgumentException.class);
-    assertThatThrownBy(() -> Weighing.of(63, List.of()))
+    assertThatThrownBy(() -> DempsterCombination.of(1, beyond))
         .isInstanceOf(IllegalArgumentException.class);
-    assertThatThrownBy(() -> Weighing.of(1, List.of()).belief(2))
+    assertThatThrownBy(() -> DempsterCombination.of(63, List.of()))
         .isInstanceOf(IllegalArgumentException.class);
-    assertThatThrownBy(() -> new Testimony(991, 1)).isInstanceOf(IllegalArgumentException.class);
-    assertThatThrownBy(() -> new Testimony(0, 1)).isInstanceOf(IllegalArgumentException.class);
+    assertThatThrownBy(() -> DempsterCombination.of(1, List.of()).belief(2))
+        .isInstanceOf(IllegalArgumentException.class);
+    assertThatThrownBy(() -> new SimpleSupport(991, 1))
+        .isInstanceOf(IllegalArgumentException.class);
+    assertThatThrownBy(() -> new SimpleSupport(0, 1)).isInstanceOf(IllegalArgumentException.class);
   }
 
   private static Share share(long numerator, long denominator) {

@@ -29,7 +29,9 @@ class WorkingTest {
    */
   @Test
   void twoSourcesThatContradictEachOther() {
-    Working working = Working.of(2, List.of(new Testimony(900, 0b001), new Testimony(500, 0b010)));
+    CombinationSteps working =
+        CombinationSteps.of(
+            2, List.of(new SimpleSupport(900, 0b001), new SimpleSupport(500, 0b010)));
 
     assertThat(working.masses())
         .containsExactlyInAnyOrderEntriesOf(
@@ -38,17 +40,20 @@ class WorkingTest {
     assertThat(working.agreement()).isEqualTo(of(11, 20));
     assertThat(working.steps().get(1).products())
         .containsExactly(
-            new Working.Product(1, of(9, 10), of(1, 2), 0),
-            new Working.Product(1, of(9, 10), of(1, 2), 1),
-            new Working.Product(7, of(1, 10), of(1, 2), 2),
-            new Working.Product(7, of(1, 10), of(1, 2), 7));
+            new CombinationSteps.Product(1, of(9, 10), of(1, 2), 0),
+            new CombinationSteps.Product(1, of(9, 10), of(1, 2), 1),
+            new CombinationSteps.Product(7, of(1, 10), of(1, 2), 2),
+            new CombinationSteps.Product(7, of(1, 10), of(1, 2), 7));
   }
 
   /** Two of grade B together: 1 − 0.3 × 0.3, by hand. */
   @Test
   void witnessesThatSayTheSameAreTakenTogether() {
-    Working working =
-        Working.of(2, List.of(new Testimony(700, 1), new Testimony(500, 2), new Testimony(700, 1)));
+    CombinationSteps working =
+        CombinationSteps.of(
+            2,
+            List.of(
+                new SimpleSupport(700, 1), new SimpleSupport(500, 2), new SimpleSupport(700, 1)));
 
     assertThat(working.groups()).hasSize(2);
     assertThat(working.groups().get(0).members()).containsExactly(0, 2);
@@ -63,7 +68,8 @@ class WorkingTest {
   @ParameterizedTest
   @MethodSource("published")
   void givesWhatIsPublished(PublishedCase one) {
-    Working working = Working.of(one.frame().size() - 1, one.testimonies().orElse(List.of()));
+    CombinationSteps working =
+        CombinationSteps.of(one.frame().size() - 1, one.testimonies().orElse(List.of()));
 
     assertThat(working.conflict()).isEqualTo(one.conflict());
     Map<Long, BigFraction> normalized = new TreeMap<>();
@@ -83,14 +89,14 @@ class WorkingTest {
   void agreesWithTheWeighingWhateverTheOrder(long seed) {
     Random random = new Random(seed);
     int positions = 1 + random.nextInt(5);
-    List<Testimony> testimonies = new ArrayList<>();
+    List<SimpleSupport> testimonies = new ArrayList<>();
     for (int i = random.nextInt(9); i > 0; i--) {
       testimonies.add(
-          new Testimony(1 + random.nextInt(990), 1 + random.nextInt((1 << positions + 1) - 1)));
+          new SimpleSupport(1 + random.nextInt(990), 1 + random.nextInt((1 << positions + 1) - 1)));
     }
-    Weighing weighing = Weighing.of(positions, testimonies);
+    DempsterCombination weighing = DempsterCombination.of(positions, testimonies);
     Collections.shuffle(testimonies, random);
-    Working working = Working.of(positions, testimonies);
+    CombinationSteps working = CombinationSteps.of(positions, testimonies);
 
     assertThat(working.conflict().doubleValue()).isCloseTo(weighing.conflict(), within(CLOSE));
     weighing
@@ -106,10 +112,10 @@ class WorkingTest {
                     .isCloseTo(mass, within(CLOSE)));
     assertThat(working.masses().values().stream().reduce(BigFraction.ZERO, BigFraction::add))
         .isEqualTo(BigFraction.ONE);
-    for (Working.Step step : working.steps()) {
+    for (CombinationSteps.Step step : working.steps()) {
       assertThat(
               step.products().stream()
-                  .map(Working.Product::value)
+                  .map(CombinationSteps.Product::value)
                   .reduce(BigFraction.ZERO, BigFraction::add))
           .isEqualTo(BigFraction.ONE);
     }

@@ -1,6 +1,6 @@
 package assize.fault;
 
-import assize.redaction.Secret;
+import assize.redaction.OwnerSecret;
 import assize.text.Sha256;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
@@ -55,7 +55,8 @@ record Scene(String name, List<String> words, Map<String, String> old, List<Stri
               "a new secret",
               List.of("prove --new-secret @/one.yaml"),
               Map.of(
-                  "one.secret", Secret.random("one", LocalDate.of(2026, 7, 14)).file("one.yaml")),
+                  "one.secret",
+                  OwnerSecret.random("one", LocalDate.of(2026, 7, 14)).file("one.yaml")),
               List.of()),
           new Scene(
               "a roster",

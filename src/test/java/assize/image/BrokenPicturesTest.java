@@ -108,7 +108,8 @@ class BrokenPicturesTest {
         for (int flips = 1 + random.nextInt(3); flips > 0; flips--) {
           file[random.nextInt(file.length)] ^= (byte) (1 << random.nextInt(8));
         }
-        String said = read(file).match(it -> "" + Bare.faults(it.bytes()), Parsed.Bad::reason);
+        String said =
+            read(file).match(it -> "" + MetadataFreeCheck.faults(it.bytes()), Parsed.Bad::reason);
         assertThat(said).as("%s, %s", kind, i).matches("\\[]|this .*|the .*");
       }
     }

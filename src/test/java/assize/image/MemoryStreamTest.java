@@ -18,7 +18,7 @@ class MemoryStreamTest {
 
   @Test
   void whoeverAsksOnBehindTheEndIsStopped() throws IOException {
-    try (MemoryStream stream = new MemoryStream(new byte[] {7})) {
+    try (BoundedImageStream stream = new BoundedImageStream(new byte[] {7})) {
       assertThat(stream.read()).isEqualTo(7);
       for (int i = 0; i < 1000; i++) {
         assertThat(stream.read()).isEqualTo(-1);

@@ -17,7 +17,7 @@ class OrientationTest {
   private static final int WIDTH = 60;
   private static final int HEIGHT = 40;
 
-  private static Photo turned(byte[] file, Box... covered) {
+  private static Photo turned(byte[] file, BlackoutBox... covered) {
     return Photo.of(file, List.of(covered)).toOptional().orElseThrow();
   }
 
@@ -57,10 +57,11 @@ class OrientationTest {
     byte[] exif = Planted.exif(orientation, ByteOrder.BIG_ENDIAN);
     byte[] png = Planted.pngWith("eXIf", exif, Corners.file("png", WIDTH, HEIGHT));
     String before = Corners.of(turned(png));
-    String after = Corners.of(turned(png, new Box(5000, 0, 5000, 5000)));
+    String after = Corners.of(turned(png, new BlackoutBox(5000, 0, 5000, 5000)));
     assertThat(after).isEqualTo(before.charAt(0) + "?" + before.substring(2));
-    java.awt.image.BufferedImage seen = Corners.seen(turned(png, new Box(5000, 0, 5000, 5000)));
-    assertThat(seen.getRGB(seen.getWidth() - 1, 0)).isEqualTo(0xff000000 | Covering.GRAY);
+    java.awt.image.BufferedImage seen =
+        Corners.seen(turned(png, new BlackoutBox(5000, 0, 5000, 5000)));
+    assertThat(seen.getRGB(seen.getWidth() - 1, 0)).isEqualTo(0xff000000 | PixelRectangle.GRAY);
   }
 
   @ParameterizedTest

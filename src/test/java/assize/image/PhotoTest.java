@@ -17,7 +17,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** Pictures made here, and what becomes of them. */
 class PhotoTest {
-  private static Photo good(byte[] file, Box... covered) {
+  private static Photo good(byte[] file, BlackoutBox... covered) {
     return Photo.of(file, List.of(covered)).toOptional().orElseThrow();
   }
 
@@ -70,7 +70,7 @@ class PhotoTest {
     assertThat(Decoder.step(16_000_000)).isEqualTo(1);
     assertThat(Decoder.step(16_000_001)).isEqualTo(2);
     assertThat(Decoder.step(Photo.MOST_PIXELS)).isEqualTo(3);
-    Photo photo = good(Corners.file("jpeg", 5001, 3501), new Box(0, 0, 5000, 5000));
+    Photo photo = good(Corners.file("jpeg", 5001, 3501), new BlackoutBox(0, 0, 5000, 5000));
     assertThat(photo.width()).isEqualTo(1200);
     assertThat(photo.height()).isEqualTo(840);
     assertThat(Corners.of(photo)).isEqualTo("?GBW");
@@ -78,8 +78,9 @@ class PhotoTest {
 
   @Test
   void aBoxCoversEachPixelThatItTouches() {
-    BufferedImage seen = Corners.seen(good(Corners.file("png", 60, 40), new Box(1, 9_999, 1, 1)));
-    assertThat(seen.getRGB(0, 39)).isEqualTo(0xff000000 | Covering.GRAY);
+    BufferedImage seen =
+        Corners.seen(good(Corners.file("png", 60, 40), new BlackoutBox(1, 9_999, 1, 1)));
+    assertThat(seen.getRGB(0, 39)).isEqualTo(0xff000000 | PixelRectangle.GRAY);
     assertThat(seen.getRGB(1, 39)).isEqualTo(0xff0000ff);
     assertThat(seen.getRGB(0, 38)).isEqualTo(0xff0000ff);
   }
@@ -87,20 +88,25 @@ class PhotoTest {
   @ParameterizedTest
   @ValueSource(strings = {"png", "jpeg"})
   void nothingIsLeftWhereAllIsCovered(String format) {
-    Photo photo = good(Corners.file(format, 60, 40), new Box(0, 0, Box.WHOLE, Box.WHOLE));
+    Photo photo =
+        good(
+            Corners.file(format, 60, 40),
+            new BlackoutBox(0, 0, BlackoutBox.WHOLE, BlackoutBox.WHOLE));
     assertThat(photo.mediaType()).isEqualTo("image/" + format);
     BufferedImage seen = Corners.seen(photo);
     for (int i = 0; i < 60 * 40; i++) {
-      assertThat(Corners.near(seen.getRGB(i % 60, i / 60), Covering.GRAY, 2)).isTrue();
+      assertThat(Corners.near(seen.getRGB(i % 60, i / 60), PixelRectangle.GRAY, 2)).isTrue();
     }
   }
 
   @Test
   void aBoxIsPartOfAPicture() {
-    assertThatThrownBy(() -> new Box(0, 0, 0, 1)).isInstanceOf(IllegalArgumentException.class);
-    assertThatThrownBy(() -> new Box(1, 0, Box.WHOLE, 1))
+    assertThatThrownBy(() -> new BlackoutBox(0, 0, 0, 1))
         .isInstanceOf(IllegalArgumentException.class);
-    assertThatThrownBy(() -> new Box(0, -1, 1, 1)).isInstanceOf(IllegalArgumentException.class);
+    assertThatThrownBy(() -> new BlackoutBox(1, 0, BlackoutBox.WHOLE, 1))
+        .isInstanceOf(IllegalArgumentException.class);
+    assertThatThrownBy(() -> new BlackoutBox(0, -1, 1, 1))
+        .isInstanceOf(IllegalArgumentException.class);
   }
 
   @ParameterizedTest
@@ -135,7 +141,7 @@ class PhotoTest {
       for (int i = 0; i < 1200; i++) {
         gray.getRaster().setSample(i % 40, i / 40, 0, middle);
       }
-      Photo photo = good(Corners.file("png", gray), new Box(0, 0, 1, 1));
+      Photo photo = good(Corners.file("png", gray), new BlackoutBox(0, 0, 1, 1));
       assertThat(Corners.seen(photo).getRGB(20, 20)).isEqualTo(0xff808080);
     }
   }

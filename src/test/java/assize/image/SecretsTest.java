@@ -97,13 +97,14 @@ class SecretsTest {
   @MethodSource("files")
   void nothingButThePictureTravels(String name) {
     byte[] file = FILES.getOrDefault(name, new byte[0]);
-    assertThat(Bare.faults(file)).as("what is planted").isNotEmpty();
-    for (List<Box> covered : List.of(List.<Box>of(), List.of(new Box(0, 0, 100, 100)))) {
+    assertThat(MetadataFreeCheck.faults(file)).as("what is planted").isNotEmpty();
+    for (List<BlackoutBox> covered :
+        List.of(List.<BlackoutBox>of(), List.of(new BlackoutBox(0, 0, 100, 100)))) {
       Photo photo = Photo.of(file, covered).toOptional().orElseThrow();
       assertThat(latin(photo.bytes()))
           .doesNotContain("SECRET", "OWNER", "Exif", "xap", "Photoshop", "8BIM", "JFXX", "acsp")
           .doesNotContain(latin(EXIF).substring(0, 8), latin(Planted.packed(text(SECRET))));
-      assertThat(Bare.faults(photo.bytes())).isEmpty();
+      assertThat(MetadataFreeCheck.faults(photo.bytes())).isEmpty();
     }
   }
 
@@ -130,23 +131,24 @@ class SecretsTest {
   @Test
   void aPictureThatHidesSomethingIsNotBare() {
     byte[] jpeg = Photo.of(Corners.file("jpeg", 60, 40), List.of()).toOptional().get().bytes();
-    assertThat(Bare.faults(jpeg)).isEmpty();
+    assertThat(MetadataFreeCheck.faults(jpeg)).isEmpty();
     byte[] longer = jpegWith(0xdd, new byte[] {0, 0, 'S', 'E'}, jpeg);
-    assertThat(Bare.faults(longer)).hasSize(1).allMatch(it -> it.contains("FFDD"));
+    assertThat(MetadataFreeCheck.faults(longer)).hasSize(1).allMatch(it -> it.contains("FFDD"));
     byte[] fill =
         join(
             new byte[] {jpeg[0], jpeg[1], -1, -1},
             java.util.Arrays.copyOfRange(jpeg, 2, jpeg.length));
-    assertThat(Bare.faults(fill)).isNotEmpty();
+    assertThat(MetadataFreeCheck.faults(fill)).isNotEmpty();
     byte[] inside =
         join(
             java.util.Arrays.copyOf(jpeg, jpeg.length - 2),
             text(SECRET),
             new byte[] {(byte) 0xff, (byte) 0xd9});
-    assertThat(Bare.faults(inside)).as("behind the coded pixels").isNotEmpty();
-    assertThat(Bare.faults(text("no picture"))).containsExactly("neither a PNG nor a JPEG");
-    assertThat(Bare.faults(new byte[0])).isNotEmpty();
-    assertThat(Bare.faults(Corners.file("gif", 4, 4))).isNotEmpty();
+    assertThat(MetadataFreeCheck.faults(inside)).as("behind the coded pixels").isNotEmpty();
+    assertThat(MetadataFreeCheck.faults(text("no picture")))
+        .containsExactly("neither a PNG nor a JPEG");
+    assertThat(MetadataFreeCheck.faults(new byte[0])).isNotEmpty();
+    assertThat(MetadataFreeCheck.faults(Corners.file("gif", 4, 4))).isNotEmpty();
   }
 
   @Test
@@ -167,6 +169,6 @@ class SecretsTest {
     assertThat(latin(file)).contains(SECRET);
     byte[] out = Photo.of(file, List.of()).toOptional().orElseThrow().bytes();
     assertThat(latin(out)).doesNotContain(SECRET);
-    assertThat(Bare.faults(out)).isEmpty();
+    assertThat(MetadataFreeCheck.faults(out)).isEmpty();
   }
 }

@@ -17,7 +17,7 @@ class ShrinkingTest {
     for (int round = 0; round < 300; round++) {
       Pixels whole = any();
       int most = 1 + random.nextInt(45);
-      Pixels small = Shrinking.of(new Rows(whole.image(Pixels.SRGB), List.of()), most);
+      Pixels small = ImageDownscaler.of(new PixelRows(whole.image(Pixels.SRGB), List.of()), most);
       int longest = Math.max(whole.width(), whole.height());
       assertThat(Math.max(small.width(), small.height())).isEqualTo(Math.min(most, longest));
       for (int i = 0; i < small.rgb().length; i++) {
@@ -37,9 +37,10 @@ class ShrinkingTest {
       BufferedImage kept = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
       kept.setRGB(0, 0, width, height, whole.rgb(), 0, width);
       int most = 1 + random.nextInt(45);
-      List<Box> covered = round % 2 == 0 ? List.of() : List.of(new Box(1000, 2000, 3000, 500));
-      Pixels one = Shrinking.of(new Rows(kept, covered), most);
-      Pixels other = Shrinking.of(new Rows(whole.image(Pixels.SRGB), covered), most);
+      List<BlackoutBox> covered =
+          round % 2 == 0 ? List.of() : List.of(new BlackoutBox(1000, 2000, 3000, 500));
+      Pixels one = ImageDownscaler.of(new PixelRows(kept, covered), most);
+      Pixels other = ImageDownscaler.of(new PixelRows(whole.image(Pixels.SRGB), covered), most);
       assertThat(other.rgb()).as("%s by %s to %s", width, height, most).isEqualTo(one.rgb());
     }
   }
@@ -51,7 +52,7 @@ class ShrinkingTest {
     Arrays.fill(rgb, 0xffffff);
     for (int width : List.of(1, Photo.LONGEST)) {
       Pixels white = new Pixels(width, Photo.LONGEST / width, rgb);
-      Pixels small = Shrinking.of(new Rows(white.image(Pixels.SRGB), List.of()), 1);
+      Pixels small = ImageDownscaler.of(new PixelRows(white.image(Pixels.SRGB), List.of()), 1);
       assertThat(small.rgb()).containsExactly(0xffffff);
     }
   }

@@ -1,18 +1,18 @@
 package assize.judge;
 
-import static assize.evidence.Kleene.NO;
-import static assize.evidence.Kleene.UNKNOWN;
-import static assize.evidence.Kleene.YES;
+import static assize.evidence.Ternary.NO;
+import static assize.evidence.Ternary.UNKNOWN;
+import static assize.evidence.Ternary.YES;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import assize.evidence.Kleene;
+import assize.evidence.Ternary;
 import org.junit.jupiter.api.Test;
 
 class AnswersTest {
-  private static Answers answers(Kleene... answers) {
-    Answers.Row row = new Answers.Row(answers.length);
-    for (Kleene answer : answers) {
+  private static ConditionResults answers(Ternary... answers) {
+    ConditionResults.Row row = new ConditionResults.Row(answers.length);
+    for (Ternary answer : answers) {
       row.add(answer);
     }
     return row.done();
@@ -20,7 +20,7 @@ class AnswersTest {
 
   @Test
   void areAsTheyWereGiven() {
-    Answers three = answers(YES, NO, UNKNOWN);
+    ConditionResults three = answers(YES, NO, UNKNOWN);
     assertThat(three.at(0)).isEqualTo(YES);
     assertThat(three.at(1)).isEqualTo(NO);
     assertThat(three.at(2)).isEqualTo(UNKNOWN);
@@ -37,7 +37,7 @@ class AnswersTest {
 
   @Test
   void aRowIsFilled() {
-    Answers.Row row = new Answers.Row(2);
+    ConditionResults.Row row = new ConditionResults.Row(2);
     row.add(YES);
     assertThat(row.at(0)).isEqualTo(YES);
     assertThatThrownBy(row::done).isInstanceOf(IllegalStateException.class);

@@ -16,8 +16,8 @@ class BenchTest {
             .collect(Collectors.joining());
   }
 
-  private final Bench bench =
-      new Bench(
+  private final CompiledRuleSet bench =
+      new CompiledRuleSet(
           Judging.rules(
               "rule_set: bench\nname: Bench\nedition: \"1\"\nareas:\n"
                   + area("first", 0, 6)

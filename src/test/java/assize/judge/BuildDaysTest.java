@@ -2,12 +2,12 @@ package assize.judge;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import assize.date.DaySpan;
-import assize.date.DayWords;
+import assize.date.DateRange;
+import assize.date.DateRangeFormatter;
 import assize.judge.NumberDating.Dated;
-import assize.judgment.Build.Basis;
+import assize.judgment.BuildDate.Basis;
 import assize.judgment.Judgment;
-import assize.judgment.Remark;
+import assize.judgment.Notice;
 import assize.ruleset.NumberTable;
 import java.time.LocalDate;
 import java.util.List;
@@ -82,21 +82,21 @@ class BuildDaysTest {
   void aNumberIsDatedByItsNeighbors(String number, String first, String last, String likely) {
     assertThat(dated(number)).hasSize(1);
     Dated one = dated(number).get(0);
-    assertThat(one.days().map(DaySpan::first).map(DayWords::iso)).contains(first);
-    assertThat(one.days().map(DaySpan::last).map(DayWords::iso)).contains(last);
-    assertThat(one.likely().map(DayWords::iso)).contains(likely);
+    assertThat(one.days().map(DateRange::first).map(DateRangeFormatter::iso)).contains(first);
+    assertThat(one.days().map(DateRange::last).map(DateRangeFormatter::iso)).contains(last);
+    assertThat(one.likely().map(DateRangeFormatter::iso)).contains(likely);
   }
 
   @Test
   void aNumberNamedForAYearIsNoLaterThanTheNextEntry() {
     String years = RULES.replace("2450: 1933-01,", "2450: 1933, 3100: 1933-04,");
     assertThat(dated(years, "X-2450").get(0).days())
-        .contains(DaySpan.of(LocalDate.of(1933, 1, 1), LocalDate.of(1933, 4, 1)));
+        .contains(DateRange.of(LocalDate.of(1933, 1, 1), LocalDate.of(1933, 4, 1)));
   }
 
   @Test
   void reservedBlocksStandApart() {
-    assertThat(dated("X-3010").get(0).days().map(DayWords::of)).contains("October 1933");
+    assertThat(dated("X-3010").get(0).days().map(DateRangeFormatter::of)).contains("October 1933");
     assertThat(dated("X-5010").get(0).days()).isEmpty();
     assertThat(dated("X-5010").get(0).reserved().map(block -> block.purpose()))
         .contains("never issued");
@@ -123,11 +123,11 @@ class BuildDaysTest {
     String number = "vehicle: {name: One, model: X1}\nnumbers: {chassis: X-4388}\n";
     Judgment byRecord = judge(number + "built: {date: 1934-05, basis: plate}\n");
     assertThat(byRecord.build().basis()).isEqualTo(Basis.RECORD);
-    assertThat(DayWords.of(byRecord.build().days())).isEqualTo("May 1934");
+    assertThat(DateRangeFormatter.of(byRecord.build().days())).isEqualTo("May 1934");
     Judgment byNumber = judge(number);
     assertThat(byNumber.build().basis()).isEqualTo(Basis.NUMBER);
     // 268 of 2755 numbers in the 969 days from 2 January 1934: 94.3 days
-    assertThat(byNumber.build().likely().map(DayWords::iso)).contains("1934-04-06");
+    assertThat(byNumber.build().likely().map(DateRangeFormatter::iso)).contains("1934-04-06");
     Judgment byModel = judge("vehicle: {name: One, model: X2}\n");
     assertThat(byModel.build().basis()).isEqualTo(Basis.MODEL);
     assertThat(byModel.build().days().first()).isEqualTo("1933-01-01");
@@ -137,8 +137,8 @@ class BuildDaysTest {
   void aContradictionIsSaidAndTheFirstFollowed() {
     Judgment judgment =
         judge("vehicle: {name: One, model: X1}\nnumbers: {chassis: X-1500}\nbuilt: 1935-02\n");
-    assertThat(DayWords.of(judgment.build().days())).isEqualTo("February 1935");
-    assertThat(judgment.remarks()).extracting(Remark::kind).containsExactly(Remark.Kind.BUILD_DAYS);
+    assertThat(DateRangeFormatter.of(judgment.build().days())).isEqualTo("February 1935");
+    assertThat(judgment.remarks()).extracting(Notice::kind).containsExactly(Notice.Kind.BUILD_DAYS);
     assertThat(judgment.remarks().get(0).words())
         .contains("the record says February 1935", "Chassis number X-1500 says");
   }
@@ -148,7 +148,7 @@ class BuildDaysTest {
     Judgment judgment = judge("vehicle: {name: One, model: X1}\nbuilt: 1936-02/..\n");
     assertThat(judgment.build().days())
         .isEqualTo(
-            DaySpan.of(java.time.LocalDate.of(1936, 2, 1), java.time.LocalDate.of(1936, 8, 31)));
+            DateRange.of(java.time.LocalDate.of(1936, 2, 1), java.time.LocalDate.of(1936, 8, 31)));
   }
 
   @Test
@@ -177,7 +177,7 @@ class BuildDaysTest {
   @Test
   void aNumberOfAnotherModelsSeriesIsSaid() {
     Judgment judgment = judge("vehicle: {name: One, model: X2}\nnumbers: {chassis: XS-5K}\n");
-    assertThat(judgment.remarks()).extracting(Remark::kind).contains(Remark.Kind.NUMBER);
+    assertThat(judgment.remarks()).extracting(Notice::kind).contains(Notice.Kind.NUMBER);
   }
 
   @Test
@@ -200,7 +200,7 @@ class BuildDaysTest {
   }
 
   private static List<String> remarks(String record) {
-    return judge(record).remarks().stream().map(Remark::words).toList();
+    return judge(record).remarks().stream().map(Notice::words).toList();
   }
 
   @Test
@@ -255,11 +255,11 @@ class BuildDaysTest {
             "NUMBER Chassis number X-4388",
             "MODEL the production of model X1");
     assertThat(judge("vehicle: {name: One}\nbuilt: 1934-05\n").build().sayings())
-        .extracting(saying -> saying.words() + " " + DayWords.of(saying.days()))
+        .extracting(saying -> saying.words() + " " + DateRangeFormatter.of(saying.days()))
         .containsExactly(
             "the record May 1934", "the production of all models March 1932 to August 1936");
     assertThat(judge("vehicle: {name: One}\n").build().days())
-        .isEqualTo(DaySpan.of(LocalDate.of(1932, 3, 1), LocalDate.of(1936, 8, 31)));
+        .isEqualTo(DateRange.of(LocalDate.of(1932, 3, 1), LocalDate.of(1936, 8, 31)));
     String bare =
         """
         rule_set: bench
@@ -302,23 +302,24 @@ class BuildDaysTest {
   })
   void anOpenEndIsClosed(String built, LocalDate first, LocalDate last) {
     assertThat(judge("vehicle: {name: One, model: X1}\nbuilt: " + built + "\n").build().days())
-        .isEqualTo(DaySpan.of(first, last));
+        .isEqualTo(DateRange.of(first, last));
   }
 
   /** October 1933 has 31 days; the sixteenth is the one in the middle. */
   @Test
   void ofABlocksDaysTheMiddleIsLikely() {
-    assertThat(dated("X-3010").get(0).likely().map(DayWords::iso)).contains("1933-10-16");
+    assertThat(dated("X-3010").get(0).likely().map(DateRangeFormatter::iso)).contains("1933-10-16");
   }
 
   /** The last number of a series that names no last, by hand. */
   @Test
   void withoutALastNumberTheEndIsOpen() {
     String open = RULES.replaceFirst(" *last: .number: 6875, built: 1936-08-28.\n", "");
-    assertThat(dated(open, "X-4120").get(0).likely().map(DayWords::iso)).contains("1934-01-02");
+    assertThat(dated(open, "X-4120").get(0).likely().map(DateRangeFormatter::iso))
+        .contains("1934-01-02");
     assertThat(dated(open, "X-4121").get(0).likely()).isEmpty();
-    assertThat(dated(open, "X-4121").get(0).days().map(DaySpan::first))
+    assertThat(dated(open, "X-4121").get(0).days().map(DateRange::first))
         .contains(LocalDate.of(1934, 1, 2));
-    assertThat(dated(open, "X-4121").get(0).days().map(DaySpan::openEnd)).contains(true);
+    assertThat(dated(open, "X-4121").get(0).days().map(DateRange::openEnd)).contains(true);
   }
 }

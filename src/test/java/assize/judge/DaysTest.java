@@ -2,8 +2,8 @@ package assize.judge;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import assize.judgment.BuildPeriod;
 import assize.judgment.Judgment;
-import assize.judgment.Stretch;
 import assize.record.VehicleRecord;
 import assize.ruleset.RuleSet;
 import java.time.LocalDate;
@@ -26,9 +26,9 @@ class DaysTest {
     int parted = 0;
     for (int i = 0; i < 40; i++) {
       VehicleRecord vehicle = random.next();
-      List<Stretch> stretches = judge.judge(vehicle, Optional.empty()).stretches();
+      List<BuildPeriod> stretches = judge.judge(vehicle, Optional.empty()).stretches();
       parted += stretches.size() - 1;
-      for (Stretch stretch : stretches) {
+      for (BuildPeriod stretch : stretches) {
         LocalDate first = stretch.days().first();
         LocalDate any = first.plusDays(days.nextLong(stretch.days().days()));
         for (LocalDate day : List.of(first, any, stretch.days().last())) {

@@ -42,8 +42,8 @@ class ExactTest {
   })
   void roundsAShare(long points, long numerator, long denominator, long part) {
     assertThat(wanted(points, numerator, denominator)).isEqualTo(part);
-    assertThat(Exact.part(points, numerator, denominator)).isEqualTo(part);
-    assertThat(Exact.part(points, Exact.of(numerator, denominator))).isEqualTo(part);
+    assertThat(ExactMath.part(points, numerator, denominator)).isEqualTo(part);
+    assertThat(ExactMath.part(points, ExactMath.of(numerator, denominator))).isEqualTo(part);
   }
 
   /** The product is beyond a long, beyond half of one, or just within. */
@@ -65,24 +65,25 @@ class ExactTest {
   })
   void largeFiguresAreNoLessExact(long points, long numerator, long denominator) {
     long wanted = wanted(points, numerator, denominator);
-    assertThat(Exact.part(points, numerator, denominator)).isEqualTo(wanted);
-    assertThat(Exact.part(points, Exact.of(numerator, denominator))).isEqualTo(wanted);
+    assertThat(ExactMath.part(points, numerator, denominator)).isEqualTo(wanted);
+    assertThat(ExactMath.part(points, ExactMath.of(numerator, denominator))).isEqualTo(wanted);
   }
 
   @Test
   void aCreditBeyondALongIsNoLessExact() {
     BigInteger large = BigInteger.ONE.shiftLeft(70);
     BigInteger odd = BigInteger.TEN.pow(30).add(BigInteger.ONE);
-    assertThat(Exact.part(1_000, BigFraction.of(large, odd))).isEqualTo(wanted(1_000, large, odd));
-    assertThat(Exact.part(1_000, BigFraction.of(BigInteger.ONE, odd))).isZero();
-    assertThat(Exact.part(3, BigFraction.of(large.add(BigInteger.ONE), BigInteger.TWO.pow(69))))
+    assertThat(ExactMath.part(1_000, BigFraction.of(large, odd)))
+        .isEqualTo(wanted(1_000, large, odd));
+    assertThat(ExactMath.part(1_000, BigFraction.of(BigInteger.ONE, odd))).isZero();
+    assertThat(ExactMath.part(3, BigFraction.of(large.add(BigInteger.ONE), BigInteger.TWO.pow(69))))
         .isEqualTo(6);
     // 2^63 and −2^63 thirds: one bit more than a long's figures, and just a long's
     BigInteger edge = BigInteger.ONE.shiftLeft(63);
     for (BigInteger numerator :
         new BigInteger[] {edge, edge.negate(), edge.negate().subtract(BigInteger.ONE)}) {
       BigInteger denominator = BigInteger.valueOf(3_000_000_007L);
-      assertThat(Exact.part(5, BigFraction.of(numerator, denominator)))
+      assertThat(ExactMath.part(5, BigFraction.of(numerator, denominator)))
           .isEqualTo(wanted(5, numerator, denominator));
     }
   }
@@ -94,7 +95,7 @@ class ExactTest {
       long points = random.nextLong() >> random.nextInt(64);
       long denominator = 1 + (random.nextLong() >>> 1 >> random.nextInt(62));
       long numerator = random.nextLong(denominator + 1);
-      assertThat(Exact.part(points, numerator, Math.max(1, denominator)))
+      assertThat(ExactMath.part(points, numerator, Math.max(1, denominator)))
           .isEqualTo(wanted(points, numerator, Math.max(1, denominator)));
     }
   }
@@ -103,9 +104,9 @@ class ExactTest {
   void theGreaterAndTheLess() {
     BigFraction third = BigFraction.of(1, 3);
     BigFraction half = BigFraction.of(1, 2);
-    assertThat(Exact.max(third, half)).isEqualTo(half);
-    assertThat(Exact.max(half, third)).isEqualTo(half);
-    assertThat(Exact.min(third, half)).isEqualTo(third);
-    assertThat(Exact.min(half, third)).isEqualTo(third);
+    assertThat(ExactMath.max(third, half)).isEqualTo(half);
+    assertThat(ExactMath.max(half, third)).isEqualTo(half);
+    assertThat(ExactMath.min(third, half)).isEqualTo(third);
+    assertThat(ExactMath.min(half, third)).isEqualTo(third);
   }
 }

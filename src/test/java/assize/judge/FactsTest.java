@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import assize.aspect.Aspect;
 import assize.evidence.DisputeState;
+import assize.judgment.BuildPeriod;
 import assize.judgment.Judgment;
-import assize.judgment.Stretch;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -162,7 +162,7 @@ class FactsTest {
     Judgment late = built("1935");
     assertThat(late.score()).isNotEqualTo(early.score());
     assertThat(built("1934/1935").stretches())
-        .extracting(Stretch::score)
+        .extracting(BuildPeriod::score)
         .containsExactly(early.score(), late.score());
   }
 }

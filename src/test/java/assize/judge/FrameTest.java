@@ -3,8 +3,8 @@ package assize.judge;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import assize.aspect.Worded;
-import assize.evidence.Manner;
-import assize.judge.Frame.Voice;
+import assize.evidence.ClaimKind;
+import assize.judge.FrameOfDiscernment.Voice;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -15,7 +15,7 @@ import org.junit.jupiter.api.Test;
 class FrameTest {
   private static final int MANY = 60_000;
 
-  private static Voice voice(String source, Manner manner, int value) {
+  private static Voice voice(String source, ClaimKind manner, int value) {
     return new Voice(
         Optional.of(source),
         Optional.empty(),
@@ -25,9 +25,9 @@ class FrameTest {
 
   @Test
   void laysOutManySources() {
-    Frame frame =
-        Frame.of(
-            IntStream.range(0, MANY).mapToObj(i -> voice("s" + i, Manner.SAYS, i % 3)).toList());
+    FrameOfDiscernment frame =
+        FrameOfDiscernment.of(
+            IntStream.range(0, MANY).mapToObj(i -> voice("s" + i, ClaimKind.SAYS, i % 3)).toList());
     assertThat(frame.positions()).hasSize(3);
     assertThat(frame.sayers()).allMatch(it -> it.size() == MANY / 3);
     assertThat(frame.stands()).hasSize(MANY).containsEntry("s7", 0b10L);
@@ -35,8 +35,9 @@ class FrameTest {
 
   @Test
   void laysOutManyClaimsOfOneSource() {
-    Frame frame =
-        Frame.of(IntStream.range(0, MANY).mapToObj(i -> voice("s", Manner.SAYS, i % 3)).toList());
+    FrameOfDiscernment frame =
+        FrameOfDiscernment.of(
+            IntStream.range(0, MANY).mapToObj(i -> voice("s", ClaimKind.SAYS, i % 3)).toList());
     assertThat(frame.positions()).hasSize(1);
     assertThat(frame.positions().get(0)).hasSize(3);
     assertThat(frame.stands()).containsOnlyKeys("s").containsEntry("s", 1L);
@@ -46,20 +47,21 @@ class FrameTest {
   void laysOutManyThatRuleOut() {
     List<Voice> voices =
         IntStream.range(0, MANY)
-            .mapToObj(i -> i < 3 ? voice("s" + i, Manner.SAYS, i) : voice("t", Manner.RULES_OUT, 1))
+            .mapToObj(
+                i -> i < 3 ? voice("s" + i, ClaimKind.SAYS, i) : voice("t", ClaimKind.RULES_OUT, 1))
             .toList();
-    assertThat(Frame.of(voices).stands()).containsEntry("t", 0b1101L);
+    assertThat(FrameOfDiscernment.of(voices).stands()).containsEntry("t", 0b1101L);
   }
 
   /** What one source leaves open and says is what it says. */
   @Test
   void sayingOutweighsLeavingOpen() {
-    Frame frame =
-        Frame.of(
+    FrameOfDiscernment frame =
+        FrameOfDiscernment.of(
             List.of(
-                voice("a", Manner.LEAVES_OPEN, 1),
-                voice("a", Manner.SAYS, 2),
-                voice("b", Manner.LEAVES_OPEN, 1)));
+                voice("a", ClaimKind.LEAVES_OPEN, 1),
+                voice("a", ClaimKind.SAYS, 2),
+                voice("b", ClaimKind.LEAVES_OPEN, 1)));
     assertThat(frame.positions()).hasSize(2);
     assertThat(frame.stands()).containsEntry("a", 0b01L).containsEntry("b", 0b10L);
     assertThat(frame.sayers()).containsExactly(List.of("a"), List.of());

@@ -7,7 +7,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 
 class KeptTest {
-  private final Kept<String, String> kept = new Kept<>(2);
+  private final BoundedCache<String, String> kept = new BoundedCache<>(2);
   private final List<String> worked = new ArrayList<>();
 
   private String get(String key) {

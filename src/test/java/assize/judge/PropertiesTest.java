@@ -3,7 +3,7 @@ package assize.judge;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import assize.judgment.AspectJudgment;
-import assize.judgment.ItemInStretch;
+import assize.judgment.ItemInPeriod;
 import assize.judgment.ItemJudgment;
 import assize.judgment.Judgment;
 import assize.judgment.ScoreRange;
@@ -112,7 +112,7 @@ class PropertiesTest {
     assertThat(judgment.score().high()).isLessThanOrEqualTo(100_000);
     assertThat(judgment.score().low()).isNotNegative();
     for (ItemJudgment item : judgment.items()) {
-      for (ItemInStretch stretch : item.stretches()) {
+      for (ItemInPeriod stretch : item.stretches()) {
         ScoreRange sum =
             stretch.aspects().stream()
                 .map(AspectJudgment::earned)

@@ -12,10 +12,10 @@ import assize.aspect.Worded;
 import assize.aspect.YesNo;
 import assize.date.Edtf;
 import assize.evidence.Claim;
+import assize.measure.CieLab;
 import assize.measure.GlossReading;
-import assize.measure.Lab;
-import assize.measure.Measured;
-import assize.measure.Thread;
+import assize.measure.MeasuredSize;
+import assize.measure.ThreadDesignation;
 import assize.record.Built;
 import assize.record.Departure;
 import assize.record.Named;
@@ -144,7 +144,7 @@ final class RandomVehicles {
         value instanceof Colors.Chip expected && random.nextBoolean()
             ? expected.chip()
             : pick(List.copyOf(rules.colors().keySet()));
-    Optional<Lab> near =
+    Optional<CieLab> near =
         random.nextBoolean()
             ? Optional.ofNullable(rules.colors().get(chip)).flatMap(ColorChip::lab).map(this::near)
             : Optional.empty();
@@ -157,8 +157,8 @@ final class RandomVehicles {
             Optional.empty()));
   }
 
-  private Lab near(Lab lab) {
-    return new Lab(
+  private CieLab near(CieLab lab) {
+    return new CieLab(
         Math.max(0, Math.min(100, lab.l() + random.nextInt(60) / 10.0 - 3)),
         lab.a() + random.nextInt(60) / 10.0 - 3,
         lab.b() + random.nextInt(60) / 10.0 - 3);
@@ -166,7 +166,7 @@ final class RandomVehicles {
 
   private Optional<Finding> size(Expectation value) {
     if (value instanceof Sizes.ThreadRight) {
-      return Thread.parse(random.nextBoolean() ? value.key() : "M6")
+      return ThreadDesignation.parse(random.nextBoolean() ? value.key() : "M6")
           .toOptional()
           .map(Sizes.ThreadFound::new);
     }
@@ -177,7 +177,7 @@ final class RandomVehicles {
             .findFirst();
     String unit = size.limits().unit().symbol();
     String text = "%.3f %s".formatted(limit.orElse(1) * (0.9 + random.nextInt(30) / 100.0), unit);
-    return Measured.parse(random.nextBoolean() ? text : text + " ± 0.05 " + unit)
+    return MeasuredSize.parse(random.nextBoolean() ? text : text + " ± 0.05 " + unit)
         .toOptional()
         .map(Sizes.Found::new);
   }

@@ -2,7 +2,7 @@ package assize.judge;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import assize.judgment.Remark;
+import assize.judgment.Notice;
 import assize.record.VehicleRecord;
 import assize.ruleset.RuleSet;
 import java.time.LocalDate;
@@ -26,14 +26,14 @@ class RemarksTest {
             lamp: {title: Second lamp, points: 1, expect: {present: no}}
       """;
 
-  private static List<Remark> remarks(String record, Optional<LocalDate> asOf) {
+  private static List<Notice> remarks(String record, Optional<LocalDate> asOf) {
     RuleSet rules = Judging.rules(RULES);
     VehicleRecord vehicle =
         Judging.vehicle(rules, "record: r\nrules: bench\nvehicle: {name: R, model: B1}\n" + record);
     return Judge.judge(rules, vehicle, asOf).remarks();
   }
 
-  private static List<Remark> remarks(String record) {
+  private static List<Notice> remarks(String record) {
     return remarks(record, Optional.empty());
   }
 
@@ -41,8 +41,8 @@ class RemarksTest {
   void anotherEditionIsSaid() {
     assertThat(remarks("edition: \"1\"\n"))
         .containsExactly(
-            new Remark(
-                Remark.Kind.EDITION,
+            new Notice(
+                Notice.Kind.EDITION,
                 "The record was written for edition 1; it is judged by edition 2."));
     assertThat(remarks("edition: \"2\"\n")).isEmpty();
     assertThat(remarks("")).isEmpty();
@@ -53,9 +53,9 @@ class RemarksTest {
         + "  lamp: {present: yes, departure: {reason: safety%s}}\n".formatted(until);
   }
 
-  private static final Remark DUE =
-      new Remark(
-          Remark.Kind.DEPARTURE_DUE,
+  private static final Notice DUE =
+      new Notice(
+          Notice.Kind.DEPARTURE_DUE,
           "The departure at Second lamp was to be looked at again by 31 May 2027.");
 
   @Test

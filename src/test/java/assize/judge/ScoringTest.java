@@ -3,8 +3,8 @@ package assize.judge;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import assize.evidence.Kleene;
-import assize.judge.Scoring.StretchScore;
+import assize.evidence.Ternary;
+import assize.judge.ScoreCalculator.StretchScore;
 import assize.judgment.AreaJudgment.Spared;
 import assize.judgment.ScoreRange;
 import assize.ruleset.Area;
@@ -87,12 +87,12 @@ class ScoringTest {
   /** A group becomes an area; a rule that stands in no group becomes an area of its own. */
   private static ScoreRange score(Method method, JsonNode tree) {
     List<Area> areas = new ArrayList<>();
-    Map<String, List<Lot>> lots = new LinkedHashMap<>();
+    Map<String, List<ScoredItem>> lots = new LinkedHashMap<>();
     int number = 0;
     for (JsonNode child : tree.get("children")) {
       String id = "area-" + number++;
       areas.add(RuleSets.area(id, thousandths(child.get("weight")), OptionalLong.empty()));
-      List<Lot> within = new ArrayList<>();
+      List<ScoredItem> within = new ArrayList<>();
       if (child.has("group")) {
         for (JsonNode rule : child.get("children")) {
           lot(rule, id + "-" + within.size()).ifPresent(within::add);
@@ -107,16 +107,17 @@ class ScoringTest {
   }
 
   /** Scores, and holds the score that is added up directly to it. */
-  private static StretchScore score(Scale scale, List<Area> areas, Map<String, List<Lot>> lots) {
+  private static StretchScore score(
+      Scale scale, List<Area> areas, Map<String, List<ScoredItem>> lots) {
     RuleSet rules = RuleSets.bare(scale, areas);
-    List<Lots> ofAreas =
+    List<ScoredArea> ofAreas =
         areas.stream().map(area -> together(lots.getOrDefault(area.id(), List.of()))).toList();
-    StretchScore score = Scoring.score(rules, ofAreas);
+    StretchScore score = ScoreCalculator.score(rules, ofAreas);
     return score;
   }
 
-  private static Lots together(List<Lot> lots) {
-    Lots all = new Lots();
+  private static ScoredArea together(List<ScoredItem> lots) {
+    ScoredArea all = new ScoredArea();
     lots.forEach(all::add);
     return all;
   }
@@ -125,7 +126,7 @@ class ScoringTest {
     return Math.round(weight.asDouble() * 1000);
   }
 
-  private static Optional<Lot> lot(JsonNode rule, String id) {
+  private static Optional<ScoredItem> lot(JsonNode rule, String id) {
     List<String> counted = new ArrayList<>();
     for (JsonNode result : rule.get("results")) {
       boolean counts =
@@ -141,8 +142,8 @@ class ScoringTest {
     long possible = thousandths(rule.get("weight"));
     long earned = possible * passed / counted.size();
     return Optional.of(
-        new Lot(
-            id, Kleene.YES, possible, new ScoreRange(earned, earned, earned), Optional.empty()));
+        new ScoredItem(
+            id, Ternary.YES, possible, new ScoreRange(earned, earned, earned), Optional.empty()));
   }
 
   @Test
@@ -154,7 +155,7 @@ class ScoringTest {
     Random random = new Random(seed);
     Method method = Method.values()[random.nextInt(3)];
     List<Area> areas = new ArrayList<>();
-    Map<String, List<Lot>> lots = new LinkedHashMap<>();
+    Map<String, List<ScoredItem>> lots = new LinkedHashMap<>();
     for (int a = 0; a < 3; a++) {
       String id = "area-" + a;
       OptionalLong most =
@@ -172,26 +173,27 @@ class ScoringTest {
     assertThat(score.likely()).isBetween(score.low(), score.high());
   }
 
-  private static Lot lot(Random random, String id) {
+  private static ScoredItem lot(Random random, String id) {
     long possible = 1 + random.nextInt(6000);
     long low = random.nextLong(possible + 1);
     long high = low + random.nextLong(possible - low + 1);
     long likely = low + random.nextLong(high - low + 1);
     Optional<String> cause =
         random.nextInt(3) == 0 ? Optional.of("cause-" + random.nextInt(2)) : Optional.empty();
-    Kleene applies = random.nextInt(3) == 0 ? Kleene.UNKNOWN : Kleene.YES;
-    return new Lot(id, applies, possible, new ScoreRange(low, likely, high), cause);
+    Ternary applies = random.nextInt(3) == 0 ? Ternary.UNKNOWN : Ternary.YES;
+    return new ScoredItem(id, applies, possible, new ScoreRange(low, likely, high), cause);
   }
 
   /**
    * Scores every choice of the items that may apply; a choice in which nothing counts is no score.
    */
   private static List<ScoreRange> everyChoice(
-      Scale scale, List<Area> areas, Map<String, List<Lot>> lots) {
-    List<Lot> maybes = lots.values().stream().flatMap(List::stream).filter(Lot::maybe).toList();
+      Scale scale, List<Area> areas, Map<String, List<ScoredItem>> lots) {
+    List<ScoredItem> maybes =
+        lots.values().stream().flatMap(List::stream).filter(ScoredItem::maybe).toList();
     List<ScoreRange> scores = new ArrayList<>();
     for (int in = 0; in < 1 << maybes.size(); in++) {
-      Map<String, List<Lot>> chosen = new LinkedHashMap<>();
+      Map<String, List<ScoredItem>> chosen = new LinkedHashMap<>();
       int choice = in;
       lots.forEach(
           (area, all) ->
@@ -201,9 +203,9 @@ class ScoringTest {
                       .filter(lot -> !lot.maybe() || (choice & (1 << maybes.indexOf(lot))) != 0)
                       .map(
                           lot ->
-                              new Lot(
+                              new ScoredItem(
                                   lot.item(),
-                                  Kleene.YES,
+                                  Ternary.YES,
                                   lot.possible(),
                                   lot.earned(),
                                   lot.cause()))
@@ -220,7 +222,7 @@ class ScoringTest {
   @Test
   void oneCauseLosesOnceAndAnAreaNoMoreThanItsLimit() {
     List<Area> areas = List.of(RuleSets.area("a", 10_000, OptionalLong.of(5_000)));
-    Map<String, List<Lot>> lots =
+    Map<String, List<ScoredItem>> lots =
         Map.of(
             "a",
             List.of(
@@ -237,14 +239,14 @@ class ScoringTest {
   }
 
   private static Spared spared(String reason, long low, long likely, long high) {
-    return new Spared(reason, Exact.of(low, 1), Exact.of(likely, 1), Exact.of(high, 1));
+    return new Spared(reason, ExactMath.of(low, 1), ExactMath.of(likely, 1), ExactMath.of(high, 1));
   }
 
   /** Alone with its cause, an item loses all that it loses. */
   @Test
   void nothingIsSparedWhereACauseStandsOnce() {
     List<Area> areas = List.of(RuleSets.area("a", 10_000, OptionalLong.empty()));
-    Map<String, List<Lot>> lots =
+    Map<String, List<ScoredItem>> lots =
         Map.of("a", List.of(fixed("one", 4_000, 0, Optional.of("wrong axle"))));
     StretchScore score = score(RuleSets.scale(Method.SUM, 10_000), areas, lots);
     assertThat(score.areas().get(0).inStretch().spared()).isEmpty();
@@ -255,8 +257,10 @@ class ScoringTest {
   void whatIsSparedIsARangeToo() {
     List<Area> areas = List.of(RuleSets.area("a", 10_000, OptionalLong.empty()));
     Optional<String> cause = Optional.of("wrong axle");
-    Lot second = new Lot("two", Kleene.YES, 3_000, new ScoreRange(0, 1_000, 2_000), cause);
-    Map<String, List<Lot>> lots = Map.of("a", List.of(fixed("one", 4_000, 0, cause), second));
+    ScoredItem second =
+        new ScoredItem("two", Ternary.YES, 3_000, new ScoreRange(0, 1_000, 2_000), cause);
+    Map<String, List<ScoredItem>> lots =
+        Map.of("a", List.of(fixed("one", 4_000, 0, cause), second));
     StretchScore score = score(RuleSets.scale(Method.SUM, 7_000), areas, lots);
     assertThat(score.areas().get(0).inStretch().spared())
         .containsExactly(spared("wrong axle", 3_000, 2_000, 1_000));
@@ -270,8 +274,9 @@ class ScoringTest {
   @Test
   void whatMayApplyIsInTheLowAndOutOfTheHigh() {
     List<Area> areas = List.of(RuleSets.area("a", 10_000, OptionalLong.empty()));
-    Lot poor = new Lot("poor", Kleene.UNKNOWN, 4_000, ScoreRange.ZERO, Optional.empty());
-    List<Lot> lots = List.of(fixed("sure", 4_000, 4_000, Optional.empty()), poor);
+    ScoredItem poor =
+        new ScoredItem("poor", Ternary.UNKNOWN, 4_000, ScoreRange.ZERO, Optional.empty());
+    List<ScoredItem> lots = List.of(fixed("sure", 4_000, 4_000, Optional.empty()), poor);
     for (Method method : List.of(Method.SUM, Method.AREAS)) {
       StretchScore score = score(RuleSets.scale(method, 60_000), areas, Map.of("a", lots));
       assertThat(score.score()).isEqualTo(new ScoreRange(30_000, 40_000, 60_000));
@@ -284,14 +289,15 @@ class ScoringTest {
     assertThat(deducted.areas().get(0).inStretch().outOfHigh()).containsExactly("poor");
   }
 
-  private static Lot fixed(String id, long possible, long earned, Optional<String> cause) {
-    return new Lot(id, Kleene.YES, possible, new ScoreRange(earned, earned, earned), cause);
+  private static ScoredItem fixed(String id, long possible, long earned, Optional<String> cause) {
+    return new ScoredItem(id, Ternary.YES, possible, new ScoreRange(earned, earned, earned), cause);
   }
 
   @Test
   void deductionsNeverGoBelowZero() {
     List<Area> areas = List.of(RuleSets.area("a", 10_000, OptionalLong.empty()));
-    Map<String, List<Lot>> lots = Map.of("a", List.of(fixed("one", 9_000, 0, Optional.empty())));
+    Map<String, List<ScoredItem>> lots =
+        Map.of("a", List.of(fixed("one", 9_000, 0, Optional.empty())));
     Scale scale = RuleSets.scale(Method.DEDUCTIONS, 5_000);
     assertThat(score(scale, areas, lots).score()).isEqualTo(ScoreRange.ZERO);
   }
@@ -300,8 +306,9 @@ class ScoringTest {
   @Test
   void whatTheLimitSparesMayBeOpen() {
     List<Area> areas = List.of(RuleSets.area("a", 10_000, OptionalLong.of(5_000)));
-    Lot open =
-        new Lot("one", Kleene.YES, 10_000, new ScoreRange(0, 2_000, 6_000), Optional.empty());
+    ScoredItem open =
+        new ScoredItem(
+            "one", Ternary.YES, 10_000, new ScoreRange(0, 2_000, 6_000), Optional.empty());
     StretchScore score =
         score(RuleSets.scale(Method.SUM, 10_000), areas, Map.of("a", List.of(open)));
     assertThat(score.areas().get(0).inStretch().spared())

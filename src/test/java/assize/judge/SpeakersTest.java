@@ -97,7 +97,7 @@ class SpeakersTest {
   void withoutAVehicleTheySpeakAlike() {
     RuleSet rules = Judging.rules(RULES);
     AspectRule rule = rules.items().findFirst().orElseThrow().aspects().get(0);
-    WithoutVehicle weighing = WithoutVehicle.by(rules);
+    RuleSetWeigher weighing = RuleSetWeigher.by(rules);
     AspectJudgment weighed = weighing.weigh("bed", rule, rule.claims()).orElseThrow();
     assertThat(weighed.sources()).isEqualTo(bed("").sources());
     assertThat(weighed.verdict()).isEqualTo(Verdict.NOT_SHOWN);

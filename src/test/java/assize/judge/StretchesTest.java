@@ -2,9 +2,9 @@ package assize.judge;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import assize.date.DaySpan;
+import assize.date.DateRange;
+import assize.judgment.BuildPeriod;
 import assize.judgment.Judgment;
-import assize.judgment.Stretch;
 import java.time.LocalDate;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -77,8 +77,9 @@ class StretchesTest {
   private static void assertAlike(String code, String trace, LocalDate day) {
     Judgment all = judge(code, trace, "");
     Judgment alone = judge(code, trace, "built: " + day);
-    assertThat(alone.build().days()).isEqualTo(DaySpan.day(day));
-    assertThat(all.stretches().stream().filter(it -> it.days().contains(day)).map(Stretch::score))
+    assertThat(alone.build().days()).isEqualTo(DateRange.day(day));
+    assertThat(
+            all.stretches().stream().filter(it -> it.days().contains(day)).map(BuildPeriod::score))
         .containsExactly(alone.score());
   }
 
@@ -111,10 +112,10 @@ class StretchesTest {
     Judgment judgment =
         Judging.judge(COLORS, "record: r\nrules: bench\nvehicle: {name: R, model: B1}\n");
     assertThat(judgment.stretches())
-        .extracting(Stretch::days)
+        .extracting(BuildPeriod::days)
         .containsExactly(
-            DaySpan.of(LocalDate.of(1934, 1, 1), LocalDate.of(1935, 12, 31)),
-            DaySpan.of(LocalDate.of(1936, 1, 1), LocalDate.of(1937, 12, 31)));
+            DateRange.of(LocalDate.of(1934, 1, 1), LocalDate.of(1935, 12, 31)),
+            DateRange.of(LocalDate.of(1936, 1, 1), LocalDate.of(1937, 12, 31)));
     assertThat(judgment.items()).allMatch(item -> item.stretches().size() == 2);
   }
 }

@@ -14,7 +14,7 @@ class UnknownFactsTest {
   void aFactIsOneWhereverItsClaimsStand() {
     String late = "{source: s7, equipment: [e1], says: {finish: chrome}}";
     List<String> claims = new ArrayList<>(List.of("{source: s0, says: {finish: nickel}}"));
-    for (int i = 1; i <= Bench.MOST_UNKNOWN; i++) {
+    for (int i = 1; i <= CompiledRuleSet.MOST_UNKNOWN; i++) {
       claims.add("{source: s%d, equipment: [e%d], says: {finish: nickel}}".formatted(i, i));
     }
     List<String> first = new ArrayList<>(claims);
@@ -58,7 +58,7 @@ class UnknownFactsTest {
   @Test
   void oneFactTooManyIsTakenToHold() {
     List<String> claims = new ArrayList<>(List.of("{source: s0, says: {finish: nickel}}"));
-    for (int i = 1; i <= Bench.MOST_UNKNOWN; i++) {
+    for (int i = 1; i <= CompiledRuleSet.MOST_UNKNOWN; i++) {
       claims.add("{source: s%d, equipment: [e%d], says: {finish: nickel}}".formatted(i, i));
     }
     String more = "{source: s7, %ssays: {finish: chrome}}";

@@ -64,7 +64,7 @@ class VerdictsTest {
 
   @Test
   void whatWasFoundAndDoesNotMeetDeparts() {
-    assertThat(Arrays.stream(Verdict.values()).filter(Worst::departing))
+    assertThat(Arrays.stream(Verdict.values()).filter(LargestLoss::departing))
         .containsExactlyInAnyOrder(DEPARTS, PARTLY, OPEN);
   }
 }

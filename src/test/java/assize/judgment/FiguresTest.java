@@ -76,7 +76,7 @@ class FiguresTest {
 
   @Test
   void eachBasisHasItsWord() {
-    assertThat(Arrays.stream(Build.Basis.values()).map(Build.Basis::word))
+    assertThat(Arrays.stream(BuildDate.Basis.values()).map(BuildDate.Basis::word))
         .containsExactly("record", "number", "model");
   }
 }

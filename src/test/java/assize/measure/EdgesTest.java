@@ -35,7 +35,7 @@ class EdgesTest {
   void limitsBelongToWhatIsRight(double y, double p) {
     assertThat(Conformity.probability(y, 0, OptionalDouble.of(2), OptionalDouble.of(3)))
         .isEqualTo(p);
-    Limits limits = ok(Limits.parse("2 mm to 3 mm"));
+    ToleranceLimits limits = ok(ToleranceLimits.parse("2 mm to 3 mm"));
     assertThat(limits.contains(BigFraction.from(y, 1e-9, 1000))).isEqualTo(p == 1);
   }
 
@@ -46,16 +46,16 @@ class EdgesTest {
         .isInstanceOf(IllegalArgumentException.class);
     assertThat(Conformity.probability(3, 0, OptionalDouble.of(3), OptionalDouble.of(3)))
         .isEqualTo(1);
-    assertThat(reason(Limits.parse("3 mm to 2 mm"))).contains("larger");
-    assertThat(ok(Limits.parse("3 mm to 3 mm")).contains(BigFraction.of(3))).isTrue();
+    assertThat(reason(ToleranceLimits.parse("3 mm to 2 mm"))).contains("larger");
+    assertThat(ok(ToleranceLimits.parse("3 mm to 3 mm")).contains(BigFraction.of(3))).isTrue();
   }
 
   @Test
   void aFractionBehindAWholeNumberIsLessThanOne() {
-    assertThat(ok(Measured.parse("1 1/2 in")).value()).isEqualTo(BigFraction.of(381, 10));
-    assertThat(Measured.parse("1 127/128 in").toOptional()).isPresent();
-    assertThat(reason(Measured.parse("1 2/2 in"))).contains("is one or more");
-    assertThat(reason(Measured.parse("1 3/2 in"))).contains("is one or more");
+    assertThat(ok(MeasuredSize.parse("1 1/2 in")).value()).isEqualTo(BigFraction.of(381, 10));
+    assertThat(MeasuredSize.parse("1 127/128 in").toOptional()).isPresent();
+    assertThat(reason(MeasuredSize.parse("1 2/2 in"))).contains("is one or more");
+    assertThat(reason(MeasuredSize.parse("1 3/2 in"))).contains("is one or more");
   }
 
   private static Quantity inches(int numerator, int denominator) {
@@ -65,15 +65,16 @@ class EdgesTest {
   /** What a sheet or a table gives in parts is what a record says in one text. */
   @Test
   void aSizeOfPartsIsTheSizeAsItIsWritten() {
-    Measured plain = Measured.of(inches(3, 32), Optional.empty(), Optional.empty());
-    assertThat(plain).isEqualTo(ok(Measured.parse("3/32 in")));
-    Measured sure =
-        Measured.of(inches(3, 32), Optional.of(inches(1, 64)), Optional.of(inches(1, 10)));
-    assertThat(sure.u()).isEqualTo(ok(Measured.parse("3/32 in ± 1/64 in")).u()).isPositive();
+    MeasuredSize plain = MeasuredSize.of(inches(3, 32), Optional.empty(), Optional.empty());
+    assertThat(plain).isEqualTo(ok(MeasuredSize.parse("3/32 in")));
+    MeasuredSize sure =
+        MeasuredSize.of(inches(3, 32), Optional.of(inches(1, 64)), Optional.of(inches(1, 10)));
+    assertThat(sure.u()).isEqualTo(ok(MeasuredSize.parse("3/32 in ± 1/64 in")).u()).isPositive();
     assertThat(sure.text()).isEqualTo("3/32 in ± 1/64 in");
-    Measured stepped = Measured.of(inches(3, 32), Optional.empty(), Optional.of(inches(1, 64)));
+    MeasuredSize stepped =
+        MeasuredSize.of(inches(3, 32), Optional.empty(), Optional.of(inches(1, 64)));
     assertThat(stepped.u())
-        .isEqualTo(ok(Measured.parse("3/32 in, to 1/64 in")).u())
+        .isEqualTo(ok(MeasuredSize.parse("3/32 in, to 1/64 in")).u())
         .isCloseTo(25.4 / 64 / Math.sqrt(12), within(1e-12));
     assertThat(stepped.text()).isEqualTo("3/32 in, to 1/64 in");
     assertThat(stepped.value()).isEqualTo(BigFraction.of(127 * 3, 5 * 32));
@@ -91,7 +92,8 @@ class EdgesTest {
         "5° 30′ 36″  | 5.51°"
       })
   void anglesAreReadInTheirParts(String parts, String whole) {
-    assertThat(ok(Measured.parse(parts)).value()).isEqualTo(ok(Measured.parse(whole)).value());
+    assertThat(ok(MeasuredSize.parse(parts)).value())
+        .isEqualTo(ok(MeasuredSize.parse(whole)).value());
   }
 
   @ParameterizedTest
@@ -158,7 +160,7 @@ class EdgesTest {
         "50,0,-200.1  | false"
       })
   void colorsHaveTheirBounds(String text, boolean right) {
-    assertThat(Lab.parse(text).toOptional().isPresent()).isEqualTo(right);
+    assertThat(CieLab.parse(text).toOptional().isPresent()).isEqualTo(right);
   }
 
   /** What is wrong is shown where it stands. */
@@ -169,7 +171,7 @@ class EdgesTest {
   }
 
   private static int place(String color) {
-    return Lab.parse(color).<Integer>match(good -> -1, Parsed.Bad::at);
+    return CieLab.parse(color).<Integer>match(good -> -1, Parsed.Bad::at);
   }
 
   /**
@@ -179,7 +181,7 @@ class EdgesTest {
   @ParameterizedTest
   @CsvSource({"1, #040404", "2, #070707", "5, #111111", "8, #181818"})
   void nearBlackIsShownDark(double lightness, String hex) {
-    assertThat(Swatch.of(new Lab(lightness, 0, 0))).isEqualTo(new Swatch(hex, false));
+    assertThat(Swatch.of(new CieLab(lightness, 0, 0))).isEqualTo(new Swatch(hex, false));
   }
 
   /** From a hue of 350 to one of 10 degrees it is 20 degrees on, not 340 back. */
@@ -195,9 +197,9 @@ class EdgesTest {
     assertThat(Ciede2000.of(hue(60), hue(300)).dH()).isNegative();
   }
 
-  private static Lab hue(double degrees) {
+  private static CieLab hue(double degrees) {
     double radians = Math.toRadians(degrees);
-    return new Lab(50, 40 * Math.cos(radians), 40 * Math.sin(radians));
+    return new CieLab(50, 40 * Math.cos(radians), 40 * Math.sin(radians));
   }
 
   /** One letter more, less or other, or two that changed places, is a slip; two of them are not. */

@@ -40,13 +40,13 @@ class ReadingTest {
 
   private static final List<Function<String, Parsed<?>>> READERS =
       List.of(
-          Limits::parse,
-          Measured::parse,
+          ToleranceLimits::parse,
+          MeasuredSize::parse,
           Gauge::parse,
-          Thread::parse,
+          ThreadDesignation::parse,
           GlossRange::parse,
           GlossReading::parse,
-          Lab::parse);
+          CieLab::parse);
 
   static <T> T ok(Parsed<T> parsed) {
     return parsed.match(
@@ -93,7 +93,7 @@ class ReadingTest {
         "5/16 in ± 0.254 mm     | 0.3025 in to 0.3225 in",
       })
   void readsLimits(String text, String limits) {
-    Limits read = ok(Limits.parse(text));
+    ToleranceLimits read = ok(ToleranceLimits.parse(text));
     assertThat(read.textIn(read.unit())).isEqualTo(limits);
   }
 
@@ -105,7 +105,8 @@ class ReadingTest {
     "2⅚, 17/6", "2 ⅒, 21/10"
   })
   void readsEachFractionThatIsOneCharacter(String written, String value) {
-    assertThat(ok(Limits.parse(written + " mm")).lower()).contains(BigFraction.parse(value));
+    assertThat(ok(ToleranceLimits.parse(written + " mm")).lower())
+        .contains(BigFraction.parse(value));
   }
 
   @ParameterizedTest
@@ -133,7 +134,7 @@ class ReadingTest {
         "2 mm wide       | 5 | 4 | \"wide\" was not understood",
       })
   void saysKindlyWhatIsWrong(String text, int at, int length, String why) {
-    assertThat(Limits.parse(text)).isEqualTo(Parsed.bad(why, at, length));
+    assertThat(ToleranceLimits.parse(text)).isEqualTo(Parsed.bad(why, at, length));
   }
 
   @ParameterizedTest
@@ -152,7 +153,7 @@ class ReadingTest {
         "1 in ± 1/64 in (k = 2)    | 25.4     | 0.1984375",
       })
   void readsMeasuredSizes(String text, double mm, double u) {
-    Measured read = ok(Measured.parse(text));
+    MeasuredSize read = ok(MeasuredSize.parse(text));
     assertThat(read.value().doubleValue()).isEqualTo(mm);
     assertThat(read.u()).isCloseTo(u, org.assertj.core.api.Assertions.within(1e-16));
   }
@@ -166,18 +167,18 @@ class ReadingTest {
         "2 mm ± 0.1 mm (k=0)  | 14 | 5 | k is above zero: write (k=2)",
       })
   void refusesWhatIsNoMeasuredSize(String text, int at, int length, String why) {
-    assertThat(Measured.parse(text)).isEqualTo(Parsed.bad(why, at, length));
+    assertThat(MeasuredSize.parse(text)).isEqualTo(Parsed.bad(why, at, length));
   }
 
   // Common practice, no source: a stripe of 3/32 inch may be a sixty-fourth out either way.
   @Test
   void stripeOnTheLimitConforms() {
-    Limits limits = ok(Limits.parse("3/32 in ± 1/64 in"));
-    assertThat(Conformity.judge(ok(Measured.parse("5/64 in")), limits))
+    ToleranceLimits limits = ok(ToleranceLimits.parse("3/32 in ± 1/64 in"));
+    assertThat(Conformity.judge(ok(MeasuredSize.parse("5/64 in")), limits))
         .isEqualTo(new Conformity(1, true));
-    assertThat(Conformity.judge(ok(Measured.parse("1.984375 mm")), limits).meets()).isTrue();
-    assertThat(Conformity.judge(ok(Measured.parse("1.984374 mm")), limits).departs()).isTrue();
-    Conformity open = Conformity.judge(ok(Measured.parse("5/64 in ± 1/64 in")), limits);
+    assertThat(Conformity.judge(ok(MeasuredSize.parse("1.984375 mm")), limits).meets()).isTrue();
+    assertThat(Conformity.judge(ok(MeasuredSize.parse("1.984374 mm")), limits).departs()).isTrue();
+    Conformity open = Conformity.judge(ok(MeasuredSize.parse("5/64 in ± 1/64 in")), limits);
     assertThat(open.meets() || open.departs()).isFalse();
   }
 

@@ -29,7 +29,7 @@ class UnitTest {
   @ParameterizedTest
   @CsvFileSource(resources = TABLES + "units.csv", useHeadersInDisplayName = true)
   void isTheExactSize(String from, String to, String value) {
-    BigFraction got = ok(Measured.parse(from)).in(unit(to)).value();
+    BigFraction got = ok(MeasuredSize.parse(from)).in(unit(to)).value();
     double published = Double.parseDouble(value);
     boolean cutOff = value.length() > 16;
     if (cutOff) {
@@ -50,9 +50,9 @@ class UnitTest {
         assertThat(quantity.in(other).in(unit)).isEqualTo(quantity);
       }
     }
-    assertThat(ok(Limits.parse("3 " + unit.symbol())).unit()).isEqualTo(unit);
+    assertThat(ok(ToleranceLimits.parse("3 " + unit.symbol())).unit()).isEqualTo(unit);
     for (String name : unit.names()) {
-      assertThat(ok(Measured.parse("3 " + name)).unit()).as(name).isEqualTo(unit);
+      assertThat(ok(MeasuredSize.parse("3 " + name)).unit()).as(name).isEqualTo(unit);
     }
   }
 
@@ -71,7 +71,7 @@ class UnitTest {
   @ParameterizedTest
   @CsvFileSource(resources = TABLES + "swg.csv", useHeadersInDisplayName = true)
   void isTheImperialGauge(String gauge, String mm) {
-    Limits read = ok(Limits.parse(gauge + " SWG"));
+    ToleranceLimits read = ok(ToleranceLimits.parse(gauge + " SWG"));
     assertThat(read.lower()).contains(Cursor.decimal(mm)).isEqualTo(read.upper());
   }
 
@@ -93,10 +93,11 @@ class UnitTest {
   @ParameterizedTest
   @CsvFileSource(resources = TABLES + "threads.csv", useHeadersInDisplayName = true)
   void isTheThread(String series, String size, double major, double pitch) {
-    Thread thread = ok(Thread.parse(series.equals("BA") ? size : size + " " + series));
+    ThreadDesignation thread =
+        ok(ThreadDesignation.parse(series.equals("BA") ? size : size + " " + series));
     assertThat(thread.majorMm().doubleValue()).isCloseTo(major, within(1e-9));
     assertThat(thread.pitchMm().doubleValue()).isCloseTo(pitch, within(5.1e-7));
-    assertThat(ok(Thread.parse(thread.text()))).isEqualTo(thread);
+    assertThat(ok(ThreadDesignation.parse(thread.text()))).isEqualTo(thread);
   }
 
   @ParameterizedTest
@@ -112,8 +113,8 @@ class UnitTest {
     "M6, 2 BA, '6 mm across, not 4.7 mm; pitch 1 mm, not 0.81 mm; M, not BA'",
   })
   void saysHowThreadsDiffer(String found, String right, String difference) {
-    Thread one = ok(Thread.parse(found));
-    Thread other = ok(Thread.parse(right));
+    ThreadDesignation one = ok(ThreadDesignation.parse(found));
+    ThreadDesignation other = ok(ThreadDesignation.parse(right));
     assertThat(one.difference(other)).isEqualTo(difference);
     assertThat(one.sameAs(other)).isEqualTo(difference.isEmpty());
   }
@@ -122,7 +123,7 @@ class UnitTest {
   @ParameterizedTest
   @ValueSource(ints = {0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 14, 15, 16})
   void associationThreadsFollowTheirLaw(int number) {
-    Thread thread = ok(Thread.parse(number + " BA"));
+    ThreadDesignation thread = ok(ThreadDesignation.parse(number + " BA"));
     double pitch = Math.pow(0.9, number);
     double places = number < 16 ? 0.05 : 0.005;
     assertThat(thread.pitchMm().doubleValue()).isCloseTo(pitch, within(0.005));
@@ -162,14 +163,16 @@ class UnitTest {
     "M42x4.5, M42"
   })
   void readsThreadsAsTheyAreCalled(String written, String thread) {
-    assertThat(ok(Thread.parse(written)).text()).isEqualTo(thread);
+    assertThat(ok(ThreadDesignation.parse(written)).text()).isEqualTo(thread);
   }
 
   @Test
   void saysWhyAThreadIsNone() {
-    assertThat(reason(Thread.parse("1/4-26 UNC"))).isEqualTo("1/4 UNC has 20 threads to the inch");
-    assertThat(reason(Thread.parse("1/4-20 UNX"))).contains("\"UNX\"", "BSF");
-    assertThat(reason(Thread.parse("1/5 BSF"))).contains("BSF has no size 0.2: it has 3/16");
-    assertThat(reason(Thread.parse("1/4"))).contains("threads to the inch");
+    assertThat(reason(ThreadDesignation.parse("1/4-26 UNC")))
+        .isEqualTo("1/4 UNC has 20 threads to the inch");
+    assertThat(reason(ThreadDesignation.parse("1/4-20 UNX"))).contains("\"UNX\"", "BSF");
+    assertThat(reason(ThreadDesignation.parse("1/5 BSF")))
+        .contains("BSF has no size 0.2: it has 3/16");
+    assertThat(reason(ThreadDesignation.parse("1/4"))).contains("threads to the inch");
   }
 }

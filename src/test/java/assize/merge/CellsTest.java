@@ -15,7 +15,7 @@ class CellsTest {
   private static final SourceFile TABLE =
       SourceFile.ofCells(
           "walk.csv", "chrome\nx: y\nwide\n", List.of("cell F2", "cell G3", "cell F4"));
-  private static final WrittenRecord OURS =
+  private static final LocatedRecord OURS =
       record(
           """
           record: our-x1
@@ -25,10 +25,10 @@ class CellsTest {
           observations: {horn-button: {finish: nickel}}
           """);
 
-  private static WrittenRecord record(String text) {
+  private static LocatedRecord record(String text) {
     SourceFile file = new SourceFile("ours.yaml", text);
     VehicleRecord record = RecordReader.parse(file, Samples.RULES).value().orElseThrow();
-    return WrittenRecord.of(file, record).orElseThrow();
+    return LocatedRecord.of(file, record).orElseThrow();
   }
 
   private static Span line(int line) {
@@ -38,42 +38,42 @@ class CellsTest {
 
   @Test
   void valuesAreMergedWithTheirOwnPlaces() {
-    Result<WrittenRecord> read =
-        Cells.read(
+    Result<LocatedRecord> read =
+        CellValueReader.read(
             "walk.csv",
             OURS,
             Samples.RULES,
             List.of(
-                new Cells.Cell("horn-button", "finish", "chrome", line(1)),
-                new Cells.Cell("bed", "note", "'x: y'", line(2)),
-                new Cells.Cell("bed", "evidence", "[rule]", line(2))));
+                new CellValueReader.Cell("horn-button", "finish", "chrome", line(1)),
+                new CellValueReader.Cell("bed", "note", "'x: y'", line(2)),
+                new CellValueReader.Cell("bed", "evidence", "[rule]", line(2))));
     assertThat(read.diagnostics()).isEmpty();
-    Merge merge =
+    MergeResult merge =
         Merger.merge(
             Samples.RULES,
             OURS,
             List.of(read.value().orElseThrow()),
-            new Taken(Map.of()),
+            new TakeChoices(Map.of()),
             f -> true);
     assertThat(merge.conflicts()).hasSize(1);
     assertThat(merge.conflicts().get(0).theirs().get(0).at()).hasToString("walk.csv, cell F2");
     assertThat(merge.steps()).hasSize(2);
     assertThat(merge.steps().get(0).from().get(0).at()).hasToString("walk.csv, cell G3");
     assertThat(merge.asides()).isEmpty();
-    String after = Applying.apply(OURS, Samples.RULES, merge).edited().text();
+    String after = MergeApplier.apply(OURS, Samples.RULES, merge).edited().text();
     assertThat(after).contains("bed: {note: 'x: y', evidence: [rule]}");
   }
 
   @Test
   void whatIsWrongIsSaidOfItsCell() {
-    Result<WrittenRecord> read =
-        Cells.read(
+    Result<LocatedRecord> read =
+        CellValueReader.read(
             "walk.csv",
             OURS,
             Samples.RULES,
             List.of(
-                new Cells.Cell("pinstripe", "size", "wide", line(3)),
-                new Cells.Cell("horn-buton", "finish", "chrome", line(1))));
+                new CellValueReader.Cell("pinstripe", "size", "wide", line(3)),
+                new CellValueReader.Cell("horn-buton", "finish", "chrome", line(1))));
     assertThat(read.value()).isEmpty();
     assertThat(read.diagnostics()).hasSize(2);
     assertThat(read.diagnostics().stream().map(it -> it.at().toString()))

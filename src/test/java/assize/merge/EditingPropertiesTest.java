@@ -2,12 +2,12 @@ package assize.merge;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import assize.edit.Edited;
-import assize.edit.Piece;
+import assize.edit.EditResult;
+import assize.edit.TextEdit;
 import assize.record.RecordReader;
 import assize.record.VehicleRecord;
 import assize.text.SourceFile;
-import assize.yaml.Content;
+import assize.yaml.YamlValue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -32,7 +32,7 @@ class EditingPropertiesTest {
     return LongStream.range(block * RECORDS / 5, (block + 1) * RECORDS / 5).boxed();
   }
 
-  private record Change(List<String> path, Content value) {}
+  private record Change(List<String> path, YamlValue value) {}
 
   private static VehicleRecord read(String text) {
     var read = RecordReader.parse(new SourceFile("record.yaml", text), Samples.RULES);
@@ -40,7 +40,7 @@ class EditingPropertiesTest {
   }
 
   /** Makes up to three changes of a record that says {@code old}. */
-  private static List<Change> changes(Content.Group old, Random random) {
+  private static List<Change> changes(YamlValue.Group old, Random random) {
     List<Change> changes = new ArrayList<>();
     for (int i = 0; i <= random.nextInt(3); i++) {
       List<String> items = List.copyOf(RandomRecords.ITEMS.keySet());
@@ -50,16 +50,16 @@ class EditingPropertiesTest {
       String key = random.nextInt(3) == 0 ? "note" : keys.get(random.nextInt(keys.size()));
       List<String> values = aspects.getOrDefault(key, List.of("Seen: # it\nwas \ud83d\ude9a", "x"));
       String value = values.get(random.nextInt(values.size()));
-      changes.add(new Change(List.of("observations", item, key), Content.text(value)));
+      changes.add(new Change(List.of("observations", item, key), YamlValue.text(value)));
     }
     if (random.nextInt(3) == 0) {
       changes.add(
           new Change(List.of("evidence", "photo-1"), Samples.group("photo", "photos/a b.jpg")));
       boolean known = old.get("evidence").isPresent();
-      Content first = Content.text(known ? "rule" : "photo-1");
+      YamlValue first = YamlValue.text(known ? "rule" : "photo-1");
       changes.add(
           new Change(
-              List.of("observations", "bed", "evidence"), new Content.Items(List.of(first))));
+              List.of("observations", "bed", "evidence"), new YamlValue.Items(List.of(first))));
     }
     return changes;
   }
@@ -73,12 +73,12 @@ class EditingPropertiesTest {
   private static void check(long seed) {
     String before = new RandomRecords(seed).text();
     read(before);
-    Content.Group wanted = Samples.content(before);
+    YamlValue.Group wanted = Samples.content(before);
     for (Change change : changes(wanted, new Random(seed))) {
       wanted = Samples.with(wanted, change.path(), change.value());
     }
     String as = "seed " + seed + "\n" + before;
-    Edited edited =
+    EditResult edited =
         RecordEditing.edit(new SourceFile("record.yaml", before), Samples.RULES, wanted)
             .orElseThrow(() -> new AssertionError(as));
     assertThat(edited.byHand()).as(as).isEmpty();
@@ -89,16 +89,16 @@ class EditingPropertiesTest {
   }
 
   /** Takes out what was put in, and puts back what was replaced, by the pieces alone. */
-  private static String without(Edited edited) {
+  private static String without(EditResult edited) {
     StringBuilder text = new StringBuilder(edited.text());
     int shift = 0;
     List<Integer> places = new ArrayList<>();
-    for (Piece piece : edited.pieces()) {
+    for (TextEdit piece : edited.pieces()) {
       places.add(piece.at().start() + shift);
       shift += piece.text().length() - (piece.at().end() - piece.at().start());
     }
     for (int i = edited.pieces().size() - 1; i >= 0; i--) {
-      Piece piece = edited.pieces().get(i);
+      TextEdit piece = edited.pieces().get(i);
       int start = places.get(i);
       assertThat(text.substring(start, start + piece.text().length())).isEqualTo(piece.text());
       text.replace(start, start + piece.text().length(), piece.at().text());

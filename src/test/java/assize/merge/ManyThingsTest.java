@@ -2,7 +2,7 @@ package assize.merge;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import assize.edit.ByHand;
+import assize.edit.ManualEdit;
 import assize.record.RecordReader;
 import assize.ruleset.RuleSet;
 import assize.ruleset.RuleSetReader;
@@ -33,17 +33,17 @@ class ManyThingsTest {
     return RuleSetReader.parse(List.of(new SourceFile("many.yaml", text))).value().orElseThrow();
   }
 
-  private static WrittenRecord record(String name, String more) {
+  private static LocatedRecord record(String name, String more) {
     String text = "record: one\nrules: many.yaml\nvehicle: {name: One, model: X1}\n" + more;
     SourceFile file = new SourceFile(name, text);
     var read = RecordReader.parse(file, RULES);
-    return WrittenRecord.of(
+    return LocatedRecord.of(
             file, read.value().orElseThrow(() -> new AssertionError(read.diagnostics().get(0))))
         .orElseThrow();
   }
 
-  private static Merge merge(WrittenRecord mine, WrittenRecord theirs) {
-    return Merger.merge(RULES, mine, List.of(theirs), new Taken(Map.of()), name -> true);
+  private static MergeResult merge(LocatedRecord mine, LocatedRecord theirs) {
+    return Merger.merge(RULES, mine, List.of(theirs), new TakeChoices(Map.of()), name -> true);
   }
 
   private static String evidence(int count) {
@@ -66,7 +66,7 @@ class ManyThingsTest {
   /** A record by all that it says, for each piece of evidence, would be 10^9 pieces. */
   @Test
   void twentyThousandPiecesOfEvidenceAreTaken() {
-    WrittenRecord theirs =
+    LocatedRecord theirs =
         record(
             "theirs.yaml",
             evidence(20_000)
@@ -75,7 +75,7 @@ class ManyThingsTest {
                     .mapToObj(i -> "e" + i)
                     .collect(Collectors.joining(", "))
                 + "]}}\n");
-    Merge merge = merge(record("mine.yaml", ""), theirs);
+    MergeResult merge = merge(record("mine.yaml", ""), theirs);
     // and what was found, and what it cites
     assertThat(merge.steps()).hasSize(20_002);
     assertThat(merge.waiting()).isEmpty();
@@ -84,20 +84,20 @@ class ManyThingsTest {
   /** Were each step to hold the whole list, to look for each in it would take 10^10 steps. */
   @Test
   void thousandsOfTracesAreAddedToOneList() {
-    WrittenRecord mine = record("mine.yaml", evidence(1));
-    WrittenRecord theirs = record("theirs.yaml", evidence(1) + traces(3, "W"));
-    Merge merge = merge(mine, theirs);
+    LocatedRecord mine = record("mine.yaml", evidence(1));
+    LocatedRecord theirs = record("theirs.yaml", evidence(1) + traces(3, "W"));
+    MergeResult merge = merge(mine, theirs);
     assertThat(merge.steps()).hasSize(3 * ITEMS);
     assertThat(merge.steps()).allMatch(it -> it.isMore() && it.value().asItems().isPresent());
     assertThat(merge.steps()).allMatch(it -> it.value().asItems().orElseThrow().all().size() == 1);
-    Applying.Applied applied = Applying.apply(mine, RULES, merge);
+    MergeApplier.Applied applied = MergeApplier.apply(mine, RULES, merge);
     assertThat(applied.undone()).isEmpty();
-    Merge again = merge(record("mine.yaml", after(applied)), theirs);
+    MergeResult again = merge(record("mine.yaml", after(applied)), theirs);
     assertThat(again.steps()).isEmpty();
     assertThat(again.same()).isEqualTo(3 * ITEMS + 1);
   }
 
-  private static String after(Applying.Applied applied) {
+  private static String after(MergeApplier.Applied applied) {
     String text = applied.edited().text();
     return text.substring(text.indexOf("evidence:"));
   }
@@ -109,29 +109,29 @@ class ManyThingsTest {
   @Test
   void whatCannotBeWrittenIsLeftToBeWrittenByHand() {
     String remark = "# " + "x".repeat(98) + "\n";
-    WrittenRecord mine = record("mine.yaml", remark.repeat(35_000) + evidence(1) + traces(3, "V"));
-    WrittenRecord theirs = record("theirs.yaml", evidence(1) + traces(3, "W"));
-    Merge merge = merge(mine, theirs);
-    Applying.Applied applied = Applying.apply(mine, RULES, merge);
+    LocatedRecord mine = record("mine.yaml", remark.repeat(35_000) + evidence(1) + traces(3, "V"));
+    LocatedRecord theirs = record("theirs.yaml", evidence(1) + traces(3, "W"));
+    MergeResult merge = merge(mine, theirs);
+    MergeApplier.Applied applied = MergeApplier.apply(mine, RULES, merge);
     assertThat(applied.done()).isEmpty();
     assertThat(applied.undone()).hasSize(3 * ITEMS);
     assertThat(applied.edited().text()).isEqualTo(mine.record().at().file().text());
     assertThat(applied.edited().byHand()).hasSize(1);
-    ByHand all = applied.edited().byHand().get(0);
+    ManualEdit all = applied.edited().byHand().get(0);
     assertThat(all.path()).containsExactly("traces");
     assertThat(all.write()).startsWith("traces: [").contains("V0,", "W0,", "W" + (3 * ITEMS - 1));
   }
 
   @Test
   void whatCanBeWrittenIsWrittenBesideWhatCannot() {
-    WrittenRecord mine = record("mine.yaml", evidence(1) + traces(3, "V"));
-    WrittenRecord theirs =
+    LocatedRecord mine = record("mine.yaml", evidence(1) + traces(3, "V"));
+    LocatedRecord theirs =
         record(
             "theirs.yaml",
             evidence(1)
                 + "traces: [{item: i0, grade: B, says: {present: yes}, where: W, evidence: [e0]}]\n"
                 + "observations:\n  i0: {present: yes}\n  i1: {present: yes}\n");
-    Applying.Applied applied = Applying.apply(mine, RULES, merge(mine, theirs));
+    MergeApplier.Applied applied = MergeApplier.apply(mine, RULES, merge(mine, theirs));
     assertThat(applied.done()).extracting(it -> it.path().get(1)).containsExactly("i0", "i1");
     assertThat(applied.undone()).hasSize(1);
     assertThat(applied.edited().byHand()).hasSize(1);

@@ -24,16 +24,17 @@ class MergePropertiesTest {
     return LongStream.range(0, 4).boxed();
   }
 
-  private static WrittenRecord read(String name, String text) {
+  private static LocatedRecord read(String name, String text) {
     SourceFile file = new SourceFile(name, text);
     var read = RecordReader.parse(file, Samples.RULES);
     VehicleRecord record =
         read.value().orElseThrow(() -> new AssertionError(read.diagnostics() + "\n" + text));
-    return WrittenRecord.of(file, record).orElseThrow();
+    return LocatedRecord.of(file, record).orElseThrow();
   }
 
-  private static Merge merge(WrittenRecord mine, WrittenRecord... theirs) {
-    return Merger.merge(Samples.RULES, mine, List.of(theirs), new Taken(Map.of()), name -> true);
+  private static MergeResult merge(LocatedRecord mine, LocatedRecord... theirs) {
+    return Merger.merge(
+        Samples.RULES, mine, List.of(theirs), new TakeChoices(Map.of()), name -> true);
   }
 
   @ParameterizedTest
@@ -44,25 +45,25 @@ class MergePropertiesTest {
   }
 
   private static void check(long seed) {
-    WrittenRecord mine = read("mine.yaml", new RandomRecords(seed).text());
-    WrittenRecord anna = read("anna.yaml", new RandomRecords(seed + 10_000).text());
-    WrittenRecord ben = read("ben.yaml", new RandomRecords(seed + 20_000).text());
-    Merge merge = merge(mine, anna, ben);
-    Applying.Applied applied = Applying.apply(mine, Samples.RULES, merge);
+    LocatedRecord mine = read("mine.yaml", new RandomRecords(seed).text());
+    LocatedRecord anna = read("anna.yaml", new RandomRecords(seed + 10_000).text());
+    LocatedRecord ben = read("ben.yaml", new RandomRecords(seed + 20_000).text());
+    MergeResult merge = merge(mine, anna, ben);
+    MergeApplier.Applied applied = MergeApplier.apply(mine, Samples.RULES, merge);
     String as = "seed " + seed + "\n" + applied.edited().text();
     assertThat(applied.undone()).as(as).isEmpty();
-    WrittenRecord after = read("mine.yaml", applied.edited().text());
+    LocatedRecord after = read("mine.yaml", applied.edited().text());
     holdsAll(mine, after, List.of(), as);
     holdsAll(anna, after, merge.conflicts(), as);
     holdsAll(ben, after, merge.conflicts(), as);
-    Merge again = merge(after, anna, ben);
+    MergeResult again = merge(after, anna, ben);
     assertThat(again.steps()).as(as).isEmpty();
     assertThat(again.conflicts()).as(as).hasSameSizeAs(merge.conflicts());
   }
 
   /** Says that everything found in one record is found in another, but for what is in conflict. */
   private static void holdsAll(
-      WrittenRecord one, WrittenRecord after, List<Merge.Conflict> conflicts, String as) {
+      LocatedRecord one, LocatedRecord after, List<MergeResult.Conflict> conflicts, String as) {
     for (Observation observation : one.record().observations().values()) {
       Optional<Observation> there =
           Optional.ofNullable(after.record().observations().get(observation.item()));
@@ -71,17 +72,17 @@ class MergePropertiesTest {
           .findings()
           .forEach(
               (aspect, finding) -> {
-                Part part = new Part(observation.item(), aspect.word());
+                RecordField part = new RecordField(observation.item(), aspect.word());
                 boolean open = conflicts.stream().anyMatch(it -> it.part().equals(part));
                 Optional<Finding> now = Optional.ofNullable(found.get(aspect));
                 boolean same = now.filter(it -> it.sameAs(finding)).isPresent();
                 assertThat(same || open).as(part + ", " + as).isTrue();
               });
       if (observation.note().isPresent()) {
-        Part part = new Part(observation.item(), "note");
+        RecordField part = new RecordField(observation.item(), "note");
         boolean open = conflicts.stream().anyMatch(it -> it.part().equals(part));
         Optional<String> now = there.flatMap(Observation::note);
-        assertThat(open || Sameness.ofTexts(now, observation.note())).as(part + as).isTrue();
+        assertThat(open || ValueEquality.ofTexts(now, observation.note())).as(part + as).isTrue();
       }
     }
     assertThat(after.record().evidence().keySet())

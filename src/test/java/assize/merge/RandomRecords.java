@@ -1,7 +1,7 @@
 package assize.merge;
 
-import assize.yaml.Content;
-import assize.yaml.Flow;
+import assize.yaml.FlowYamlWriter;
+import assize.yaml.YamlValue;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -127,7 +127,7 @@ public final class RandomRecords {
     List<String> parts = new ArrayList<>();
     fields.forEach(
         (key, value) ->
-            parts.add(key(key) + ": " + RecordEditing.FLOW.of(key, Content.text(value), true)));
+            parts.add(key(key) + ": " + RecordEditing.FLOW.of(key, YamlValue.text(value), true)));
     String head = " ".repeat(step) + item + ": ";
     if (!many) {
       lines.add(
@@ -155,12 +155,12 @@ public final class RandomRecords {
 
   private String written(String key, String value) {
     return switch (random.nextInt(3)) {
-      case 0 -> Flow.doubleQuoted(value);
+      case 0 -> FlowYamlWriter.doubleQuoted(value);
       case 1 ->
           value.indexOf('\n') < 0
               ? "'" + value.replace("'", "''") + "'"
-              : RecordEditing.FLOW.of(key, Content.text(value), false);
-      default -> RecordEditing.FLOW.of(key, Content.text(value), false);
+              : RecordEditing.FLOW.of(key, YamlValue.text(value), false);
+      default -> RecordEditing.FLOW.of(key, YamlValue.text(value), false);
     };
   }
 

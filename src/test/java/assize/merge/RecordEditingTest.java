@@ -2,10 +2,10 @@ package assize.merge;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import assize.edit.ByHand;
-import assize.edit.Edited;
+import assize.edit.EditResult;
+import assize.edit.ManualEdit;
 import assize.text.SourceFile;
-import assize.yaml.Content;
+import assize.yaml.YamlValue;
 import java.util.List;
 import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.Test;
@@ -16,7 +16,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class RecordEditingTest {
   private static final String HEAD = "record: our-x1\nrules: rules.yaml\nvehicle: {name: Ours}\n";
 
-  private static Edited edit(String before, UnaryOperator<Content.Group> change) {
+  private static EditResult edit(String before, UnaryOperator<YamlValue.Group> change) {
     return RecordEditing.edit(
             new SourceFile("record.yaml", before),
             Samples.RULES,
@@ -25,8 +25,8 @@ class RecordEditingTest {
   }
 
   private static String changed(String before, String path, String text) {
-    Edited edited =
-        edit(before, it -> Samples.with(it, List.of(path.split("/")), Content.text(text)));
+    EditResult edited =
+        edit(before, it -> Samples.with(it, List.of(path.split("/")), YamlValue.text(text)));
     assertThat(edited.byHand()).isEmpty();
     return edited.text();
   }
@@ -71,7 +71,7 @@ class RecordEditingTest {
   @Test
   void anObservationIsWrittenAsItsNeighborsAre() {
     String brackets = HEAD + "observations:\n    horn-button: {finish: nickel}\n";
-    Content.Group lamp = Samples.group("choice", "left", "note", "Seen.");
+    YamlValue.Group lamp = Samples.group("choice", "left", "note", "Seen.");
     assertThat(
             edit(brackets, it -> Samples.with(it, List.of("observations", "rear-lamp"), lamp))
                 .text())
@@ -111,7 +111,7 @@ class RecordEditingTest {
   @Test
   void aListGoesOn() {
     String head = HEAD + "evidence: {a: {measurement: rule}, b: {measurement: gauge}}\n";
-    Content both = new Content.Items(List.of(Content.text("a"), Content.text("b")));
+    YamlValue both = new YamlValue.Items(List.of(YamlValue.text("a"), YamlValue.text("b")));
     List<String> path = List.of("observations", "bed", "evidence");
     String brackets = head + "observations:\n  bed: {evidence: [a]}\n";
     assertThat(edit(brackets, it -> Samples.with(it, path, both)).text())
@@ -136,13 +136,13 @@ class RecordEditingTest {
   @Test
   void whereNoPlaceIsSafeThePersonIsTold() {
     String odd = HEAD + "observations:\n  ? bed\n  : material: ash\n";
-    Edited edited =
+    EditResult edited =
         edit(
             odd,
-            it -> Samples.with(it, List.of("observations", "bed", "note"), Content.text("Dry.")));
+            it -> Samples.with(it, List.of("observations", "bed", "note"), YamlValue.text("Dry.")));
     assertThat(edited.text()).isEqualTo(odd);
     assertThat(edited.byHand()).hasSize(1);
-    ByHand told = edited.byHand().get(0);
+    ManualEdit told = edited.byHand().get(0);
     assertThat(told.at().line()).isEqualTo(6);
     assertThat(told.write()).isEqualTo("note: Dry.");
     String remarks =
@@ -164,9 +164,9 @@ class RecordEditingTest {
   @Test
   void whatWouldBeNoRecordIsNotWritten() {
     String before = HEAD + "observations:\n  bed: {material: ash}\n";
-    Content.Group wanted =
+    YamlValue.Group wanted =
         Samples.with(
-            Samples.content(before), List.of("observations", "bed", "x"), Content.text("y"));
+            Samples.content(before), List.of("observations", "bed", "x"), YamlValue.text("y"));
     assertThat(RecordEditing.edit(new SourceFile("r.yaml", before), Samples.RULES, wanted))
         .isEmpty();
   }
@@ -249,7 +249,7 @@ class RecordEditingTest {
       for (String path : paths) {
         String after = changed(before, "observations/" + path, text);
         assertThat(Samples.content(after).at(List.of(("observations/" + path).split("/"))))
-            .contains(Content.text(text));
+            .contains(YamlValue.text(text));
       }
     }
   }
@@ -257,21 +257,21 @@ class RecordEditingTest {
   @ParameterizedTest
   @ValueSource(strings = {"no", "0510210600", "7E4", "2.50", "a: b", "a #b", "\ud83d\ude9a", "~"})
   void whatOthersWouldMisreadIsQuoted(String text) {
-    assertThat(RecordEditing.FLOW.of("part_number", Content.text(text), false))
+    assertThat(RecordEditing.FLOW.of("part_number", YamlValue.text(text), false))
         .isEqualTo("'" + text + "'");
   }
 
   @ParameterizedTest
   @ValueSource(strings = {"nickel", "A-41207", "4120", "Cleaned, not plated again.", "5/64 in"})
   void whatIsSafeIsNot(String text) {
-    assertThat(RecordEditing.FLOW.of("note", Content.text(text), false)).isEqualTo(text);
+    assertThat(RecordEditing.FLOW.of("note", YamlValue.text(text), false)).isEqualTo(text);
   }
 
   @Test
   void numbersDatesAndYesOrNoStandAsTheyAreMeant() {
-    assertThat(RecordEditing.FLOW.of("present", Content.text("no"), true)).isEqualTo("no");
-    assertThat(RecordEditing.FLOW.of("lab", Content.text("-18.50"), true)).isEqualTo("-18.50");
-    assertThat(RecordEditing.FLOW.of("on", Content.text("2026-10-03"), true))
+    assertThat(RecordEditing.FLOW.of("present", YamlValue.text("no"), true)).isEqualTo("no");
+    assertThat(RecordEditing.FLOW.of("lab", YamlValue.text("-18.50"), true)).isEqualTo("-18.50");
+    assertThat(RecordEditing.FLOW.of("on", YamlValue.text("2026-10-03"), true))
         .isEqualTo("2026-10-03");
   }
 }

@@ -7,8 +7,8 @@ import assize.aspect.Gloss;
 import assize.aspect.PartNumbers;
 import assize.aspect.Sizes;
 import assize.measure.GlossReading;
-import assize.measure.Measured;
-import assize.measure.Thread;
+import assize.measure.MeasuredSize;
+import assize.measure.ThreadDesignation;
 import java.util.Optional;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -16,10 +16,10 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** One inch is 25.4 mm exactly (international yard and pound agreement, 1959). */
 class SamenessTest {
   private static Finding size(String text) {
-    Optional<Thread> thread = Thread.parse(text).toOptional();
+    Optional<ThreadDesignation> thread = ThreadDesignation.parse(text).toOptional();
     return thread
         .<Finding>map(Sizes.ThreadFound::new)
-        .orElseGet(() -> new Sizes.Found(Measured.parse(text).toOptional().orElseThrow()));
+        .orElseGet(() -> new Sizes.Found(MeasuredSize.parse(text).toOptional().orElseThrow()));
   }
 
   @ParameterizedTest

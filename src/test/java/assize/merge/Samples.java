@@ -4,9 +4,9 @@ import assize.edit.Change;
 import assize.ruleset.RuleSet;
 import assize.ruleset.RuleSetReader;
 import assize.text.SourceFile;
-import assize.yaml.Content;
 import assize.yaml.Node;
-import assize.yaml.YamlTree;
+import assize.yaml.YamlTreeBuilder;
+import assize.yaml.YamlValue;
 import java.util.List;
 
 /** A rule set with an item for each kind of aspect, and records by it. */
@@ -68,21 +68,21 @@ public final class Samples {
   }
 
   /** Returns what a text says. */
-  static Content.Group content(String text) {
-    Node root = YamlTree.read(new SourceFile("record.yaml", text)).value().orElseThrow();
-    return Content.of(root).asGroup().orElseThrow();
+  static YamlValue.Group content(String text) {
+    Node root = YamlTreeBuilder.read(new SourceFile("record.yaml", text)).value().orElseThrow();
+    return YamlValue.of(root).asGroup().orElseThrow();
   }
 
-  static Content.Group group(String... namesAndTexts) {
-    Content.Group group = new Content.Group(List.of());
+  static YamlValue.Group group(String... namesAndTexts) {
+    YamlValue.Group group = new YamlValue.Group(List.of());
     for (int i = 0; i < namesAndTexts.length; i += 2) {
-      group = with(group, List.of(namesAndTexts[i]), Content.text(namesAndTexts[i + 1]));
+      group = with(group, List.of(namesAndTexts[i]), YamlValue.text(namesAndTexts[i + 1]));
     }
     return group;
   }
 
   /** Returns the same with one place changed. */
-  static Content.Group with(Content.Group group, List<String> path, Content value) {
+  static YamlValue.Group with(YamlValue.Group group, List<String> path, YamlValue value) {
     return Change.all(group, List.of(new Change(path, value)));
   }
 }

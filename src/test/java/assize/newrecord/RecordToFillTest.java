@@ -9,11 +9,11 @@ import assize.judgment.Judgment;
 import assize.record.RecordReader;
 import assize.record.VehicleRecord;
 import assize.report.SampleJudgments;
-import assize.report.view.WalkView;
-import assize.report.view.WalkView.WalkAspect;
-import assize.report.view.WalkView.WalkItem;
-import assize.report.view.WalkViews;
-import assize.ruleset.Caution;
+import assize.report.view.InspectionView;
+import assize.report.view.InspectionView.WalkAspect;
+import assize.report.view.InspectionView.WalkItem;
+import assize.report.view.InspectionViewFactory;
+import assize.ruleset.Hazard;
 import assize.ruleset.RuleSet;
 import assize.ruleset.RuleSetReader;
 import assize.text.SourceFile;
@@ -72,12 +72,12 @@ class RecordToFillTest {
     return RecordReader.parse(new SourceFile("record.yaml", text), rules);
   }
 
-  private static WalkView view(Known known) {
-    return WalkViews.of(Judge.judge(known.rules(), vehicle(known), Optional.empty()));
+  private static InspectionView view(Known known) {
+    return InspectionViewFactory.of(Judge.judge(known.rules(), vehicle(known), Optional.empty()));
   }
 
   private static String text(Known known) {
-    return RecordToFill.text(view(known), vehicle(known), known.rules(), "r.yaml");
+    return RecordTemplate.text(view(known), vehicle(known), known.rules(), "r.yaml");
   }
 
   @ParameterizedTest
@@ -162,9 +162,9 @@ class RecordToFillTest {
   void cautionsStandWholeAtEachItem() {
     String text = text(new Known(TRUCK, "model: L45")).replaceAll("\\s*\\n\\s*#\\s*", " ");
     int at = text.indexOf("Color of the load bed");
-    assertThat(text.indexOf("Caution, lead paint: " + Caution.LEAD_PAINT.precaution(), at))
+    assertThat(text.indexOf("Caution, lead paint: " + Hazard.LEAD_PAINT.precaution(), at))
         .isBetween(at, text.indexOf("bed-color:", at));
-    assertThat(text).contains(Caution.THEN);
+    assertThat(text).contains(Hazard.THEN);
   }
 
   /** Texts that would be names, ends of the file or settings if they stood outside a remark. */
@@ -186,9 +186,13 @@ class RecordToFillTest {
     Judgment tame = SampleJudgments.hostile("");
     Judgment judgment = SampleJudgments.hostile(hostile);
     String text =
-        RecordToFill.text(
-            WalkViews.of(judgment), tame.vehicle(), judgment.rules(), "r" + hostile + ".yaml");
-    String plain = RecordToFill.text(WalkViews.of(tame), tame.vehicle(), tame.rules(), "r.yaml");
+        RecordTemplate.text(
+            InspectionViewFactory.of(judgment),
+            tame.vehicle(),
+            judgment.rules(),
+            "r" + hostile + ".yaml");
+    String plain =
+        RecordTemplate.text(InspectionViewFactory.of(tame), tame.vehicle(), tame.rules(), "r.yaml");
     assertThat(names(text)).isEqualTo(names(plain));
     assertThat(text).matches("[^\\x00\\x07\\r]*");
     assertThat(text.lines().filter(line -> line.strip().startsWith("#")))

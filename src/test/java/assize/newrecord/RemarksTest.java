@@ -11,7 +11,7 @@ class RemarksTest {
   @Test
   void breaksLongLinesAndKeepsParagraphs() {
     String text = "One\nline.\n\n- an entry\n- another\n  that goes on\n" + "word ".repeat(40);
-    assertThat(Remarks.of(2, "Note: ", text))
+    assertThat(YamlComments.of(2, "Note: ", text))
         .startsWith("  # Note: One line.", "  #", "  #       - an entry")
         .allMatch(line -> line.length() <= 92 && line.startsWith("  #"))
         .anyMatch(line -> line.startsWith("  #       - another that goes on word"))
@@ -35,7 +35,7 @@ class RemarksTest {
         "*/ <!-- {{ ]]> ' \" \\",
       })
   void nothingBreaksOut(String text) {
-    List<String> lines = Remarks.of(0, "", "first " + text);
+    List<String> lines = YamlComments.of(0, "", "first " + text);
     assertThat(lines)
         .isNotEmpty()
         .allMatch(line -> line.startsWith("#"))

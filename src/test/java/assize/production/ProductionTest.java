@@ -2,9 +2,9 @@ package assize.production;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import assize.check.Doubt;
-import assize.evidence.Kleene;
+import assize.check.RuleSetWarningRule;
 import assize.evidence.Scope;
+import assize.evidence.Ternary;
 import assize.ruleset.Item;
 import assize.ruleset.RuleSet;
 import assize.ruleset.RuleSetReader;
@@ -78,7 +78,7 @@ class ProductionTest {
     Scope scope = item(rules).scope();
     assertThat(
             Production.of(rules, List.of(scope)).byDays().stream()
-                .anyMatch(it -> scope.holds(it) == Kleene.YES))
+                .anyMatch(it -> scope.holds(it) == Ternary.YES))
         .isEqualTo(exists);
   }
 
@@ -97,8 +97,8 @@ class ProductionTest {
     Scope scope = item(rules).scope();
     List<VehicleKind> some = Production.of(rules, List.of(scope)).byDays();
     assertThat(some).hasSize(2);
-    assertThat(some).allMatch(it -> scope.holds(it) == Kleene.UNKNOWN);
-    assertThat(Doubt.all(rules).stream().map(it -> it.code().id()))
+    assertThat(some).allMatch(it -> scope.holds(it) == Ternary.UNKNOWN);
+    assertThat(RuleSetWarningRule.all(rules).stream().map(it -> it.code().id()))
         .doesNotContain("unreachable-item");
   }
 

@@ -20,7 +20,7 @@ class InOrderTest {
       while (javas.size() < size) {
         javas.put("item-" + random.nextInt(10_000), random.nextInt(9));
       }
-      Map<String, Integer> ours = InOrder.copyOf(javas);
+      Map<String, Integer> ours = ImmutableOrderedMap.copyOf(javas);
       assertThat(ours).isEqualTo(javas).hasSameHashCodeAs(javas).hasToString(javas.toString());
       assertThat(javas).isEqualTo(ours);
       assertThat(ours.keySet()).containsExactlyElementsOf(javas.keySet());
@@ -41,10 +41,10 @@ class InOrderTest {
   @Test
   void neverChanges() {
     Map<String, Integer> javas = new LinkedHashMap<>(Map.of("horn", 1));
-    Map<String, Integer> ours = InOrder.copyOf(javas);
+    Map<String, Integer> ours = ImmutableOrderedMap.copyOf(javas);
     javas.put("lamp", 2);
     assertThat(ours).containsOnlyKeys("horn");
-    assertThat(InOrder.copyOf(ours)).isSameAs(ours);
+    assertThat(ImmutableOrderedMap.copyOf(ours)).isSameAs(ours);
     assertThatThrownBy(() -> ours.put("lamp", 2)).isInstanceOf(UnsupportedOperationException.class);
     assertThatThrownBy(() -> ours.remove("horn")).isInstanceOf(UnsupportedOperationException.class);
     assertThatThrownBy(() -> ours.values().clear())

@@ -6,8 +6,8 @@ import assize.aspect.Aspect;
 import assize.aspect.Finding;
 import assize.aspect.PartNumbers;
 import assize.aspect.Worded;
-import assize.diagnostic.Code;
 import assize.diagnostic.Diagnostic;
+import assize.diagnostic.DiagnosticCode;
 import assize.ruleset.RuleSet;
 import assize.ruleset.RuleSetReader;
 import assize.text.SourceFile;
@@ -101,7 +101,7 @@ class RecordReaderTest {
             """);
     assertThat(RecordReader.read(file, rules()).diagnostics())
         .extracting(Diagnostic::code)
-        .containsExactly(Code.PATH_OUTSIDE);
+        .containsExactly(DiagnosticCode.PATH_OUTSIDE);
   }
 
   @Test
@@ -112,7 +112,7 @@ class RecordReaderTest {
       assertThat(RecordReader.rulesOf(file).diagnostics())
           .as(outside)
           .extracting(Diagnostic::code)
-          .containsExactly(Code.PATH_OUTSIDE);
+          .containsExactly(DiagnosticCode.PATH_OUTSIDE);
     }
   }
 

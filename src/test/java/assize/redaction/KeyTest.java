@@ -36,20 +36,20 @@ class KeyTest {
     assertThat(HexFormat.of().formatHex(mac)).isEqualTo(cells[2]);
   }
 
-  private static Key key(long seed) {
+  private static ProofKey key(long seed) {
     byte[] bytes = new byte[32];
     new Random(seed).nextBytes(bytes);
-    return new Key(bytes);
+    return new ProofKey(bytes);
   }
 
   private static String reason(String words) {
-    return Key.read(words).match(key -> "read", bad -> bad.reason());
+    return ProofKey.read(words).match(key -> "read", bad -> bad.reason());
   }
 
   @Test
   void isReadAsItIsToldOrWrittenDown() {
     for (long seed = 0; seed < 200; seed++) {
-      Key key = key(seed);
+      ProofKey key = key(seed);
       String words = key.words();
       assertThat(words).matches("([0-9A-HJKMNP-TV-Z]{5}-){12}[0-9A-HJKMNP-TV-Z]{5}");
       String small = words.toLowerCase(Locale.ROOT);
@@ -61,7 +61,7 @@ class KeyTest {
               words.replace("-", " – "),
               small.replace('0', 'o').replace('1', 'l'),
               words.replace('1', 'I') + "\n")) {
-        assertThat(Key.read(told).toOptional()).as(told).contains(key);
+        assertThat(ProofKey.read(told).toOptional()).as(told).contains(key);
       }
     }
   }
@@ -123,7 +123,7 @@ class KeyTest {
     for (char last : ALPHABET.toCharArray()) {
       for (char check : ALPHABET.toCharArray()) {
         String end = words.substring(words.length() - 5, words.length() - 2) + last + check;
-        read += Key.read(start + end).toOptional().isPresent() ? 1 : 0;
+        read += ProofKey.read(start + end).toOptional().isPresent() ? 1 : 0;
       }
     }
     // 52 letters of five bits hold 260 bits; the last letter of 256 says one bit more
@@ -140,24 +140,24 @@ class KeyTest {
 
   @Test
   void givesAnotherFingerprintForEachNumberRecordAndTable() {
-    Secret secret = Secret.random("our-x1", DAY);
-    Key key = secret.key("our-x1", "chassis");
+    OwnerSecret secret = OwnerSecret.random("our-x1", DAY);
+    ProofKey key = secret.key("our-x1", "chassis");
     assertThat(key.fingerprint("L45-4388")).isNotEqualTo(key.fingerprint("L45-4389"));
     assertThat(secret.key("our-x1", "chassis")).isEqualTo(key);
     assertThat(secret.key("our-x1", "engine")).isNotEqualTo(key);
-    assertThat(Secret.random("our-x1", DAY).key("our-x1", "chassis")).isNotEqualTo(key);
+    assertThat(OwnerSecret.random("our-x1", DAY).key("our-x1", "chassis")).isNotEqualTo(key);
   }
 
   @Test
   void keepsItsKeysWhenTheRecordIsNamedOtherwise() {
-    Secret secret = Secret.random("our-x1", DAY);
-    Key key = secret.key("our-x1", "chassis");
-    Secret read = Secret.read(secret.file("renamed.yaml")).toOptional().orElseThrow();
+    OwnerSecret secret = OwnerSecret.random("our-x1", DAY);
+    ProofKey key = secret.key("our-x1", "chassis");
+    OwnerSecret read = OwnerSecret.read(secret.file("renamed.yaml")).toOptional().orElseThrow();
     assertThat(read.record()).contains("our-x1");
     assertThat(read.made()).contains(DAY);
     assertThat(read.key("our-x2", "chassis")).isEqualTo(key);
     String other = secret.file("our-x1.yaml").replace("record: our-x1", "record: our-x2");
-    assertThat(Secret.read(other).toOptional().orElseThrow().key("our-x1", "chassis"))
+    assertThat(OwnerSecret.read(other).toOptional().orElseThrow().key("our-x1", "chassis"))
         .isNotEqualTo(key);
   }
 
@@ -167,15 +167,15 @@ class KeyTest {
     for (int i = 0; i < bytes.length; i++) {
       bytes[i] = (byte) i;
     }
-    String file = "# It belongs to our-x1.yaml.\nsecret: " + KeyWords.of(bytes) + "\n";
-    Secret secret = Secret.read(file).toOptional().orElseThrow();
+    String file = "# It belongs to our-x1.yaml.\nsecret: " + ProofCode.of(bytes) + "\n";
+    OwnerSecret secret = OwnerSecret.read(file).toOptional().orElseThrow();
     assertThat(secret.record()).isEmpty();
     assertThat(secret.made()).isEmpty();
     // worked out by the platform's own HMAC, as the first version did
     Mac mac = Mac.getInstance("HmacSHA256");
     mac.init(new SecretKeySpec(bytes, "HmacSHA256"));
     byte[] key = mac.doFinal("number key\nour-x1\nchassis".getBytes(StandardCharsets.UTF_8));
-    assertThat(secret.key("our-x1", "chassis")).isEqualTo(new Key(key));
+    assertThat(secret.key("our-x1", "chassis")).isEqualTo(new ProofKey(key));
     mac.init(new SecretKeySpec(key, "HmacSHA256"));
     assertThat(secret.key("our-x1", "chassis").fingerprint("L45-4388"))
         .isEqualTo(
@@ -184,27 +184,30 @@ class KeyTest {
 
   @Test
   void aMarkTellsSecretsApartAndIsNoPartOfThem() {
-    Secret secret = Secret.random("our-x1", DAY);
+    OwnerSecret secret = OwnerSecret.random("our-x1", DAY);
     String mark = secret.mark();
     String file = secret.file("our-x1.yaml");
     assertThat(mark).matches("[0-9A-HJKMNP-TV-Z]{5}");
-    assertThat(Secret.read(file).toOptional().orElseThrow().mark()).isEqualTo(mark);
+    assertThat(OwnerSecret.read(file).toOptional().orElseThrow().mark()).isEqualTo(mark);
     assertThat(file.replaceAll("(?s).*secret: ", "")).doesNotStartWith(mark);
     long marks =
-        Stream.generate(() -> Secret.random("our-x1", DAY).mark()).limit(20).distinct().count();
+        Stream.generate(() -> OwnerSecret.random("our-x1", DAY).mark())
+            .limit(20)
+            .distinct()
+            .count();
     // of 2^20 marks two of twenty are the same in one run of some 5000, three in none
     assertThat(marks).isGreaterThan(18);
   }
 
   @Test
   void aSecretIsReadFromItsFile() {
-    Secret secret = Secret.random("our-x1", DAY);
+    OwnerSecret secret = OwnerSecret.random("our-x1", DAY);
     String file = secret.file("our-x1.yaml");
     assertThat(file).startsWith("# Keep this file").contains("our-x1.yaml").endsWith("\n");
-    assertThat(Secret.read(file).toOptional()).contains(secret);
-    assertThat(Secret.read(file.replace("\n", "\r\n")).toOptional()).contains(secret);
-    assertThat(Secret.read(file + file).toOptional()).isEmpty();
-    assertThat(Secret.read(file.substring(0, file.length() - 3)).toOptional()).isEmpty();
+    assertThat(OwnerSecret.read(file).toOptional()).contains(secret);
+    assertThat(OwnerSecret.read(file.replace("\n", "\r\n")).toOptional()).contains(secret);
+    assertThat(OwnerSecret.read(file + file).toOptional()).isEmpty();
+    assertThat(OwnerSecret.read(file.substring(0, file.length() - 3)).toOptional()).isEmpty();
     assertThat(refusal("")).isEqualTo("it is empty");
     assertThat(refusal("# It.\n")).contains("no line that begins with `secret:`");
     assertThat(refusal(file.replace("made: 2026-07-14", "made: 14 July")))
@@ -216,6 +219,6 @@ class KeyTest {
   }
 
   private static String refusal(String file) {
-    return Secret.read(file).match(secret -> "read", bad -> bad.reason());
+    return OwnerSecret.read(file).match(secret -> "read", bad -> bad.reason());
   }
 }

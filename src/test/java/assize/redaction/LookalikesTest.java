@@ -9,10 +9,10 @@ import assize.record.Named;
 import assize.record.RecordReader;
 import assize.record.VehicleRecord;
 import assize.report.html.HtmlReport;
-import assize.report.html.Picture;
+import assize.report.html.PageImage;
 import assize.report.text.JudgmentJson;
-import assize.report.view.DossierViews;
-import assize.report.view.SharedViews;
+import assize.report.view.DossierViewFactory;
+import assize.report.view.RedactionsViewFactory;
 import assize.ruleset.NumberTable;
 import assize.ruleset.NumberTable.Series;
 import assize.ruleset.RuleSet;
@@ -210,19 +210,19 @@ class LookalikesTest {
     /** Returns all that is made for others of the vehicle, were that its number. */
     List<String> told(String number) {
       Judgment judgment = judge.judge(with(number), Optional.empty());
-      Copy copy = Copy.of(judge, judgment, Optional.empty());
-      Mask words = copy.masking().ofWords();
-      SharedViews.Shared page = SharedViews.of(copy, words, Map.of(), Map.of());
-      Picture picture = new Picture("data:image/png;base64,AAAA", 1, 1);
-      Map<String, Picture> pictures = new LinkedHashMap<>();
+      RedactedJudgment copy = RedactedJudgment.of(judge, judgment, Optional.empty());
+      TextMasker words = copy.masking().ofWords();
+      RedactionsViewFactory.Shared page = RedactionsViewFactory.of(copy, words, Map.of(), Map.of());
+      PageImage picture = new PageImage("data:image/png;base64,AAAA", 1, 1);
+      Map<String, PageImage> pictures = new LinkedHashMap<>();
       page.view().evidence().forEach(one -> pictures.put(page.pictures().apply(one.id()), picture));
       List<String> told = new ArrayList<>();
       told.add(HtmlReport.render(page.view(), pictures));
       told.add(JudgmentJson.of(copy.judgment(), words::text));
-      told.add(SharedViews.entry(copy, words, "").toString());
-      for (String item : DossierViews.disputed(copy.judgment())) {
+      told.add(RedactionsViewFactory.entry(copy, words, "").toString());
+      for (String item : DossierViewFactory.disputed(copy.judgment())) {
         told.add(
-            SharedViews.dossier(copy, words, item, Map.of())
+            RedactionsViewFactory.dossier(copy, words, item, Map.of())
                 .map(it -> it.view().toString())
                 .orElse(""));
       }

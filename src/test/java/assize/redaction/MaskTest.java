@@ -16,12 +16,12 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class MaskTest {
-  private static Mask of(String... numbers) {
-    return Mask.of(List.of(numbers), List.of());
+  private static TextMasker of(String... numbers) {
+    return TextMasker.of(List.of(numbers), List.of());
   }
 
-  private static Mask words(String... words) {
-    return Mask.of(List.of(), List.of(words));
+  private static TextMasker words(String... words) {
+    return TextMasker.of(List.of(), List.of(words));
   }
 
   @ParameterizedTest
@@ -168,7 +168,7 @@ class MaskTest {
 
   @Test
   void moreSignsThanTwentyAreNoDisguise() {
-    String signs = "!".repeat(Folded.MOST_SIGNS);
+    String signs = "!".repeat(NormalizedText.MOST_SIGNS);
     assertThat(of("L45-4388").text("L45 " + signs + "43 88")).isEqualTo("L45 " + signs + "4x xx");
     assertThat(of("L45-4388").text("L45 !" + signs + "43; 88"))
         .isEqualTo("L45 !" + signs + "43; 88");
@@ -210,10 +210,10 @@ class MaskTest {
       words.add("a".repeat(30_000 + i) + "b");
       numbers.add("a".repeat(20_000 + i) + "7");
     }
-    assertThat(Mask.of(numbers, words).text(text)).isEqualTo(text);
+    assertThat(TextMasker.of(numbers, words).text(text)).isEqualTo(text);
     words.replaceAll(word -> word.replace("b", "a"));
-    assertThat(Mask.of(numbers, words).text(text)).isEqualTo("xxx");
-    Mask anew = words("xxxaaa");
+    assertThat(TextMasker.of(numbers, words).text(text)).isEqualTo("xxx");
+    TextMasker anew = words("xxxaaa");
     String left = anew.text("xxx" + text);
     assertThat(left).startsWith("xxxa").hasSizeLessThan(65_003).hasSizeGreaterThan(64_000);
     assertThat(anew.text(left)).as("the check refuses it").isNotEqualTo(left);
@@ -221,8 +221,8 @@ class MaskTest {
 
   @Test
   void aNumberThatIsAYearIsMaskedAndCounted() {
-    Mask mask = of("1934", "E 20874");
-    Times times = new Times();
+    TextMasker mask = of("1934", "E 20874");
+    MaskCounts times = new MaskCounts();
     assertThat(mask.text("built 1934-05, not 1935; from May 1934 on", times))
         .isEqualTo("built xxxx-05, not 1935; from May xxxx on");
     assertThat(mask.text("1934; 20874", times)).isEqualTo("xxxx; 20xxx");
@@ -232,8 +232,8 @@ class MaskTest {
 
   @Test
   void countsANumberOnceWhereItStandsOnce() {
-    Mask mask = of("L45-4388");
-    Times times = new Times();
+    TextMasker mask = of("L45-4388");
+    MaskCounts times = new MaskCounts();
     mask.text("L45-4388, 4388 and l45 4388; L45-4xxx", times);
     assertThat(times.of(0)).isEqualTo(3);
   }
@@ -258,7 +258,8 @@ class MaskTest {
 
   @Test
   void masksWhatOverlaps() {
-    Mask mask = Mask.of(List.of("L45-4388", "4388-71"), List.of("Lane 4388", "Mill Lane"));
+    TextMasker mask =
+        TextMasker.of(List.of("L45-4388", "4388-71"), List.of("Lane 4388", "Mill Lane"));
     assertThat(mask.text("Mill Lane 4388")).isEqualTo("xxx");
     assertThat(mask.text("L45-438871")).isEqualTo("L45-4xxxxx");
     assertThat(mask.text("438871 and 4388")).isEqualTo("4xxxxx and 4xxx");
@@ -316,13 +317,13 @@ class MaskTest {
     }
     List<String> words = new ArrayList<>(List.of("Mill Lane", "xxxx", "L45 lane", "ﬁ½x"));
     String text = some(random, 40);
-    Mask mask = Mask.of(numbers, words);
+    TextMasker mask = TextMasker.of(numbers, words);
     String masked = mask.text(text);
     assertThat(mask.text(masked)).isEqualTo(masked);
     Collections.shuffle(numbers, random);
     Collections.shuffle(words, random);
-    assertThat(Mask.of(numbers, words).text(text)).isEqualTo(masked);
-    assertThat(Mask.of(List.of(), List.of()).text(text)).isEqualTo(text);
+    assertThat(TextMasker.of(numbers, words).text(text)).isEqualTo(masked);
+    assertThat(TextMasker.of(List.of(), List.of()).text(text)).isEqualTo(text);
   }
 
   @ParameterizedTest

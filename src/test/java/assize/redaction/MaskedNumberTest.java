@@ -66,7 +66,7 @@ class MaskedNumberTest {
       }
       String number = text.toString();
       String other = number.substring(number.length() / 2);
-      String made = Mask.of(List.of(number, other), List.of()).text(number);
+      String made = TextMasker.of(List.of(number, other), List.of()).text(number);
       masked += made.equals(number) ? 0 : 1;
       assertThat(MaskedNumber.isOf(made, number)).as(number + " as " + made).isTrue();
     }

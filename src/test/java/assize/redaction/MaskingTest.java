@@ -12,7 +12,7 @@ import assize.ruleset.RuleSetReader;
 import assize.schema.Facts;
 import assize.schema.Field;
 import assize.schema.Table;
-import assize.text.Fingerprint;
+import assize.text.FileChecksum;
 import assize.text.SourceFile;
 import java.io.IOException;
 import java.lang.reflect.RecordComponent;
@@ -39,17 +39,17 @@ class MaskingTest {
           "VehicleRecord.plant",
           "VehicleRecord.market",
           "VehicleRecord.private_words",
-          "Accepted.about",
-          "Accepted.because",
+          "AcceptedWarning.about",
+          "AcceptedWarning.because",
           "Observation.item",
-          "Trace.item",
+          "PhysicalTrace.item",
           "Worded$Found.id",
           "Worded$Right.id",
           "Graded$Found.word",
           "Colors$Found.chip",
           "Colors$Chip.chip",
           "Colors$Same.item",
-          "Fingerprint.sha256");
+          "FileChecksum.sha256");
 
   private final Set<String> planted = new TreeSet<>();
 
@@ -60,7 +60,7 @@ class MaskingTest {
     VehicleRecord read = RecordReader.parse(file("record.yaml"), rules).value().orElseThrow();
     VehicleRecord vehicle = VehicleRecord.class.cast(facts(read));
     assertThat(planted)
-        .contains("Named.notes", "Evidence.caption", "Trace.where", "Departure.why")
+        .contains("Named.notes", "EvidenceItem.caption", "PhysicalTrace.where", "Departure.why")
         .contains("Observation.note", "Observation.because", "PartNumbers$Found.text")
         .contains("Colors$Found.light", "Built.basis");
     Masking masking = Masking.of(Judge.by(rules), rules, vehicle);
@@ -111,7 +111,7 @@ class MaskingTest {
         && (value.getClass().getName().startsWith("assize.record.")
             || value instanceof Finding
             || value instanceof Expectation
-            || value instanceof Fingerprint);
+            || value instanceof FileChecksum);
   }
 
   @SuppressWarnings({"unchecked", "rawtypes"})

@@ -10,46 +10,46 @@ import assize.aspect.Reason;
 import assize.aspect.Verdict;
 import assize.aspect.Worded;
 import assize.aspect.YesNo;
-import assize.date.DaySet;
-import assize.date.DaySpan;
+import assize.date.DateRange;
+import assize.date.DateRangeSet;
 import assize.date.Edtf;
 import assize.evidence.Claim;
+import assize.evidence.ClaimKind;
 import assize.evidence.DisputeState;
 import assize.evidence.Grade;
-import assize.evidence.Kleene;
-import assize.evidence.Manner;
 import assize.evidence.Scope;
 import assize.evidence.Source;
 import assize.evidence.SourceKind;
+import assize.evidence.Ternary;
 import assize.judgment.AreaJudgment;
 import assize.judgment.AspectJudgment;
 import assize.judgment.AwardResult;
-import assize.judgment.Build;
-import assize.judgment.ItemInStretch;
+import assize.judgment.BuildDate;
+import assize.judgment.BuildPeriod;
+import assize.judgment.ItemInPeriod;
 import assize.judgment.ItemJudgment;
 import assize.judgment.Judgment;
+import assize.judgment.Notice;
 import assize.judgment.PositionJudgment;
-import assize.judgment.Remark;
 import assize.judgment.ScoreRange;
 import assize.judgment.SourceJudgment;
-import assize.judgment.Stretch;
 import assize.judgment.Tally;
 import assize.record.Departure;
-import assize.record.Evidence;
+import assize.record.EvidenceItem;
 import assize.record.Judged;
 import assize.record.Named;
 import assize.record.Observation;
-import assize.record.Trace;
+import assize.record.PhysicalTrace;
 import assize.record.VehicleRecord;
 import assize.ruleset.Area;
 import assize.ruleset.AspectRule;
 import assize.ruleset.Award;
-import assize.ruleset.Caution;
+import assize.ruleset.Hazard;
 import assize.ruleset.Item;
 import assize.ruleset.Model;
 import assize.ruleset.RuleSet;
 import assize.ruleset.Scale;
-import assize.text.Fingerprint;
+import assize.text.FileChecksum;
 import assize.text.SourceFile;
 import assize.text.Span;
 import java.time.LocalDate;
@@ -71,9 +71,9 @@ public final class SampleJudgments {
 
   private final UnaryOperator<String> text;
   private final Scale.Method method;
-  private final List<DaySpan> days;
+  private final List<DateRange> days;
 
-  private SampleJudgments(UnaryOperator<String> text, Scale.Method method, List<DaySpan> days) {
+  private SampleJudgments(UnaryOperator<String> text, Scale.Method method, List<DateRange> days) {
     this.text = text;
     this.method = method;
     this.days = days;
@@ -99,8 +99,8 @@ public final class SampleJudgments {
     return new SampleJudgments(it -> it + hostile, Scale.Method.SUM, days(3)).judgment();
   }
 
-  private static List<DaySpan> days(int count) {
-    List<DaySpan> all =
+  private static List<DateRange> days(int count) {
+    List<DateRange> all =
         List.of(
             days("1935-01-07", "1935-03-11"),
             days("1935-03-12", "1935-05-31"),
@@ -108,8 +108,8 @@ public final class SampleJudgments {
     return all.subList(0, count);
   }
 
-  private static DaySpan days(String first, String last) {
-    return new DaySpan(LocalDate.parse(first), LocalDate.parse(last));
+  private static DateRange days(String first, String last) {
+    return new DateRange(LocalDate.parse(first), LocalDate.parse(last));
   }
 
   private static Edtf date(String day) {
@@ -124,7 +124,7 @@ public final class SampleJudgments {
     return new Worded.Right(id, BigFraction.ONE);
   }
 
-  private Claim claim(String source, Manner manner, Scope scope, Expectation... values) {
+  private Claim claim(String source, ClaimKind manner, Scope scope, Expectation... values) {
     return new Claim(
         Optional.of(source),
         some("note 7"),
@@ -145,7 +145,7 @@ public final class SampleJudgments {
   }
 
   private static final Scope BEFORE_MARCH =
-      new Scope.Built(DaySet.of(days("1932-03-01", "1935-03-11")));
+      new Scope.Built(DateRangeSet.of(days("1932-03-01", "1935-03-11")));
 
   private final Map<String, ItemJudgment> judged = new LinkedHashMap<>();
 
@@ -195,7 +195,7 @@ public final class SampleJudgments {
         .with(RuleSet.FINISHES, finishes)
         .with(
             RuleSet.FILES,
-            List.of(new Fingerprint(text.apply("rules.yaml"), "0f".repeat(32), 2_048)));
+            List.of(new FileChecksum(text.apply("rules.yaml"), "0f".repeat(32), 2_048)));
   }
 
   private Item item(String id, String title, Aspect aspect, long points, Claim... claims) {
@@ -207,7 +207,7 @@ public final class SampleJudgments {
             Map.of(aspect, List.of(claims)))
         .with(Item.LOOK, some("The rim, not the center."))
         .with(Item.NOTES, some("**Look twice.** See [the drawing](https://example.org/a)."))
-        .with(Item.CAUTIONS, id.equals("bed-color") ? List.of(Caution.LEAD_PAINT) : List.of());
+        .with(Item.CAUTIONS, id.equals("bed-color") ? List.of(Hazard.LEAD_PAINT) : List.of());
   }
 
   private PositionJudgment position(
@@ -279,15 +279,15 @@ public final class SampleJudgments {
     return sources;
   }
 
-  private void add(Item item, Kleene applies, Verdict verdict, List<AspectJudgment> aspects) {
-    List<ItemInStretch> stretches = new ArrayList<>();
+  private void add(Item item, Ternary applies, Verdict verdict, List<AspectJudgment> aspects) {
+    List<ItemInPeriod> stretches = new ArrayList<>();
     ScoreRange whole = ScoreRange.ZERO;
     for (int i = 0; i < days.size(); i++) {
       AspectJudgment aspect = aspects.get(Math.min(i, aspects.size() - 1));
-      boolean out = applies == Kleene.NO;
+      boolean out = applies == Ternary.NO;
       ScoreRange earned = out ? ScoreRange.ZERO : aspect.earned();
       stretches.add(
-          new ItemInStretch(
+          new ItemInPeriod(
               applies,
               out ? Verdict.DOES_NOT_APPLY : aspect.verdict(),
               out ? List.of() : List.of(aspect),
@@ -310,7 +310,7 @@ public final class SampleJudgments {
             verdict,
             aspects.get(0).dispute(),
             whole,
-            applies == Kleene.NO ? 0 : item.points(),
+            applies == Ternary.NO ? 0 : item.points(),
             stretches));
   }
 
@@ -321,8 +321,8 @@ public final class SampleJudgments {
             "Horn button",
             Aspect.FINISH,
             20_000,
-            claim("drawing-204", Manner.SAYS, BEFORE_MARCH, word("nickel")),
-            claim("guide", Manner.SAYS, Scope.EVERY, word("chrome")));
+            claim("drawing-204", ClaimKind.SAYS, BEFORE_MARCH, word("nickel")),
+            claim("guide", ClaimKind.SAYS, Scope.EVERY, word("chrome")));
     List<PositionJudgment> early =
         List.of(
             position(
@@ -367,7 +367,7 @@ public final class SampleJudgments {
     ScoreRange all = new ScoreRange(20_000, 20_000, 20_000);
     add(
         button,
-        Kleene.YES,
+        Ternary.YES,
         Verdict.OPEN,
         List.of(disputed, aspect(finish, Verdict.MEETS, DisputeState.AGREED, late, all, all, 0)));
 
@@ -379,18 +379,18 @@ public final class SampleJudgments {
             30_000,
             claim(
                 "drawing-204",
-                Manner.SAYS,
+                ClaimKind.SAYS,
                 Scope.EVERY,
                 new Colors.Chip("green", OptionalDouble.empty())),
             claim(
                 "photo-11",
-                Manner.LEAVES_OPEN,
+                ClaimKind.LEAVES_OPEN,
                 Scope.EVERY,
                 new Colors.Chip("green", OptionalDouble.empty()),
                 new Colors.Chip("black", OptionalDouble.empty())));
     add(
         color,
-        Kleene.YES,
+        Ternary.YES,
         Verdict.MEETS,
         List.of(
             aspect(
@@ -426,10 +426,10 @@ public final class SampleJudgments {
             "Rear lamp",
             Aspect.PRESENT,
             10_500,
-            claim("drawing-204", Manner.SAYS, Scope.EVERY, new YesNo.Right(true)));
+            claim("drawing-204", ClaimKind.SAYS, Scope.EVERY, new YesNo.Right(true)));
     add(
         lamp,
-        Kleene.YES,
+        Ternary.YES,
         Verdict.DEPARTS,
         List.of(
             one(
@@ -444,10 +444,10 @@ public final class SampleJudgments {
             "Mirror",
             Aspect.PRESENT,
             20_000,
-            claim("drawing-204", Manner.SAYS, Scope.EVERY, new YesNo.Right(true)));
+            claim("drawing-204", ClaimKind.SAYS, Scope.EVERY, new YesNo.Right(true)));
     add(
         mirror,
-        Kleene.YES,
+        Ternary.YES,
         Verdict.NOT_SHOWN,
         List.of(
             one(
@@ -462,10 +462,10 @@ public final class SampleJudgments {
             "Heater",
             Aspect.WORKS,
             9_500,
-            claim("drawing-204", Manner.SAYS, Scope.EVERY, new YesNo.Right(true)));
+            claim("drawing-204", ClaimKind.SAYS, Scope.EVERY, new YesNo.Right(true)));
     add(
         heater,
-        Kleene.UNKNOWN,
+        Ternary.UNKNOWN,
         Verdict.MAY_APPLY,
         List.of(
             one(
@@ -480,10 +480,10 @@ public final class SampleJudgments {
             "Van doors",
             Aspect.PRESENT,
             10_000,
-            claim("drawing-204", Manner.SAYS, Scope.EVERY, new YesNo.Right(true)));
+            claim("drawing-204", ClaimKind.SAYS, Scope.EVERY, new YesNo.Right(true)));
     add(
         van,
-        Kleene.NO,
+        Ternary.NO,
         Verdict.DOES_NOT_APPLY,
         List.of(
             one(
@@ -566,35 +566,35 @@ public final class SampleJudgments {
             VehicleRecord.EVIDENCE,
             Map.of(
                 "photo-1",
-                Evidence.TABLE
+                EvidenceItem.TABLE
                     .blank()
-                    .with(Evidence.ID, "photo-1")
+                    .with(EvidenceItem.ID, "photo-1")
                     .with(
-                        Evidence.SHOWN,
-                        new Evidence.Shown(
-                            Evidence.Kind.PHOTO, text.apply("photos/horn-button.png")))
-                    .with(Evidence.CAPTION, some("Horn button, before cleaning"))
-                    .with(Evidence.TAKEN, Optional.of(date("2025-11-02")))
-                    .with(Evidence.BY, some("the owner"))))
+                        EvidenceItem.SHOWN,
+                        new EvidenceItem.Shown(
+                            EvidenceItem.Kind.PHOTO, text.apply("photos/horn-button.png")))
+                    .with(EvidenceItem.CAPTION, some("Horn button, before cleaning"))
+                    .with(EvidenceItem.TAKEN, Optional.of(date("2025-11-02")))
+                    .with(EvidenceItem.BY, some("the owner"))))
         .with(
             VehicleRecord.TRACES,
             List.of(
-                Trace.TABLE
+                PhysicalTrace.TABLE
                     .blank()
-                    .with(Trace.ITEM, "bed-color")
-                    .with(Trace.GRADE, Grade.B)
+                    .with(PhysicalTrace.ITEM, "bed-color")
+                    .with(PhysicalTrace.GRADE, Grade.B)
                     .with(
-                        Trace.SAID,
-                        new Trace.Said(
-                            Manner.SAYS,
+                        PhysicalTrace.SAID,
+                        new PhysicalTrace.Said(
+                            ClaimKind.SAYS,
                             Map.of(
                                 Aspect.COLOR,
                                 List.of(new Colors.Chip("green", OptionalDouble.empty())))))
-                    .with(Trace.WHERE, some("Under the left hinge strap"))
-                    .with(Trace.EVIDENCE, List.of("photo-1"))))
+                    .with(PhysicalTrace.WHERE, some("Under the left hinge strap"))
+                    .with(PhysicalTrace.EVIDENCE, List.of("photo-1"))))
         .with(
             VehicleRecord.FILES,
-            List.of(new Fingerprint(text.apply("record.yaml"), "a1".repeat(32), 1_024)));
+            List.of(new FileChecksum(text.apply("record.yaml"), "a1".repeat(32), 1_024)));
   }
 
   private List<AreaJudgment> areas(RuleSet rules) {
@@ -608,11 +608,11 @@ public final class SampleJudgments {
         Tally likely = Tally.EMPTY;
         Tally high = Tally.EMPTY;
         for (ItemJudgment one : own) {
-          ItemInStretch here = one.stretches().get(i);
-          BigFraction share = here.applies() == Kleene.UNKNOWN ? HALF : BigFraction.ONE;
+          ItemInPeriod here = one.stretches().get(i);
+          BigFraction share = here.applies() == Ternary.UNKNOWN ? HALF : BigFraction.ONE;
           low = low.plus(tally(here.earned().low(), one.possible(), BigFraction.ONE));
           likely = likely.plus(tally(here.earned().likely(), one.possible(), share));
-          if (here.applies() == Kleene.YES) {
+          if (here.applies() == Ternary.YES) {
             high = high.plus(tally(here.earned().high(), one.possible(), BigFraction.ONE));
           }
         }
@@ -641,33 +641,35 @@ public final class SampleJudgments {
             Area.of("cab", text.apply("Cab"), 60_000, OptionalLong.of(50_000), of("cab")),
             Area.of("bed", text.apply("Load bed"), 40_000, OptionalLong.empty(), of("bed")));
     RuleSet rules = bare.with(RuleSet.AREAS, areas);
-    List<Stretch> stretches = new ArrayList<>();
+    List<BuildPeriod> stretches = new ArrayList<>();
     for (int i = 0; i < days.size(); i++) {
       ScoreRange score =
           i == 0
               ? new ScoreRange(45_000, 49_706, 89_444)
               : new ScoreRange(67_222 + i, 70_941 + i, 89_444 + i);
       stretches.add(
-          new Stretch(
+          new BuildPeriod(
               days.get(i),
               score,
               new ScoreRange(score.low() - 9_000, score.likely() - 9_000, 80_000)));
     }
-    DaySpan all = new DaySpan(days.get(0).first(), days.get(days.size() - 1).last());
-    Stretch first = stretches.get(0);
+    DateRange all = new DateRange(days.get(0).first(), days.get(days.size() - 1).last());
+    BuildPeriod first = stretches.get(0);
     List<Award> awards = rules.awards();
     return new Judgment(
         rules,
         vehicle(),
-        new Build(
+        new BuildDate(
             all,
-            Build.Basis.NUMBER,
+            BuildDate.Basis.NUMBER,
             Optional.of(LocalDate.parse("1935-02-14")),
             List.of(
-                new Build.Saying(
-                    Build.Basis.NUMBER, text.apply("chassis number X-4388 lies between two"), all),
-                new Build.Saying(
-                    Build.Basis.MODEL,
+                new BuildDate.Saying(
+                    BuildDate.Basis.NUMBER,
+                    text.apply("chassis number X-4388 lies between two"),
+                    all),
+                new BuildDate.Saying(
+                    BuildDate.Basis.MODEL,
                     text.apply("the model's production"),
                     days("1932-03-01", "1934-08-31")))),
         stretches,
@@ -680,8 +682,8 @@ public final class SampleJudgments {
         first.strict(),
         new AwardResult(Optional.empty(), Optional.of(awards.get(2)), Optional.of(awards.get(1))),
         List.of(
-            new Remark(
-                Remark.Kind.BUILD_DAYS, text.apply("The number and the model do not agree."))));
+            new Notice(
+                Notice.Kind.BUILD_DAYS, text.apply("The number and the model do not agree."))));
   }
 
   private List<Item> of(String area) {

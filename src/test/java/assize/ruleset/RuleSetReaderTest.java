@@ -7,11 +7,11 @@ import assize.aspect.Expectation;
 import assize.aspect.Sizes;
 import assize.aspect.Worded;
 import assize.aspect.YesNo;
-import assize.date.DaySpan;
+import assize.date.DateRange;
 import assize.evidence.Claim;
-import assize.evidence.Manner;
+import assize.evidence.ClaimKind;
 import assize.evidence.Scope;
-import assize.report.text.DiagnosticPrinter;
+import assize.report.text.DiagnosticFormatter;
 import assize.text.SourceFile;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -56,7 +56,7 @@ class RuleSetReaderTest {
     Claim claim = item.aspects().get(0).claims().get(0);
     assertThat(claim.source()).contains("drawing");
     assertThat(claim.citation()).contains("sheet 2");
-    assertThat(claim.manner()).isEqualTo(Manner.SAYS);
+    assertThat(claim.manner()).isEqualTo(ClaimKind.SAYS);
     assertThat(claim.at().text()).isEqualTo("nickel");
     assertThat(item.scope()).isEqualTo(Scope.EVERY);
   }
@@ -134,7 +134,7 @@ class RuleSetReaderTest {
             expect: {finish: nickel}
             """);
     assertThat(item.scope().buildDays())
-        .containsExactly(DaySpan.of(LocalDate.of(1933, 1, 1), LocalDate.of(1933, 12, 31)));
+        .containsExactly(DateRange.of(LocalDate.of(1933, 1, 1), LocalDate.of(1933, 12, 31)));
     assertThat(item.scope())
         .isInstanceOfSatisfying(
             Scope.All.class,
@@ -167,7 +167,7 @@ class RuleSetReaderTest {
         folder.resolve("areas/cab.yaml"),
         "area: cab\nitems:\n  horn: {title: Horn, points: 1, expect: {present: yes}}\n");
     var read = RuleSetReader.read(folder, "standard");
-    assertThat(DiagnosticPrinter.print(read.diagnostics(), false)).isEmpty();
+    assertThat(DiagnosticFormatter.print(read.diagnostics(), false)).isEmpty();
     RuleSet rules = read.value().orElseThrow();
     assertThat(rules.items().map(Item::id)).containsExactly("horn");
     assertThat(rules.files()).extracting("path").containsExactly("rules.yaml", "areas/cab.yaml");
@@ -182,7 +182,8 @@ class RuleSetReaderTest {
     Files.writeString(rules.resolve("rules.yaml"), HEAD + "      {}\n");
     Path outside = Files.writeString(folder.resolve("outside.yaml"), "notes: not yours\n");
     Files.createSymbolicLink(rules.resolve("inside.yaml"), outside);
-    assertThat(DiagnosticPrinter.print(RuleSetReader.read(rules, "standard").diagnostics(), false))
+    assertThat(
+            DiagnosticFormatter.print(RuleSetReader.read(rules, "standard").diagnostics(), false))
         .contains("error[path-outside]")
         .contains("standard/inside.yaml")
         .doesNotContain("not yours");
@@ -190,7 +191,8 @@ class RuleSetReaderTest {
 
   @Test
   void aFolderWithoutAHeadSaysWhatIsMissing(@TempDir Path folder) {
-    assertThat(DiagnosticPrinter.print(RuleSetReader.read(folder, "standard").diagnostics(), false))
+    assertThat(
+            DiagnosticFormatter.print(RuleSetReader.read(folder, "standard").diagnostics(), false))
         .contains("this folder has no rules.yaml");
   }
 
@@ -201,7 +203,7 @@ class RuleSetReaderTest {
   private static RuleSet rules(String fields) {
     String item = "horn:\n" + ("title: Horn\n" + fields).indent(2);
     var read = RuleSetReader.parse(List.of(new SourceFile("rules.yaml", HEAD + item.indent(6))));
-    assertThat(DiagnosticPrinter.print(read.diagnostics(), false)).isEmpty();
+    assertThat(DiagnosticFormatter.print(read.diagnostics(), false)).isEmpty();
     return read.value().orElseThrow();
   }
 }

@@ -1,7 +1,7 @@
 package assize.schema;
 
 import assize.record.VehicleRecord;
-import assize.ruleset.RuleSetShapes;
+import assize.ruleset.RuleSetSchema;
 import com.networknt.schema.Error;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
@@ -19,14 +19,14 @@ import tools.jackson.databind.json.JsonMapper;
  * {@code 1934} is a number and {@code yes} is a word, and holds it to a JSON Schema.
  */
 final class EditorYaml {
-  static final com.networknt.schema.Schema RULE_SET = schema(RuleSetShapes.SHAPE);
+  static final com.networknt.schema.Schema RULE_SET = schema(RuleSetSchema.SHAPE);
   static final com.networknt.schema.Schema RECORD = schema(VehicleRecord.SHAPE);
 
   private EditorYaml() {}
 
-  private static com.networknt.schema.Schema schema(Shape shape) {
+  private static com.networknt.schema.Schema schema(FileSchema shape) {
     return SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_7)
-        .getSchema(Schema.of(shape));
+        .getSchema(JsonSchemaWriter.of(shape));
   }
 
   /** Says what a schema refuses in a file, a line each. */

@@ -2,11 +2,11 @@ package assize.schema;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import assize.diagnostic.Code;
+import assize.diagnostic.DiagnosticCode;
 import assize.record.VehicleRecord;
 import assize.ruleset.RuleSet;
 import assize.ruleset.RuleSetReader;
-import assize.ruleset.RuleSetShapes;
+import assize.ruleset.RuleSetSchema;
 import assize.text.SourceFile;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -78,7 +78,7 @@ class MutationsTest {
 
   private static void hold(
       String yaml,
-      Function<String, Set<Code>> reader,
+      Function<String, Set<DiagnosticCode>> reader,
       com.networknt.schema.Schema schema,
       Predicate<String> beyond) {
     Object tree = EditorYaml.asTyped(yaml);
@@ -87,7 +87,7 @@ class MutationsTest {
     List<String> wrong = new ArrayList<>();
     int shapes = 0;
     for (Mutations.Mutation one : Mutations.of(tree)) {
-      Set<Code> codes = reader.apply(one.yaml());
+      Set<DiagnosticCode> codes = reader.apply(one.yaml());
       boolean isShape = codes.stream().anyMatch(ReaderMessages.STRUCTURAL::contains);
       shapes += isShape ? 1 : 0;
       if (!isShape && !codes.isEmpty()) {
@@ -107,34 +107,35 @@ class MutationsTest {
   @Test
   void theFilesHaveEveryNameInThem() throws IOException {
     Set<String> seen = new LinkedHashSet<>();
-    Visitor rules = new Visitor(RuleSetShapes.SHAPE, seen);
-    rules.visit(new Value.Group(RuleSetShapes.FILE), EditorYaml.asTyped(text("rules.yaml")));
-    rules.visit(new Value.Group(RuleSetShapes.FILE), EditorYaml.asTyped(text("items.yaml")));
+    Visitor rules = new Visitor(RuleSetSchema.SHAPE, seen);
+    rules.visit(new ValueSchema.Group(RuleSetSchema.FILE), EditorYaml.asTyped(text("rules.yaml")));
+    rules.visit(new ValueSchema.Group(RuleSetSchema.FILE), EditorYaml.asTyped(text("items.yaml")));
     new Visitor(VehicleRecord.SHAPE, seen)
         .visit(
-            new Value.Group(VehicleRecord.TABLE.block()), EditorYaml.asTyped(text("record.yaml")));
+            new ValueSchema.Group(VehicleRecord.TABLE.block()),
+            EditorYaml.asTyped(text("record.yaml")));
     Set<String> all = new LinkedHashSet<>();
-    for (Shape shape : List.of(RuleSetShapes.SHAPE, VehicleRecord.SHAPE)) {
-      new Names(all).group(new Value.Group(shape.root()));
-      shape.shared().values().forEach(it -> new Names(all).group(new Value.Group(it)));
+    for (FileSchema shape : List.of(RuleSetSchema.SHAPE, VehicleRecord.SHAPE)) {
+      new Names(all).group(new ValueSchema.Group(shape.root()));
+      shape.shared().values().forEach(it -> new Names(all).group(new ValueSchema.Group(it)));
     }
     all.removeAll(seen);
     assertThat(all).isEmpty();
   }
 
-  private static String key(Block block, Key key) {
+  private static String key(ObjectSchema block, PropertySchema key) {
     return block.owner() + " " + key.name() + ": " + key.about();
   }
 
   /** Notes which names of the model a file has. */
-  private record Visitor(Shape shape, Set<String> seen) {
-    void visit(Value value, Object node) {
+  private record Visitor(FileSchema shape, Set<String> seen) {
+    void visit(ValueSchema value, Object node) {
       value.match(
           new Names(new LinkedHashSet<>()) {
             @Override
-            public Void group(Value.Group group) {
+            public Void group(ValueSchema.Group group) {
               if (node instanceof Map<?, ?> map) {
-                for (Key key : group.block().keys()) {
+                for (PropertySchema key : group.block().keys()) {
                   Object below = map.get(key.name());
                   if (below != null) {
                     seen.add(key(group.block(), key));
@@ -146,7 +147,7 @@ class MutationsTest {
             }
 
             @Override
-            public Void named(Value.Named named) {
+            public Void named(ValueSchema.Named named) {
               if (node instanceof Map<?, ?> map) {
                 map.values().forEach(it -> visit(named.each(), it));
               }
@@ -154,7 +155,7 @@ class MutationsTest {
             }
 
             @Override
-            public Void many(Value.Many many) {
+            public Void many(ValueSchema.Many many) {
               if (node instanceof List<?> list) {
                 list.forEach(it -> visit(many.each(), it));
               }
@@ -162,14 +163,14 @@ class MutationsTest {
             }
 
             @Override
-            public Void either(Value.Either either) {
+            public Void either(ValueSchema.Either either) {
               either.ways().forEach(it -> visit(it, node));
               return null;
             }
 
             @Override
-            public Void shared(Value.Shared shared) {
-              visit(new Value.Group(shape.block(shared)), node);
+            public Void shared(ValueSchema.Shared shared) {
+              visit(new ValueSchema.Group(shape.block(shared)), node);
               return null;
             }
           });
@@ -177,7 +178,7 @@ class MutationsTest {
   }
 
   /** Gathers every name of the model; what is shared is asked for by itself. */
-  private static class Names implements Value.Cases<Void> {
+  private static class Names implements ValueSchema.Cases<Void> {
     private final Set<String> all;
 
     Names(Set<String> all) {
@@ -185,23 +186,23 @@ class MutationsTest {
     }
 
     @Override
-    public Void blank(Value.Blank blank) {
+    public Void blank(ValueSchema.Blank blank) {
       return null;
     }
 
     @Override
-    public Void scalar(Value.Scalar scalar) {
+    public Void scalar(ValueSchema.Scalar scalar) {
       return null;
     }
 
     @Override
-    public Void word(Value.Word word) {
+    public Void word(ValueSchema.Word word) {
       return null;
     }
 
     @Override
-    public Void group(Value.Group group) {
-      for (Key key : group.block().keys()) {
+    public Void group(ValueSchema.Group group) {
+      for (PropertySchema key : group.block().keys()) {
         all.add(key(group.block(), key));
         key.value().match(this);
       }
@@ -209,28 +210,28 @@ class MutationsTest {
     }
 
     @Override
-    public Void named(Value.Named named) {
+    public Void named(ValueSchema.Named named) {
       return named.each().match(this);
     }
 
     @Override
-    public Void many(Value.Many many) {
+    public Void many(ValueSchema.Many many) {
       return many.each().match(this);
     }
 
     @Override
-    public Void row(Value.Row row) {
+    public Void row(ValueSchema.Row row) {
       return null;
     }
 
     @Override
-    public Void either(Value.Either either) {
+    public Void either(ValueSchema.Either either) {
       either.ways().forEach(it -> it.match(this));
       return null;
     }
 
     @Override
-    public Void shared(Value.Shared shared) {
+    public Void shared(ValueSchema.Shared shared) {
       return null;
     }
   }

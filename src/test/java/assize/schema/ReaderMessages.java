@@ -1,7 +1,7 @@
 package assize.schema;
 
-import assize.diagnostic.Code;
 import assize.diagnostic.Diagnostic;
+import assize.diagnostic.DiagnosticCode;
 import assize.diagnostic.Severity;
 import assize.record.RecordReader;
 import assize.ruleset.RuleSet;
@@ -15,40 +15,40 @@ import java.util.stream.Collectors;
 /** What the readers say of a text, and which of it a schema has to say too. */
 final class ReaderMessages {
   /** What can be told from one file's names and shapes alone. */
-  static final Set<Code> STRUCTURAL =
+  static final Set<DiagnosticCode> STRUCTURAL =
       EnumSet.of(
-          Code.MISSING_VALUE,
-          Code.WRONG_STRUCTURE,
-          Code.UNKNOWN_KEY,
-          Code.MISSING_KEY,
-          Code.BAD_NAME,
-          Code.BLANK_NAME,
-          Code.BAD_YES_NO,
-          Code.BAD_CREDIT,
-          Code.UNKNOWN_ORIGIN,
-          Code.UNKNOWN_CAUTION,
-          Code.UNKNOWN_WORD,
-          Code.UNKNOWN_WARNING,
-          Code.CLAIM_WITHOUT_SOURCE,
-          Code.NOTHING_EXPECTED);
+          DiagnosticCode.MISSING_VALUE,
+          DiagnosticCode.WRONG_STRUCTURE,
+          DiagnosticCode.UNKNOWN_KEY,
+          DiagnosticCode.MISSING_KEY,
+          DiagnosticCode.BAD_NAME,
+          DiagnosticCode.BLANK_NAME,
+          DiagnosticCode.BAD_YES_NO,
+          DiagnosticCode.BAD_CREDIT,
+          DiagnosticCode.UNKNOWN_ORIGIN,
+          DiagnosticCode.UNKNOWN_CAUTION,
+          DiagnosticCode.UNKNOWN_WORD,
+          DiagnosticCode.UNKNOWN_WARNING,
+          DiagnosticCode.CLAIM_WITHOUT_SOURCE,
+          DiagnosticCode.NOTHING_EXPECTED);
 
   private ReaderMessages() {}
 
-  static Set<Code> errors(List<Diagnostic> said) {
+  static Set<DiagnosticCode> errors(List<Diagnostic> said) {
     return said.stream()
         .map(Diagnostic::code)
         .filter(it -> it.severity() == Severity.ERROR)
-        .collect(Collectors.toCollection(() -> EnumSet.noneOf(Code.class)));
+        .collect(Collectors.toCollection(() -> EnumSet.noneOf(DiagnosticCode.class)));
   }
 
-  static Set<Code> ofRules(String... files) {
+  static Set<DiagnosticCode> ofRules(String... files) {
     return errors(
         RuleSetReader.parse(
                 List.of(files).stream().map(it -> new SourceFile("rules.yaml", it)).toList())
             .diagnostics());
   }
 
-  static Set<Code> ofRecord(String text, RuleSet rules) {
+  static Set<DiagnosticCode> ofRecord(String text, RuleSet rules) {
     return errors(RecordReader.parse(new SourceFile("record.yaml", text), rules).diagnostics());
   }
 }

@@ -2,14 +2,14 @@ package assize.schema;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import assize.diagnostic.Code;
 import assize.diagnostic.Diagnostic;
+import assize.diagnostic.DiagnosticCode;
 import assize.judge.Judge;
-import assize.newrecord.RecordToFill;
+import assize.newrecord.RecordTemplate;
 import assize.record.RecordReader;
 import assize.record.VehicleRecord;
-import assize.report.view.WalkView;
-import assize.report.view.WalkViews;
+import assize.report.view.InspectionView;
+import assize.report.view.InspectionViewFactory;
 import assize.ruleset.RuleSet;
 import assize.ruleset.RuleSetReader;
 import assize.text.SourceFile;
@@ -31,23 +31,23 @@ class SchemaAgreementTest {
   private static final Path CORPUS = Path.of("src/test/corpus");
 
   /** What an editor tells by itself, since it is no YAML, or none that one file can tell. */
-  private static final Set<Code> NO_TREE =
+  private static final Set<DiagnosticCode> NO_TREE =
       EnumSet.of(
-          Code.FILE_NOT_FOUND,
-          Code.CANNOT_OPEN_FILE,
-          Code.NOT_UTF8,
-          Code.EMPTY_FILE,
-          Code.CONTROL_CHARACTER,
-          Code.TAB_INDENTATION,
-          Code.SYNTAX,
-          Code.ALIAS,
-          Code.ANCHOR,
-          Code.MERGE_KEY,
-          Code.TAG,
-          Code.SECOND_DOCUMENT,
-          Code.DUPLICATE_KEY,
-          Code.INVALID_KEY,
-          Code.TOO_DEEP);
+          DiagnosticCode.FILE_NOT_FOUND,
+          DiagnosticCode.CANNOT_OPEN_FILE,
+          DiagnosticCode.NOT_UTF8,
+          DiagnosticCode.EMPTY_FILE,
+          DiagnosticCode.CONTROL_CHARACTER,
+          DiagnosticCode.TAB_INDENTATION,
+          DiagnosticCode.SYNTAX,
+          DiagnosticCode.ALIAS,
+          DiagnosticCode.ANCHOR,
+          DiagnosticCode.MERGE_KEY,
+          DiagnosticCode.TAG,
+          DiagnosticCode.SECOND_DOCUMENT,
+          DiagnosticCode.DUPLICATE_KEY,
+          DiagnosticCode.INVALID_KEY,
+          DiagnosticCode.TOO_DEEP);
 
   static List<Path> cases() throws IOException {
     try (Stream<Path> folders = Files.list(CORPUS)) {
@@ -84,7 +84,7 @@ class SchemaAgreementTest {
   private static void hold(
       List<Path> files, List<Diagnostic> said, com.networknt.schema.Schema schema)
       throws IOException {
-    Set<Code> codes = ReaderMessages.errors(said);
+    Set<DiagnosticCode> codes = ReaderMessages.errors(said);
     if (codes.stream().anyMatch(NO_TREE::contains)) {
       return;
     }
@@ -106,8 +106,8 @@ class SchemaAgreementTest {
     String known = "record: r\nrules: r\nvehicle: {name: Ours, model: L45}\n";
     VehicleRecord vehicle =
         RecordReader.parse(new SourceFile("r.yaml", known), rules).value().orElseThrow();
-    WalkView view = WalkViews.of(Judge.judge(rules, vehicle, Optional.empty()));
-    String text = RecordToFill.text(view, vehicle, rules, "r.yaml");
+    InspectionView view = InspectionViewFactory.of(Judge.judge(rules, vehicle, Optional.empty()));
+    String text = RecordTemplate.text(view, vehicle, rules, "r.yaml");
     assertThat(EditorYaml.refused(EditorYaml.RECORD, text)).isEmpty();
     assertThat(EditorYaml.refused(EditorYaml.RECORD, text + "traces:\n")).isNotEmpty();
   }

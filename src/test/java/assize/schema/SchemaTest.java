@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import assize.Pinned;
 import assize.record.VehicleRecord;
-import assize.ruleset.RuleSetShapes;
+import assize.ruleset.RuleSetSchema;
 import com.networknt.schema.InputFormat;
 import com.networknt.schema.SchemaLocation;
 import com.networknt.schema.SchemaRegistry;
@@ -20,27 +20,28 @@ import org.junit.jupiter.params.provider.MethodSource;
 class SchemaTest {
   private static final Path FOLDER = Path.of("docs/schema");
 
-  static Stream<Map.Entry<String, Shape>> schemas() {
+  static Stream<Map.Entry<String, FileSchema>> schemas() {
     return Stream.of(
-        Map.entry("rule-set.json", RuleSetShapes.SHAPE),
+        Map.entry("rule-set.json", RuleSetSchema.SHAPE),
         Map.entry("record.json", VehicleRecord.SHAPE));
   }
 
   @Tag("pinned")
   @ParameterizedTest
   @MethodSource("schemas")
-  void isWhatTheModelGives(Map.Entry<String, Shape> one) {
-    Pinned.equal(FOLDER.resolve(one.getKey()), Schema.of(one.getValue()));
+  void isWhatTheModelGives(Map.Entry<String, FileSchema> one) {
+    Pinned.equal(FOLDER.resolve(one.getKey()), JsonSchemaWriter.of(one.getValue()));
   }
 
   /** The metaschema is that of json-schema.org, which the validator has with it. */
   @ParameterizedTest
   @MethodSource("schemas")
-  void isDraft7(Map.Entry<String, Shape> one) {
+  void isDraft7(Map.Entry<String, FileSchema> one) {
     var metaschema =
         SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_7)
             .getSchema(SchemaLocation.of("http://json-schema.org/draft-07/schema#"));
-    assertThat(metaschema.validate(Schema.of(one.getValue()), InputFormat.JSON)).isEmpty();
+    assertThat(metaschema.validate(JsonSchemaWriter.of(one.getValue()), InputFormat.JSON))
+        .isEmpty();
     assertThat(metaschema.validate("{\"type\": \"wrong\"}", InputFormat.JSON)).isNotEmpty();
   }
 }

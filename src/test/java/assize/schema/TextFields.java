@@ -1,7 +1,7 @@
 package assize.schema;
 
 import assize.record.VehicleRecord;
-import assize.ruleset.RuleSetShapes;
+import assize.ruleset.RuleSetSchema;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -10,8 +10,8 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /**
- * Every text that people word freely in a rule set or record, found by what {@link Shape} says of
- * each name, so that a new field is among them by itself.
+ * Every text that people word freely in a rule set or record, found by what {@link FileSchema} says
+ * of each name, so that a new field is among them by itself.
  */
 public final class TextFields {
   /** A field that takes this takes any text as far as its letters tell. */
@@ -39,17 +39,17 @@ public final class TextFields {
     }
   }
 
-  private final Shape shape;
+  private final FileSchema shape;
   private final Change change;
 
-  private TextFields(Shape shape, Change change) {
+  private TextFields(FileSchema shape, Change change) {
     this.shape = shape;
     this.change = change;
   }
 
   /** Returns a rule set's file with other texts, as YAML. */
   public static String ofRules(String yaml, Change change) {
-    return of(RuleSetShapes.SHAPE, yaml, change);
+    return of(RuleSetSchema.SHAPE, yaml, change);
   }
 
   /** Returns a record with other texts, as YAML. */
@@ -57,30 +57,31 @@ public final class TextFields {
     return of(VehicleRecord.SHAPE, yaml, change);
   }
 
-  private static String of(Shape shape, String yaml, Change change) {
+  private static String of(FileSchema shape, String yaml, Change change) {
     Object tree = EditorYaml.asTyped(yaml);
     Map<?, ?> changed =
-        (Map<?, ?>) new TextFields(shape, change).changed(new Value.Group(shape.root()), "", tree);
+        (Map<?, ?>)
+            new TextFields(shape, change).changed(new ValueSchema.Group(shape.root()), "", tree);
     return changed.entrySet().stream()
         .map(it -> it.getKey() + ": " + Mutations.yaml(it.getValue()) + "\n")
         .collect(Collectors.joining());
   }
 
-  private Object changed(Value value, String under, Object node) {
+  private Object changed(ValueSchema value, String under, Object node) {
     return value.match(
-        new Value.Cases<>() {
+        new ValueSchema.Cases<>() {
           @Override
-          public Object blank(Value.Blank blank) {
+          public Object blank(ValueSchema.Blank blank) {
             return node;
           }
 
           @Override
-          public Object word(Value.Word word) {
+          public Object word(ValueSchema.Word word) {
             return node;
           }
 
           @Override
-          public Object scalar(Value.Scalar scalar) {
+          public Object scalar(ValueSchema.Scalar scalar) {
             String text = node.toString();
             return isFree(scalar.form())
                 ? change.of(under, text)
@@ -88,19 +89,19 @@ public final class TextFields {
           }
 
           @Override
-          public Object group(Value.Group group) {
+          public Object group(ValueSchema.Group group) {
             Map<String, Object> all = new LinkedHashMap<>();
             ((Map<?, ?>) node)
                 .forEach(
                     (name, below) -> {
-                      Key key = group.block().key(name.toString()).orElseThrow();
+                      PropertySchema key = group.block().key(name.toString()).orElseThrow();
                       all.put(key.name(), changed(key.value(), key.name(), below));
                     });
             return all;
           }
 
           @Override
-          public Object named(Value.Named named) {
+          public Object named(ValueSchema.Named named) {
             Map<String, Object> all = new LinkedHashMap<>();
             ((Map<?, ?>) node)
                 .forEach(
@@ -112,19 +113,19 @@ public final class TextFields {
           }
 
           @Override
-          public Object many(Value.Many many) {
+          public Object many(ValueSchema.Many many) {
             List<Object> all = new ArrayList<>();
             ((List<?>) node).forEach(it -> all.add(changed(many.each(), under, it)));
             return all;
           }
 
           @Override
-          public Object row(Value.Row row) {
+          public Object row(ValueSchema.Row row) {
             return node;
           }
 
           @Override
-          public Object either(Value.Either either) {
+          public Object either(ValueSchema.Either either) {
             return either.ways().stream()
                 .filter(way -> fits(way, node))
                 .findFirst()
@@ -133,68 +134,68 @@ public final class TextFields {
           }
 
           @Override
-          public Object shared(Value.Shared shared) {
-            return changed(new Value.Group(shape.block(shared)), under, node);
+          public Object shared(ValueSchema.Shared shared) {
+            return changed(new ValueSchema.Group(shape.block(shared)), under, node);
           }
         });
   }
 
-  private static boolean isFree(Form form) {
-    return form.types().contains(Form.Type.TEXT)
+  private static boolean isFree(ScalarFormat form) {
+    return form.types().contains(ScalarFormat.Type.TEXT)
         && form.pattern().map(it -> Pattern.compile(it).matcher(ANY).find()).orElse(true);
   }
 
-  private static boolean isName(Form form) {
+  private static boolean isName(ScalarFormat form) {
     return form.pattern().map(it -> Pattern.compile(it).matcher(NAME).find()).orElse(false);
   }
 
   /** Says whether a value can be written as a file has it. */
-  private boolean fits(Value value, Object node) {
+  private boolean fits(ValueSchema value, Object node) {
     return value.match(
-        new Value.Cases<>() {
+        new ValueSchema.Cases<>() {
           @Override
-          public Boolean blank(Value.Blank blank) {
+          public Boolean blank(ValueSchema.Blank blank) {
             return node.toString().isEmpty();
           }
 
           @Override
-          public Boolean scalar(Value.Scalar scalar) {
+          public Boolean scalar(ValueSchema.Scalar scalar) {
             return node instanceof String;
           }
 
           @Override
-          public Boolean word(Value.Word word) {
+          public Boolean word(ValueSchema.Word word) {
             return node instanceof String text && word.words().contains(text);
           }
 
           @Override
-          public Boolean group(Value.Group group) {
+          public Boolean group(ValueSchema.Group group) {
             return node instanceof Map<?, ?> map && group.block().names().containsAll(map.keySet());
           }
 
           @Override
-          public Boolean named(Value.Named named) {
+          public Boolean named(ValueSchema.Named named) {
             return node instanceof Map<?, ?>;
           }
 
           @Override
-          public Boolean many(Value.Many many) {
+          public Boolean many(ValueSchema.Many many) {
             return node instanceof List<?>;
           }
 
           @Override
-          public Boolean row(Value.Row row) {
+          public Boolean row(ValueSchema.Row row) {
             return node instanceof List<?> list && list.size() == row.each().size();
           }
 
           @Override
-          public Boolean either(Value.Either either) {
+          public Boolean either(ValueSchema.Either either) {
             return either.ways().stream().anyMatch(way -> fits(way, node));
           }
 
           @Override
-          public Boolean shared(Value.Shared shared) {
-            return group(new Value.Group(shape.block(shared)));
+          public Boolean shared(ValueSchema.Shared shared) {
+            return group(new ValueSchema.Group(shape.block(shared)));
           }
         });
   }

@@ -3,8 +3,8 @@ package assize.spreadsheet;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import assize.Pinned;
-import assize.diagnostic.Code;
 import assize.diagnostic.Diagnostic;
+import assize.diagnostic.DiagnosticCode;
 import assize.diagnostic.Result;
 import assize.spreadsheet.Tables.Vehicle;
 import java.io.IOException;
@@ -66,20 +66,22 @@ class BadTablesTest {
 
   @Test
   void everyCodeOfTablesHasACase() throws IOException {
-    Set<Code> seen = EnumSet.noneOf(Code.class);
+    Set<DiagnosticCode> seen = EnumSet.noneOf(DiagnosticCode.class);
     for (Map.Entry<String, byte[]> table : tables().entrySet()) {
-      Result<Filled> read = vehicle().read(Tables.file(folder, table.getKey(), table.getValue()));
+      Result<FilledSheet> read =
+          vehicle().read(Tables.file(folder, table.getKey(), table.getValue()));
       assertThat(read.value().isPresent()).as(table.getKey()).isEqualTo(!read.hasErrors());
       read.diagnostics().stream().map(Diagnostic::code).forEach(seen::add);
     }
-    List<Code> all = Arrays.asList(Code.values());
+    List<DiagnosticCode> all = Arrays.asList(DiagnosticCode.values());
     assertThat(seen)
-        .containsAll(EnumSet.range(Code.NOT_A_TABLE, Code.SHEET_FOR_OTHER_RULE_SET))
+        .containsAll(
+            EnumSet.range(DiagnosticCode.NOT_A_TABLE, DiagnosticCode.SHEET_FOR_OTHER_RULE_SET))
         .containsAll(
             all.subList(
-                all.indexOf(Code.SHEET_FOR_OTHER_RECORD),
-                all.indexOf(Code.POSSIBLY_CONVERTED_CELL)))
-        .contains(Code.POSSIBLY_CONVERTED_CELL);
+                all.indexOf(DiagnosticCode.SHEET_FOR_OTHER_RECORD),
+                all.indexOf(DiagnosticCode.POSSIBLY_CONVERTED_CELL)))
+        .contains(DiagnosticCode.POSSIBLY_CONVERTED_CELL);
   }
 
   @Test
@@ -89,7 +91,7 @@ class BadTablesTest {
       byte[] whole = vehicle.table(ending);
       for (int length = 0; length < whole.length; length += 1 + whole.length / 150) {
         Path file = Tables.file(folder, "cut" + ending, Arrays.copyOf(whole, length));
-        Result<Filled> read = vehicle.read(file);
+        Result<FilledSheet> read = vehicle.read(file);
         assertThat(read.value().isPresent()).isEqualTo(!read.hasErrors());
       }
     }

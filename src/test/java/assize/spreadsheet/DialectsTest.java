@@ -34,7 +34,7 @@ class DialectsTest {
 
   private Map<String, String> said(byte[] bytes) throws Exception {
     Vehicle vehicle = BadTablesTest.vehicle();
-    Filled filled = Tables.good(vehicle.read(Tables.file(folder, "t.csv", bytes)));
+    FilledSheet filled = Tables.good(vehicle.read(Tables.file(folder, "t.csv", bytes)));
     Map<String, String> said = new TreeMap<>();
     filled.entries().forEach(it -> said.put(it.item() + " " + it.key(), it.yaml()));
     return said;

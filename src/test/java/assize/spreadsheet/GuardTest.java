@@ -42,8 +42,8 @@ class GuardTest {
         "3\u00A0-\u00A05 | 3\u00A0-\u00A05"
       })
   void putsAnApostropheBeforeWhatBeginsAFormula(String text, String written) {
-    assertThat(Guard.on(text)).isEqualTo(written);
-    assertThat(Guard.off(written)).isEqualTo(text);
+    assertThat(FormulaGuard.on(text)).isEqualTo(written);
+    assertThat(FormulaGuard.off(written)).isEqualTo(text);
   }
 
   static IntStream seeds() {
@@ -56,8 +56,8 @@ class GuardTest {
     Random random = new Random(seed);
     for (int i = 0; i < 200; i++) {
       String text = text(random);
-      String written = Guard.on(text);
-      assertThat(Guard.off(written)).as(text).isEqualTo(text);
+      String written = FormulaGuard.on(text);
+      assertThat(FormulaGuard.off(written)).as(text).isEqualTo(text);
       assertThat(written).as(text).doesNotMatch("(?s)[=+@\\uFF1D\\t\\r\\n-].*");
       assertThat(written).as(text).doesNotContainPattern("[,;\\t\\r\\n][=+@\\uFF1D-]");
       assertThat(written)
@@ -71,13 +71,13 @@ class GuardTest {
   /** A leading tab is guarded itself, and so is what begins behind it. */
   @Test
   void guardsBehindATab() {
-    assertThat(Guard.on("\t\u00A0=1")).isEqualTo("'\t\u00A0'=1");
-    assertThat(Guard.off("'\t\u00A0'=1")).isEqualTo("\t\u00A0=1");
+    assertThat(FormulaGuard.on("\t\u00A0=1")).isEqualTo("'\t\u00A0'=1");
+    assertThat(FormulaGuard.off("'\t\u00A0'=1")).isEqualTo("\t\u00A0=1");
   }
 
   @Test
   void aTextWrittenByHandStandsAsItIs() {
-    assertThat(Guard.off("=1+1")).isEqualTo("=1+1");
+    assertThat(FormulaGuard.off("=1+1")).isEqualTo("=1+1");
   }
 
   private static String text(Random random) {

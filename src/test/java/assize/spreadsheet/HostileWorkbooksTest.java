@@ -2,8 +2,8 @@ package assize.spreadsheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import assize.diagnostic.Code;
 import assize.diagnostic.Diagnostic;
+import assize.diagnostic.DiagnosticCode;
 import assize.spreadsheet.Tables.Vehicle;
 import java.nio.file.Path;
 import java.util.List;
@@ -16,7 +16,7 @@ import org.junit.jupiter.api.io.TempDir;
 class HostileWorkbooksTest {
   @TempDir private Path folder = Path.of("");
 
-  private List<Code> said(byte[] bytes) throws Exception {
+  private List<DiagnosticCode> said(byte[] bytes) throws Exception {
     Vehicle vehicle = BadTablesTest.vehicle();
     Path file = Tables.file(folder, "t.xlsx", bytes);
     return vehicle.read(file).diagnostics().stream().map(Diagnostic::code).toList();
@@ -24,29 +24,30 @@ class HostileWorkbooksTest {
 
   @Test
   void aPartThatUnpacksToTooMuch() throws Exception {
-    byte[] bomb = BadWorkbooks.zip(Map.of("xl/media/a.png", "0".repeat(Parts.MOST_INFLATED + 1)));
+    byte[] bomb =
+        BadWorkbooks.zip(Map.of("xl/media/a.png", "0".repeat(WorkbookParts.MOST_INFLATED + 1)));
     assertThat(bomb.length).isLessThan(100_000);
-    assertThat(said(bomb)).containsExactly(Code.FILE_TOO_LARGE);
+    assertThat(said(bomb)).containsExactly(DiagnosticCode.FILE_TOO_LARGE);
   }
 
   @Test
   void cellsThatUnpackToTooMuch() throws Exception {
-    byte[] bomb = BadWorkbooks.workbook("<a>" + " ".repeat(Parts.MOST_KEPT) + "</a>");
-    assertThat(said(bomb)).containsExactly(Code.FILE_TOO_LARGE);
+    byte[] bomb = BadWorkbooks.workbook("<a>" + " ".repeat(WorkbookParts.MOST_KEPT) + "</a>");
+    assertThat(said(bomb)).containsExactly(DiagnosticCode.FILE_TOO_LARGE);
   }
 
   @Test
   void tooManyCells() throws Exception {
     String row = "<row>" + "<c/>".repeat(1000) + "</row>";
     String rows = row.repeat(SheetReader.MOST_CELLS / 1000) + "<row><c/></row>";
-    assertThat(said(BadWorkbooks.sheet(rows))).containsExactly(Code.TOO_MANY_ENTRIES);
+    assertThat(said(BadWorkbooks.sheet(rows))).containsExactly(DiagnosticCode.TOO_MANY_ENTRIES);
   }
 
   @Test
   void tooManyTexts() throws Exception {
     String texts = "<sst>" + "<si/>".repeat(Xml.MOST_EVENTS / 2) + "</sst>";
     assertThat(said(BadWorkbooks.workbook("<worksheet/>", texts)))
-        .containsExactly(Code.FILE_TOO_LARGE);
+        .containsExactly(DiagnosticCode.FILE_TOO_LARGE);
   }
 
   @Test
@@ -63,20 +64,22 @@ class HostileWorkbooksTest {
     }
     String sheet = "<worksheet><sheetData>" + rows + "</sheetData></worksheet>";
     String texts = "<sst><si><t>" + "x".repeat(100_000) + "</t></si></sst>";
-    assertThat(said(BadWorkbooks.workbook(sheet, texts))).containsExactly(Code.FILE_TOO_LARGE);
+    assertThat(said(BadWorkbooks.workbook(sheet, texts)))
+        .containsExactly(DiagnosticCode.FILE_TOO_LARGE);
   }
 
   @Test
   void tooManyParts() throws Exception {
     Map<String, String> parts = new TreeMap<>();
-    for (int i = 0; i <= Parts.MOST_PARTS; i++) {
+    for (int i = 0; i <= WorkbookParts.MOST_PARTS; i++) {
       parts.put("xl/" + i + ".xml", "");
     }
-    assertThat(said(BadWorkbooks.zip(parts))).containsExactly(Code.FILE_TOO_LARGE);
+    assertThat(said(BadWorkbooks.zip(parts))).containsExactly(DiagnosticCode.FILE_TOO_LARGE);
   }
 
   @Test
   void aFileThatIsTooLong() throws Exception {
-    assertThat(said(new byte[TableReader.LARGEST + 1])).containsExactly(Code.FILE_TOO_LARGE);
+    assertThat(said(new byte[TableReader.LARGEST + 1]))
+        .containsExactly(DiagnosticCode.FILE_TOO_LARGE);
   }
 }

@@ -33,10 +33,10 @@ class ManyRowsTest {
                                 + i
                                 + (i % 2 == 0 ? ",tape" : ",rule"))
                     .collect(Collectors.joining("\n")));
-    Filled filled =
+    FilledSheet filled =
         TableReader.read(table, "t.csv", vehicle.rules(), vehicle.record()).value().orElseThrow();
     assertThat(filled.entries())
-        .extracting(Filled.Entry::key)
+        .extracting(FilledSheet.Entry::key)
         .containsExactly("present", "note", "evidence");
     assertThat(filled.entries())
         .extracting(it -> it.at().toString())

@@ -9,10 +9,10 @@ import assize.aspect.Finding;
 import assize.aspect.PartNumbers;
 import assize.aspect.Worded;
 import assize.aspect.YesNo;
-import assize.measure.Lab;
+import assize.measure.CieLab;
 import assize.record.Observation;
 import assize.record.VehicleRecord;
-import assize.report.view.WalkView;
+import assize.report.view.InspectionView;
 import assize.ruleset.AspectRule;
 import assize.ruleset.Item;
 import assize.spreadsheet.Tables.Vehicle;
@@ -97,11 +97,11 @@ class RoundTripTest {
   /** What the rows of a table can hold of an observation. */
   private record Said(Map<Aspect, Finding> findings, List<String> evidence, String note) {}
 
-  private static Map<String, Said> said(VehicleRecord record, WalkView view) {
+  private static Map<String, Said> said(VehicleRecord record, InspectionView view) {
     Set<String> shown =
         view.areas().stream()
             .flatMap(area -> area.items().stream())
-            .map(WalkView.WalkItem::id)
+            .map(InspectionView.WalkItem::id)
             .collect(Collectors.toSet());
     Map<String, Observation> found = new HashMap<>(record.observations());
     found.keySet().retainAll(shown);
@@ -132,7 +132,7 @@ class RoundTripTest {
   })
   void theDemonstrationComesBackWhole(String name, String ending) {
     Vehicle vehicle = Vehicle.demonstration(name);
-    Filled filled = Tables.good(vehicle.read(vehicle.write(folder, ending)));
+    FilledSheet filled = Tables.good(vehicle.read(vehicle.write(folder, ending)));
     assertThat(said(vehicle.observations(filled)))
         .isEqualTo(said(vehicle.record(), vehicle.view()))
         .hasSizeGreaterThan(50);
@@ -156,7 +156,7 @@ class RoundTripTest {
         .forEach(it -> observations.put(it.id(), observation(it, plain, random)));
     Vehicle vehicle = plain.with(observations);
     for (String ending : List.of(".xlsx", ".csv")) {
-      Filled filled = Tables.good(vehicle.read(vehicle.write(folder, ending)));
+      FilledSheet filled = Tables.good(vehicle.read(vehicle.write(folder, ending)));
       assertThat(said(vehicle.observations(filled)))
           .as(ending)
           .isEqualTo(said(vehicle.record(), vehicle.view()));
@@ -213,7 +213,7 @@ class RoundTripTest {
     }
     return new Colors.Found(
         chip,
-        Optional.of(new Lab(random.nextInt(100) / 2.0, -17.5, random.nextInt(50) / 4.0)),
+        Optional.of(new CieLab(random.nextInt(100) / 2.0, -17.5, random.nextInt(50) / 4.0)),
         random.nextInt(8) / 8.0,
         Optional.of(text(random).strip()).filter(it -> !it.isEmpty()),
         Optional.of("the owner: \"" + text(random).strip() + "\""));

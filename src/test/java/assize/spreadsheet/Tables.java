@@ -6,9 +6,9 @@ import assize.judgment.Judgment;
 import assize.record.Observation;
 import assize.record.RecordReader;
 import assize.record.VehicleRecord;
-import assize.report.text.DiagnosticPrinter;
-import assize.report.view.WalkView;
-import assize.report.view.WalkViews;
+import assize.report.text.DiagnosticFormatter;
+import assize.report.view.InspectionView;
+import assize.report.view.InspectionViewFactory;
 import assize.ruleset.RuleSet;
 import assize.ruleset.RuleSetReader;
 import assize.text.SourceFile;
@@ -50,9 +50,9 @@ final class Tables {
           rules, good(RecordReader.parse(new SourceFile("record.yaml", recordYaml), rules)));
     }
 
-    WalkView view() {
+    InspectionView view() {
       Judgment judgment = Judge.judge(rules, record, Optional.empty());
-      return WalkViews.of(judgment);
+      return InspectionViewFactory.of(judgment);
     }
 
     byte[] table(String ending) {
@@ -65,13 +65,13 @@ final class Tables {
       return file(folder, "truck" + ending, table(ending));
     }
 
-    Result<Filled> read(Path file) {
+    Result<FilledSheet> read(Path file) {
       return TableReader.read(file, String.valueOf(file.getFileName()), rules, record);
     }
 
     /** Returns what is printed of a table. */
     String said(Path file) {
-      return DiagnosticPrinter.print(read(file).diagnostics(), false);
+      return DiagnosticFormatter.print(read(file).diagnostics(), false);
     }
 
     Vehicle with(Map<String, Observation> observations) {
@@ -79,9 +79,9 @@ final class Tables {
     }
 
     /** Makes a record that says what a table says, and nothing else. */
-    Map<String, Observation> observations(Filled filled) {
+    Map<String, Observation> observations(FilledSheet filled) {
       Map<String, StringBuilder> items = new LinkedHashMap<>();
-      for (Filled.Entry entry : filled.entries()) {
+      for (FilledSheet.Entry entry : filled.entries()) {
         items
             .computeIfAbsent(entry.item(), it -> new StringBuilder("  " + it + ":\n"))
             .append("    " + entry.key() + ": " + entry.yaml() + "\n");
@@ -106,6 +106,7 @@ final class Tables {
 
   static <T> T good(Result<T> read) {
     return read.value()
-        .orElseThrow(() -> new AssertionError(DiagnosticPrinter.print(read.diagnostics(), false)));
+        .orElseThrow(
+            () -> new AssertionError(DiagnosticFormatter.print(read.diagnostics(), false)));
   }
 }

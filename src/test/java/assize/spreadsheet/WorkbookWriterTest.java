@@ -63,7 +63,7 @@ class WorkbookWriterTest {
         new ReadableWorkbook(new ByteArrayInputStream(vehicle.table(".xlsx")))) {
       List<Row> rows = rows(book.getFirstSheet());
       assertThat(rows.get(0).getCellText(Column.values().length))
-          .isEqualTo(MadeFor.of(vehicle.rules(), "l45-4388").heading());
+          .isEqualTo(SheetOrigin.of(vehicle.rules(), "l45-4388").heading());
       assertThat(rows.get(1).getCellText(Column.CAUTION.ordinal())).contains("Do not dry-sand");
       List<Row> facts = rows(book.findSheet("Vehicle").orElseThrow());
       assertThat(facts).extracting(it -> it.getCellText(0)).contains("Vehicle", "SHA-256");
@@ -88,7 +88,7 @@ class WorkbookWriterTest {
   /** Which parts a sheet may have, and in which order (ECMA-376 part 1, 18.3.1.99, from memory). */
   @Test
   void thePartsOfASheetStandInTheOrderOfTheStandard() throws Exception {
-    Container.read(
+    ZipContainer.read(
         Vehicle.demonstration("q-1187").table(".xlsx"),
         Integer.MAX_VALUE,
         100,

@@ -4,10 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import assize.compare.Yard;
-import assize.date.DaySpan;
+import assize.date.DateRange;
 import assize.evidence.DisputeState;
 import assize.evidence.Scope;
-import assize.judge.WithoutVehicle;
+import assize.judge.RuleSetWeigher;
 import assize.judgment.AspectJudgment;
 import assize.production.AttributeValue;
 import assize.production.ScopeAttributes;
@@ -27,24 +27,24 @@ import org.junit.jupiter.api.Test;
 class StandingTest {
   private final RuleSet yard = Yard.newer();
 
-  private static Standing of(RuleSet rules, String id) {
+  private static AspectTimeline of(RuleSet rules, String id) {
     Item item = rules.items().filter(one -> one.id().equals(id)).findFirst().orElseThrow();
-    return Standing.of(rules, WithoutVehicle.by(rules), item, item.aspects().get(0));
+    return AspectTimeline.of(rules, RuleSetWeigher.by(rules), item, item.aspects().get(0));
   }
 
-  private static DaySpan days(String first, String last) {
-    return DaySpan.of(LocalDate.parse(first), LocalDate.parse(last));
+  private static DateRange days(String first, String last) {
+    return DateRange.of(LocalDate.parse(first), LocalDate.parse(last));
   }
 
   @Test
   void aRunningChangeHasAStretchInWhichBothAreRight() {
-    Standing bracket = of(yard, "bracket");
+    AspectTimeline bracket = of(yard, "bracket");
     assertThat(bracket.courses()).hasSize(1);
-    Course course = bracket.courses().get(0);
-    assertThat(course.vehicles()).containsExactly(new Vehicles(Map.of()));
+    VehicleTimeline course = bracket.courses().get(0);
+    assertThat(course.vehicles()).containsExactly(new VehicleGroup(Map.of()));
     assertThat(course.window()).isEqualTo(days("1932-01-01", "1935-12-31"));
     assertThat(course.stands())
-        .extracting(Stand::days)
+        .extracting(TimelineEntry::days)
         .containsExactly(
             days("1932-01-01", "1934-05-31"),
             days("1934-06-01", "1934-08-31"),
@@ -61,19 +61,19 @@ class StandingTest {
    */
   @Test
   void modelsThatFareDifferentlyStandApart() {
-    Standing color = of(yard, "bed-color");
+    AspectTimeline color = of(yard, "bed-color");
     assertThat(color.courses()).hasSize(2);
     AspectJudgment x1 = color.courses().get(0).stands().get(0).outcome().orElseThrow();
     assertThat(color.courses().get(0).vehicles())
         .containsExactly(
-            new Vehicles(
+            new VehicleGroup(
                 Map.of(new VehicleAttribute.OfModel(), Set.of(new AttributeValue.Named("X1")))));
     assertThat(x1.dispute()).isEqualTo(DisputeState.DISPUTED);
     assertThat(x1.conflict()).isEqualTo(0.45, within(1e-9));
     assertThat(x1.positions().get(0).belief()).isEqualTo(0.45 / 0.55, within(1e-9));
     assertThat(x1.positions().get(1).belief()).isEqualTo(0.05 / 0.55, within(1e-9));
     assertThat(x1.positions().get(1).echoes()).containsExactly("leaflet");
-    Course x2 = color.courses().get(1);
+    VehicleTimeline x2 = color.courses().get(1);
     assertThat(x2.window()).isEqualTo(days("1933-01-01", "1934-12-31"));
     assertThat(x2.stands().get(0).outcome().orElseThrow().dispute()).isEqualTo(DisputeState.AGREED);
   }
@@ -86,7 +86,7 @@ class StandingTest {
             course ->
                 assertThat(course.vehicles())
                     .containsExactly(
-                        new Vehicles(
+                        new VehicleGroup(
                             Map.of(
                                 new VehicleAttribute.OfEquipment("heater"),
                                 Set.of(new AttributeValue.Fitted(true))))));
@@ -108,8 +108,10 @@ class StandingTest {
             .orElseThrow();
     ScopeAttributes asked = ScopeAttributes.of(item.aspects().get(0).claims().get(0).scope());
     assertThat(asked.attributes()).contains(new VehicleAttribute.OfNumber("chassis"));
-    List<Vehicles> all =
-        Standing.of(truck, WithoutVehicle.by(truck), item, item.aspects().get(0)).courses().stream()
+    List<VehicleGroup> all =
+        AspectTimeline.of(truck, RuleSetWeigher.by(truck), item, item.aspects().get(0))
+            .courses()
+            .stream()
             .flatMap(course -> course.vehicles().stream())
             .toList();
     assertThat(all)
@@ -141,7 +143,8 @@ class StandingTest {
           .forEach(
               item -> {
                 for (AspectRule rule : item.aspects()) {
-                  Standing standing = Standing.of(rules, WithoutVehicle.by(rules), item, rule);
+                  AspectTimeline standing =
+                      AspectTimeline.of(rules, RuleSetWeigher.by(rules), item, rule);
                   assertThat(standing.tooMany()).as(item.id()).isFalse();
                   assertThat(standing.courses()).as(item.id()).isNotEmpty();
                   standing.courses().forEach(course -> isInOrder(item, course));
@@ -150,9 +153,9 @@ class StandingTest {
     }
   }
 
-  private static void isInOrder(Item item, Course course) {
+  private static void isInOrder(Item item, VehicleTimeline course) {
     LocalDate after = LocalDate.MIN;
-    for (Stand stand : course.stands()) {
+    for (TimelineEntry stand : course.stands()) {
       assertThat(stand.days().first()).as(item.id()).isAfter(after);
       assertThat(course.window().contains(stand.days())).as(item.id()).isTrue();
       after = stand.days().last();

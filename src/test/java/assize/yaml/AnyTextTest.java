@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import assize.diagnostic.Diagnostic;
 import assize.diagnostic.Result;
 import assize.record.RecordReader;
-import assize.report.text.DiagnosticPrinter;
+import assize.report.text.DiagnosticFormatter;
 import assize.ruleset.RuleSet;
 import assize.ruleset.RuleSetReader;
 import assize.text.SourceFile;
@@ -105,6 +105,6 @@ class AnyTextTest {
       assertThat(one.message()).as(text).isNotBlank();
       assertThat(one.at().end()).as(text).isLessThanOrEqualTo(text.length());
     }
-    assertThat(DiagnosticPrinter.print(result.diagnostics(), false)).as(text).isNotNull();
+    assertThat(DiagnosticFormatter.print(result.diagnostics(), false)).as(text).isNotNull();
   }
 }

@@ -2,8 +2,8 @@ package assize.yaml;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import assize.diagnostic.Code;
 import assize.diagnostic.Diagnostic;
+import assize.diagnostic.DiagnosticCode;
 import assize.ruleset.RuleSetReader;
 import assize.text.SourceFile;
 import java.io.IOException;
@@ -19,25 +19,26 @@ class BoundsTest {
   void aFileOfMoreThanFourMebibytesIsNotRead(@TempDir Path folder) throws IOException {
     Path file = Files.writeString(folder.resolve("rules.yaml"), "#".repeat(4 * 1024 * 1024 + 1));
     assertThat(codes(RuleSetReader.read(file, "rules.yaml").diagnostics()))
-        .containsExactly(Code.FILE_TOO_LARGE);
+        .containsExactly(DiagnosticCode.FILE_TOO_LARGE);
   }
 
   @Test
   void aFileOfFourMebibytesIsRead(@TempDir Path folder) throws IOException {
     Path file = Files.writeString(folder.resolve("rules.yaml"), "#".repeat(4 * 1024 * 1024));
     assertThat(codes(RuleSetReader.read(file, "rules.yaml").diagnostics()))
-        .containsExactly(Code.EMPTY_FILE);
+        .containsExactly(DiagnosticCode.EMPTY_FILE);
   }
 
   @Test
   void moreThanTwoHundredThousandEntriesAreRefused() {
-    assertThat(said("notes: [" + "1,".repeat(200_001) + "]")).contains(Code.TOO_MANY_ENTRIES);
+    assertThat(said("notes: [" + "1,".repeat(200_001) + "]"))
+        .contains(DiagnosticCode.TOO_MANY_ENTRIES);
   }
 
   @Test
   void aTextOfMoreThan65536CharactersIsRefused() {
-    assertThat(said("notes: " + "x".repeat(65_537))).contains(Code.TEXT_TOO_LONG);
-    assertThat(said("notes: " + "x".repeat(65_536))).doesNotContain(Code.TEXT_TOO_LONG);
+    assertThat(said("notes: " + "x".repeat(65_537))).contains(DiagnosticCode.TEXT_TOO_LONG);
+    assertThat(said("notes: " + "x".repeat(65_536))).doesNotContain(DiagnosticCode.TEXT_TOO_LONG);
   }
 
   /** Of two UTF-16 units: one may be the last that the library's buffer holds. */
@@ -45,11 +46,13 @@ class BoundsTest {
   void aCharacterOfTwoHalvesIsReadWhereverItStands() {
     for (int before = 65_400; before < 65_540; before++) {
       String text = "notes: |\n  x\n" + "#".repeat(before) + "\n# \uD83D\uDE9A\n";
-      assertThat(YamlTree.read(new SourceFile("r", text)).diagnostics()).as("%s", before).isEmpty();
+      assertThat(YamlTreeBuilder.read(new SourceFile("r", text)).diagnostics())
+          .as("%s", before)
+          .isEmpty();
     }
     String trucks = "notes: \"" + "\uD83D\uDE9A".repeat(32_768) + "\"\n";
     for (String text : List.of(trucks, "more-" + trucks, "some-" + "more-" + trucks)) {
-      assertThat(YamlTree.read(new SourceFile("r", text)).diagnostics()).isEmpty();
+      assertThat(YamlTreeBuilder.read(new SourceFile("r", text)).diagnostics()).isEmpty();
     }
   }
 
@@ -59,13 +62,13 @@ class BoundsTest {
     for (int i = 0; i < 1500; i++) {
       text.append("unknown-").append(i).append(": x\n");
     }
-    assertThat(said(text.toString())).contains(Code.TOO_MANY_PROBLEMS).hasSize(1001);
+    assertThat(said(text.toString())).contains(DiagnosticCode.TOO_MANY_PROBLEMS).hasSize(1001);
   }
 
   @Test
   void moreThanFiftyThingsHeldToBeRightAreRefused() {
-    assertThat(said(pairs(50))).doesNotContain(Code.TOO_MANY_CLAIMS);
-    assertThat(said(pairs(51))).contains(Code.TOO_MANY_CLAIMS);
+    assertThat(said(pairs(50))).doesNotContain(DiagnosticCode.TOO_MANY_CLAIMS);
+    assertThat(said(pairs(51))).contains(DiagnosticCode.TOO_MANY_CLAIMS);
   }
 
   /** Sources that each say another pair of eleven finishes, of which there are 55. */
@@ -98,14 +101,14 @@ class BoundsTest {
       text.append("  s%d: {kind: drawing, grade: A, title: T, copies: s%d}\n".formatted(i, i + 1));
     }
     text.append("  s499: {kind: drawing, grade: A, title: T, copies: s0}\n");
-    assertThat(said(text.toString())).contains(Code.CIRCULAR_COPIES);
+    assertThat(said(text.toString())).contains(DiagnosticCode.CIRCULAR_COPIES);
   }
 
-  private static List<Code> said(String text) {
+  private static List<DiagnosticCode> said(String text) {
     return codes(RuleSetReader.parse(List.of(new SourceFile("rules.yaml", text))).diagnostics());
   }
 
-  private static List<Code> codes(List<Diagnostic> diagnostics) {
+  private static List<DiagnosticCode> codes(List<Diagnostic> diagnostics) {
     return diagnostics.stream().map(Diagnostic::code).toList();
   }
 }

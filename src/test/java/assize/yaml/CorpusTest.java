@@ -3,15 +3,15 @@ package assize.yaml;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import assize.Pinned;
-import assize.check.Accepting;
-import assize.check.Doubt;
-import assize.check.RecordDoubt;
-import assize.diagnostic.Code;
+import assize.check.RecordWarningRule;
+import assize.check.RuleSetWarningRule;
+import assize.check.WarningFilter;
 import assize.diagnostic.Diagnostic;
+import assize.diagnostic.DiagnosticCode;
 import assize.diagnostic.Result;
 import assize.judge.Judge;
 import assize.record.RecordReader;
-import assize.report.text.DiagnosticPrinter;
+import assize.report.text.DiagnosticFormatter;
 import assize.ruleset.RuleSet;
 import assize.ruleset.RuleSetReader;
 import java.io.IOException;
@@ -42,30 +42,30 @@ class CorpusTest {
    * What takes a large file, a picture, a table or several records: {@link BoundsTest} and others
    * make them.
    */
-  private static final Set<Code> MADE_ELSEWHERE =
+  private static final Set<DiagnosticCode> MADE_ELSEWHERE =
       EnumSet.of(
-          Code.FILE_TOO_LARGE,
-          Code.TOO_MANY_ENTRIES,
-          Code.TEXT_TOO_LONG,
-          Code.TOO_MANY_PROBLEMS,
-          Code.TOO_MUCH_CHANGED,
-          Code.DIFFERENT_VEHICLE,
-          Code.DIFFERENT_EDITION,
-          Code.CHANGED_DURING_MERGE,
-          Code.PHOTO_CANNOT_BE_SHOWN,
-          Code.NOT_A_TABLE,
-          Code.MISSING_COLUMN,
-          Code.ROW_WITHOUT_NAME,
-          Code.FORMULA,
-          Code.CONVERTED_CELL,
-          Code.MERGED_CELLS,
-          Code.SHEET_FOR_OTHER_RULE_SET,
-          Code.SHEET_FOR_OTHER_RECORD,
-          Code.RULES_CHANGED,
-          Code.COLUMN_NOT_READ,
-          Code.POSSIBLY_CONVERTED_CELL,
-          Code.PHOTO_MISNAMED,
-          Code.PHOTO_LEFT_OUT);
+          DiagnosticCode.FILE_TOO_LARGE,
+          DiagnosticCode.TOO_MANY_ENTRIES,
+          DiagnosticCode.TEXT_TOO_LONG,
+          DiagnosticCode.TOO_MANY_PROBLEMS,
+          DiagnosticCode.TOO_MUCH_CHANGED,
+          DiagnosticCode.DIFFERENT_VEHICLE,
+          DiagnosticCode.DIFFERENT_EDITION,
+          DiagnosticCode.CHANGED_DURING_MERGE,
+          DiagnosticCode.PHOTO_CANNOT_BE_SHOWN,
+          DiagnosticCode.NOT_A_TABLE,
+          DiagnosticCode.MISSING_COLUMN,
+          DiagnosticCode.ROW_WITHOUT_NAME,
+          DiagnosticCode.FORMULA,
+          DiagnosticCode.CONVERTED_CELL,
+          DiagnosticCode.MERGED_CELLS,
+          DiagnosticCode.SHEET_FOR_OTHER_RULE_SET,
+          DiagnosticCode.SHEET_FOR_OTHER_RECORD,
+          DiagnosticCode.RULES_CHANGED,
+          DiagnosticCode.COLUMN_NOT_READ,
+          DiagnosticCode.POSSIBLY_CONVERTED_CELL,
+          DiagnosticCode.PHOTO_MISNAMED,
+          DiagnosticCode.PHOTO_LEFT_OUT);
 
   private static final LocalDate AS_OF = LocalDate.of(2026, 10, 3);
 
@@ -79,7 +79,7 @@ class CorpusTest {
   @ParameterizedTest
   @MethodSource("cases")
   void saysWhatIsExpected(Path folder) {
-    String said = DiagnosticPrinter.print(diagnostics(folder), false);
+    String said = DiagnosticFormatter.print(diagnostics(folder), false);
     Pinned.equal(folder.resolve("expected.txt"), said);
   }
 
@@ -87,20 +87,20 @@ class CorpusTest {
   @ParameterizedTest
   @MethodSource("cases")
   void doubtsWhatIsExpected(Path folder) {
-    String said = DiagnosticPrinter.print(doubts(folder), false);
+    String said = DiagnosticFormatter.print(doubts(folder), false);
     Pinned.equal(folder.resolve("doubts.txt"), said);
   }
 
   @Test
   void everyCodeHasACase() throws IOException {
-    Set<Code> seen = EnumSet.noneOf(Code.class);
+    Set<DiagnosticCode> seen = EnumSet.noneOf(DiagnosticCode.class);
     for (Path folder : cases()) {
       diagnostics(folder).forEach(it -> seen.add(it.code()));
       doubts(folder).forEach(it -> seen.add(it.code()));
     }
     assertThat(seen)
         .containsAll(
-            Arrays.stream(Code.values())
+            Arrays.stream(DiagnosticCode.values())
                 .filter(it -> !MADE_ELSEWHERE.contains(it))
                 .collect(Collectors.toSet()));
   }
@@ -109,15 +109,17 @@ class CorpusTest {
   private static List<Diagnostic> doubts(Path folder) {
     List<Diagnostic> found = new ArrayList<>();
     Optional<RuleSet> rules = rules(folder).value();
-    rules.ifPresent(it -> found.addAll(Accepting.of(Doubt.all(it), it.accepted()).open()));
+    rules.ifPresent(
+        it -> found.addAll(WarningFilter.of(RuleSetWarningRule.all(it), it.accepted()).open()));
     Path record = folder.resolve("record.yaml");
     if (rules.isPresent() && Files.exists(record)) {
       RecordReader.read(record, "record.yaml", rules.get())
           .value()
           .map(
               it ->
-                  Accepting.of(
-                      RecordDoubt.all(Judge.judge(rules.get(), it, Optional.of(AS_OF)), AS_OF),
+                  WarningFilter.of(
+                      RecordWarningRule.all(
+                          Judge.judge(rules.get(), it, Optional.of(AS_OF)), AS_OF),
                       it.accepted()))
           .ifPresent(it -> found.addAll(it.open()));
     }

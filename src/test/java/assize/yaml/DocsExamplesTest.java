@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import assize.diagnostic.Result;
 import assize.record.RecordReader;
-import assize.report.text.DiagnosticPrinter;
+import assize.report.text.DiagnosticFormatter;
 import assize.ruleset.RuleSet;
 import assize.ruleset.RuleSetReader;
 import assize.text.SourceFile;
@@ -72,7 +72,7 @@ class DocsExamplesTest {
             List.of(
                 new SourceFile("around.yaml", around(ofItem ? "" : block.text())),
                 new SourceFile(block.toString(), text)));
-    assertThat(DiagnosticPrinter.print(read.diagnostics(), false)).isEmpty();
+    assertThat(DiagnosticFormatter.print(read.diagnostics(), false)).isEmpty();
     assertThat(read.value()).isPresent();
   }
 
@@ -88,7 +88,7 @@ class DocsExamplesTest {
             .orElseThrow();
     String text = without(RECORD, block.text()) + block.text();
     var read = RecordReader.parse(new SourceFile(block.toString(), text), rules);
-    assertThat(DiagnosticPrinter.print(read.diagnostics(), false)).isEmpty();
+    assertThat(DiagnosticFormatter.print(read.diagnostics(), false)).isEmpty();
     assertThat(read.value()).isPresent();
   }
 

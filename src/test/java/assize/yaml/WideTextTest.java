@@ -2,8 +2,8 @@ package assize.yaml;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import assize.diagnostic.Code;
 import assize.diagnostic.Diagnostic;
+import assize.diagnostic.DiagnosticCode;
 import assize.ruleset.RuleSetReader;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -41,7 +41,7 @@ class WideTextTest {
     String fine = Files.readString(Path.of("src/test/corpus/fine/rules.yaml"));
     String text = mark + fine.replace("small", "gr\u00F6\u00DFere \u041C\u0430");
     List<Diagnostic> said = said(text.getBytes(Charset.forName(encoding)));
-    assertThat(said).extracting(Diagnostic::code).containsExactly(Code.NOT_UTF8);
+    assertThat(said).extracting(Diagnostic::code).containsExactly(DiagnosticCode.NOT_UTF8);
     assertThat(said.get(0).message()).isEqualTo("this file is " + name + "; save it as UTF-8");
     assertThat(said.get(0).hint())
         .contains("many editors offer UTF-8 under Save As, as the encoding");
@@ -54,8 +54,8 @@ class WideTextTest {
       assertThat(said(text.getBytes(StandardCharsets.UTF_8)))
           .as(text)
           .extracting(Diagnostic::code)
-          .contains(Code.CONTROL_CHARACTER)
-          .doesNotContain(Code.NOT_UTF8);
+          .contains(DiagnosticCode.CONTROL_CHARACTER)
+          .doesNotContain(DiagnosticCode.NOT_UTF8);
     }
   }
 
@@ -69,6 +69,6 @@ class WideTextTest {
     bytes.writeBytes("name: x".getBytes(StandardCharsets.UTF_16LE));
     assertThat(said(bytes.toByteArray()))
         .extracting(Diagnostic::code)
-        .contains(Code.CONTROL_CHARACTER);
+        .contains(DiagnosticCode.CONTROL_CHARACTER);
   }
 }

@@ -2,9 +2,9 @@ package assize.bench.judging;
 
 import assize.bench.judging.Standard.Item;
 import assize.bench.judging.Standard.Kind;
+import assize.measure.CieLab;
 import assize.measure.Ciede2000;
 import assize.measure.Conformity;
-import assize.measure.Lab;
 import com.google.common.collect.ImmutableList;
 import dev.cel.common.CelFunctionDecl;
 import dev.cel.common.CelOverloadDecl;
@@ -157,7 +157,8 @@ public final class Engines {
   /** Says whether a color that was read meets. */
   public static boolean near(double l, double a, double b, double u, int color) {
     double[] lab = Standard.COLORS[color];
-    double difference = Ciede2000.of(new Lab(l, a, b), new Lab(lab[0], lab[1], lab[2])).de00();
+    double difference =
+        Ciede2000.of(new CieLab(l, a, b), new CieLab(lab[0], lab[1], lab[2])).de00();
     return Conformity.probability(
             difference, u, OptionalDouble.empty(), OptionalDouble.of(Standard.TOLERANCE))
         >= Conformity.MEETS;

@@ -8,8 +8,8 @@ import assize.aspect.Sizes;
 import assize.aspect.Worded;
 import assize.bench.judging.Standard.Item;
 import assize.date.Edtf;
-import assize.measure.Lab;
-import assize.measure.Measured;
+import assize.measure.CieLab;
+import assize.measure.MeasuredSize;
 import assize.record.Built;
 import assize.record.Named;
 import assize.record.Observation;
@@ -137,7 +137,7 @@ final class Fleet {
         figures[3 * at] = item.millimeters() + off;
         uncertain[at] = 100 * u;
         return new Sizes.Found(
-            Measured.parse(u == 0 ? text : text + " ± 0.1 mm").toOptional().orElseThrow());
+            MeasuredSize.parse(u == 0 ? text : text + " ± 0.1 mm").toOptional().orElseThrow());
       }
       case COLOR -> {
         int chip = right ? item.right() : random.nextInt(Standard.COLORS.length);
@@ -159,7 +159,7 @@ final class Fleet {
         }
         return new Colors.Found(
             Optional.empty(),
-            Optional.of(new Lab(lab[0], lab[1], lab[2])),
+            Optional.of(new CieLab(lab[0], lab[1], lab[2])),
             u,
             Optional.empty(),
             Optional.empty());

@@ -8,7 +8,7 @@ import assize.record.VehicleRecord;
 import assize.report.html.HtmlReport;
 import assize.report.html.Unchecked;
 import assize.report.view.ReportView;
-import assize.report.view.ReportViews;
+import assize.report.view.ReportViewFactory;
 import assize.ruleset.RuleSet;
 import assize.ruleset.RuleSetReader;
 import assize.text.SourceFile;
@@ -46,7 +46,7 @@ public class Report {
     Path record = Path.of("rules", "l45-4388.yaml");
     RuleSet rules = RuleSetReader.read(Path.of("rules", "tarrowby-type-l")).value().orElseThrow();
     VehicleRecord vehicle = RecordReader.read(record, rules).value().orElseThrow();
-    return ReportViews.of(Judge.judge(rules, vehicle, Optional.empty()));
+    return ReportViewFactory.of(Judge.judge(rules, vehicle, Optional.empty()));
   }
 
   private static ReportView generated() {
@@ -56,7 +56,7 @@ public class Report {
             .orElseThrow();
     SourceFile record = new SourceFile("r.yaml", Generated.record(ITEMS, "rules.yaml", 1));
     VehicleRecord vehicle = RecordReader.parse(record, rules).value().orElseThrow();
-    return ReportViews.of(Judge.judge(rules, vehicle, Optional.empty()));
+    return ReportViewFactory.of(Judge.judge(rules, vehicle, Optional.empty()));
   }
 
   /** Appends the same pieces. */

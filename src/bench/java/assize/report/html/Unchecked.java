@@ -16,13 +16,13 @@ public final class Unchecked {
   public static String report(ReportView view) {
     return Templates.unchecked(
         "report.ftlh",
-        Map.of("report", view, "pictures", Map.of(), "places", Places.of(view)),
-        STYLE + AreaRules.of(view.areas().size()),
+        Map.of("report", view, "pictures", Map.of(), "places", PrintReferences.of(view)),
+        STYLE + AreaFilterCss.of(view.areas().size()),
         SCRIPT);
   }
 
   /** Checks a report's page. */
   public static void check(String html) {
-    FinishedPage.check(html, SCRIPT);
+    PageValidator.check(html, SCRIPT);
   }
 }

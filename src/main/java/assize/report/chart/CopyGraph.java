@@ -44,11 +44,11 @@ public record CopyGraph(List<Node> nodes) {
    *
    * @param width in drawing units
    */
-  public Drawing draw(String id, String title, String description, int width) {
+  public Chart draw(String id, String title, String description, int width) {
     List<Integer> columns = columns();
     int most = columns.stream().mapToInt(column -> column).max().orElse(0);
     double text = LEFT + (most + 1) * COLUMN;
-    Sketch sketch = new Sketch(width, (int) (nodes.size() * ROW) + 4);
+    ChartBuilder sketch = new ChartBuilder(width, (int) (nodes.size() * ROW) + 4);
     for (int row = 0; row < nodes.size(); row++) {
       for (int copied : nodes.get(row).copies()) {
         line(sketch, x(columns.get(copied)), y(copied), x(columns.get(row)), y(row));
@@ -56,7 +56,7 @@ public record CopyGraph(List<Node> nodes) {
     }
     for (int row = 0; row < nodes.size(); row++) {
       sketch.path(dot(x(columns.get(row)), y(row)), "dot");
-      String words = Lettering.fit(nodes.get(row).title(), width - text);
+      String words = TextMetrics.fit(nodes.get(row).title(), width - text);
       sketch.label(text, y(row) + 4.5, "start", "label-row", words);
     }
     return sketch.done(id, title, description);
@@ -102,45 +102,45 @@ public record CopyGraph(List<Node> nodes) {
     return last;
   }
 
-  private static void line(Sketch sketch, double x1, double y1, double x2, double y2) {
+  private static void line(ChartBuilder sketch, double x1, double y1, double x2, double y2) {
     sketch.path(
         "M"
-            + Sketch.at(x1)
+            + ChartBuilder.at(x1)
             + " "
-            + Sketch.at(y1)
+            + ChartBuilder.at(y1)
             + "V"
-            + Sketch.at(y2 - BEND)
+            + ChartBuilder.at(y2 - BEND)
             + "Q"
-            + Sketch.at(x1)
+            + ChartBuilder.at(x1)
             + " "
-            + Sketch.at(y2)
+            + ChartBuilder.at(y2)
             + " "
-            + Sketch.at(x1 + BEND)
+            + ChartBuilder.at(x1 + BEND)
             + " "
-            + Sketch.at(y2)
+            + ChartBuilder.at(y2)
             + "H"
-            + Sketch.at(x2),
+            + ChartBuilder.at(x2),
         "axis");
   }
 
   private static String dot(double x, double y) {
-    String r = Sketch.at(DOT);
+    String r = ChartBuilder.at(DOT);
     return "M"
-        + Sketch.at(x - DOT)
+        + ChartBuilder.at(x - DOT)
         + " "
-        + Sketch.at(y)
+        + ChartBuilder.at(y)
         + "a"
         + r
         + " "
         + r
         + " 0 1 0 "
-        + Sketch.at(2 * DOT)
+        + ChartBuilder.at(2 * DOT)
         + " 0a"
         + r
         + " "
         + r
         + " 0 1 0 -"
-        + Sketch.at(2 * DOT)
+        + ChartBuilder.at(2 * DOT)
         + " 0Z";
   }
 }

@@ -27,7 +27,7 @@ final class DayAxis {
   }
 
   /** Draws ticks below {@code y}: years, or months where there are few days, as many as fit. */
-  void ticks(Sketch sketch, double y) {
+  void ticks(ChartBuilder sketch, double y) {
     sketch.line(left, y, right, y, "axis");
     int months = 1;
     double perMonth = (right - left) * 30.44 / days;

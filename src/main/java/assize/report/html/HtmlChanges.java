@@ -11,7 +11,7 @@ public final class HtmlChanges {
   /**
    * Returns the page.
    *
-   * @throws IllegalStateException if the finished page breaks a rule of {@link FinishedPage}
+   * @throws IllegalStateException if the finished page breaks a rule of {@link PageValidator}
    */
   public static String render(ChangesView changes) {
     return Templates.page(

@@ -12,9 +12,9 @@ public final class HtmlDossier {
    * Returns the page.
    *
    * @param pictures what to show, by key
-   * @throws IllegalStateException if the finished page breaks a rule of {@link FinishedPage}
+   * @throws IllegalStateException if the finished page breaks a rule of {@link PageValidator}
    */
-  public static String render(DossierView view, Map<String, Picture> pictures) {
+  public static String render(DossierView view, Map<String, PageImage> pictures) {
     return Templates.page(
         "dossier.ftlh",
         Map.of("dossier", view, "pictures", pictures),

@@ -17,26 +17,26 @@ public final class HtmlReport {
    * Returns the page.
    *
    * @param pictures what to show for a piece of evidence, by its name in the record
-   * @throws IllegalStateException if the finished page breaks a rule of {@link FinishedPage}
+   * @throws IllegalStateException if the finished page breaks a rule of {@link PageValidator}
    */
-  public static String render(ReportView view, Map<String, Picture> pictures) {
+  public static String render(ReportView view, Map<String, PageImage> pictures) {
     return page(view, pictures).text();
   }
 
   /**
    * Does the same, as a page that is not held whole.
    *
-   * @throws IllegalStateException if the finished page breaks a rule of {@link FinishedPage}
+   * @throws IllegalStateException if the finished page breaks a rule of {@link PageValidator}
    */
-  public static Page page(ReportView view, Map<String, Picture> pictures) {
+  public static Page page(ReportView view, Map<String, PageImage> pictures) {
     return Page.of(
         pictures,
         brief ->
             Templates.page(
                 "report.ftlh",
-                Map.of("report", view, "pictures", brief, "places", Places.of(view)),
+                Map.of("report", view, "pictures", brief, "places", PrintReferences.of(view)),
                 List.of("report.css", "filter.css", "print.css"),
-                AreaRules.of(view.areas().size()),
+                AreaFilterCss.of(view.areas().size()),
                 List.of("filter.js")));
   }
 }

@@ -23,7 +23,7 @@ public final class HtmlSheet {
   /**
    * Returns the page.
    *
-   * @throws IllegalStateException if the finished page breaks a rule of {@link FinishedPage}
+   * @throws IllegalStateException if the finished page breaks a rule of {@link PageValidator}
    */
   public static String render(SheetView view) {
     return Templates.page(

@@ -32,8 +32,8 @@ public final class Page {
    * @param print gives the finished page for such pictures
    */
   static Page of(
-      Map<String, Picture> pictures, Function<? super Map<String, Picture>, String> print) {
-    Map<String, Picture> brief = new LinkedHashMap<>();
+      Map<String, PageImage> pictures, Function<? super Map<String, PageImage>, String> print) {
+    Map<String, PageImage> brief = new LinkedHashMap<>();
     Map<String, String> whole = new HashMap<>();
     pictures.forEach(
         (key, picture) -> {
@@ -42,7 +42,7 @@ public final class Page {
             src = SHORT + String.format(java.util.Locale.ROOT, "%08d", whole.size());
             whole.put(src, picture.src());
           }
-          brief.put(key, new Picture(src, picture.width(), picture.height()));
+          brief.put(key, new PageImage(src, picture.width(), picture.height()));
         });
     return new Page(print.apply(brief), whole);
   }

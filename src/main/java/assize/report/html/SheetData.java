@@ -1,8 +1,8 @@
 package assize.report.html;
 
 import assize.aspect.Control;
+import assize.report.view.InspectionView;
 import assize.report.view.SheetView;
-import assize.report.view.WalkView;
 import assize.text.Json;
 import assize.yaml.Node;
 import java.math.BigDecimal;
@@ -65,13 +65,13 @@ final class SheetData {
         : names(name.below());
   }
 
-  private Json aspects(WalkView.WalkItem item) {
+  private Json aspects(InspectionView.WalkItem item) {
     Json aspects = Json.object();
     item.aspects().forEach(it -> aspects.object(it.word(), aspect(item, it)));
     return aspects;
   }
 
-  private Json aspect(WalkView.WalkItem item, WalkView.WalkAspect aspect) {
+  private Json aspect(InspectionView.WalkItem item, InspectionView.WalkAspect aspect) {
     Json json = Json.object().text("kind", aspect.control().kind().name());
     List<Control.Choice> choices = aspect.control().choices();
     if (!choices.isEmpty()) {

@@ -38,7 +38,7 @@ final class Templates {
    *     markdown} stand beside it
    * @param styles files of style, in their order
    * @param scripts files of script, in their order; may be none
-   * @throws IllegalStateException if the finished page breaks a rule of {@link FinishedPage}
+   * @throws IllegalStateException if the finished page breaks a rule of {@link PageValidator}
    */
   static String page(
       String template, Map<String, Object> model, List<String> styles, List<String> scripts) {
@@ -49,7 +49,7 @@ final class Templates {
    * Prints a page that has rules of style made for it, and checks it.
    *
    * @param rules stand after the files of style
-   * @throws IllegalStateException if the finished page breaks a rule of {@link FinishedPage}
+   * @throws IllegalStateException if the finished page breaks a rule of {@link PageValidator}
    */
   static String page(
       String template,
@@ -60,7 +60,7 @@ final class Templates {
     String script = resources(scripts);
     Set<String> files = besides(model);
     String html = unchecked(template, model, resources(styles) + rules, script);
-    FinishedPage.check(html, script, files);
+    PageValidator.check(html, script, files);
     return html;
   }
 
@@ -83,9 +83,9 @@ final class Templates {
   private static Set<String> besides(Map<String, Object> model) {
     return model.getOrDefault("pictures", Map.of()) instanceof Map<?, ?> pictures
         ? pictures.values().stream()
-            .flatMap(it -> it instanceof Picture picture ? Stream.of(picture) : Stream.empty())
-            .filter(Picture::isBeside)
-            .map(Picture::src)
+            .flatMap(it -> it instanceof PageImage picture ? Stream.of(picture) : Stream.empty())
+            .filter(PageImage::isBeside)
+            .map(PageImage::src)
             .collect(Collectors.toUnmodifiableSet())
         : Set.of();
   }

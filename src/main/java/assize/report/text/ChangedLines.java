@@ -1,6 +1,6 @@
 package assize.report.text;
 
-import assize.edit.Piece;
+import assize.edit.TextEdit;
 import assize.text.SourceFile;
 import java.util.ArrayList;
 import java.util.List;
@@ -18,7 +18,7 @@ record ChangedLines(int line, boolean isNew, List<String> lines) {
   }
 
   /** Returns what changes by pieces of text, from the first line to the last. */
-  static List<ChangedLines> of(SourceFile file, List<Piece> pieces) {
+  static List<ChangedLines> of(SourceFile file, List<TextEdit> pieces) {
     List<ChangedLines> all = new ArrayList<>();
     int i = 0;
     while (i < pieces.size()) {
@@ -32,7 +32,7 @@ record ChangedLines(int line, boolean isNew, List<String> lines) {
         lastLine = Math.max(lastLine, lastLine(pieces.get(i)));
         i++;
       }
-      List<Piece> group = pieces.subList(first, i);
+      List<TextEdit> group = pieces.subList(first, i);
       int line = group.get(0).at().line();
       String text = isNew ? joined(group).replaceFirst("\\r\\n|\\r|\\n", "") : read(file, group);
       all.add(new ChangedLines(line, isNew, List.of(text.split("\\r\\n|\\r|\\n", -1))));
@@ -40,26 +40,26 @@ record ChangedLines(int line, boolean isNew, List<String> lines) {
     return all;
   }
 
-  private static boolean isNew(Piece piece) {
+  private static boolean isNew(TextEdit piece) {
     boolean between = piece.at().start() == piece.at().end();
     return between && (piece.text().startsWith("\n") || piece.text().startsWith("\r"));
   }
 
-  private static int lastLine(Piece piece) {
+  private static int lastLine(TextEdit piece) {
     return piece.at().file().lineAt(piece.at().end());
   }
 
-  private static String joined(List<Piece> pieces) {
+  private static String joined(List<TextEdit> pieces) {
     StringBuilder out = new StringBuilder();
     pieces.forEach(it -> out.append(it.text()));
     return out.toString();
   }
 
   /** Returns the lines that pieces stand in, with what is put in or replaced. */
-  private static String read(SourceFile file, List<Piece> pieces) {
+  private static String read(SourceFile file, List<TextEdit> pieces) {
     int at = file.offset(pieces.get(0).at().line(), 1);
     StringBuilder out = new StringBuilder();
-    for (Piece piece : pieces) {
+    for (TextEdit piece : pieces) {
       out.append(file.text(), at, piece.at().start()).append(piece.text());
       at = piece.at().end();
     }

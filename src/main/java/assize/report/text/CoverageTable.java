@@ -3,7 +3,7 @@ package assize.report.text;
 import assize.check.Coverage;
 import assize.check.Coverage.Reach;
 import assize.check.Coverage.Stretch;
-import assize.date.DaySpan;
+import assize.date.DateRange;
 import assize.ruleset.Area;
 import assize.ruleset.Model;
 import assize.ruleset.RuleSet;
@@ -41,7 +41,8 @@ public final class CoverageTable {
   private CoverageTable(RuleSet rules, boolean whole) {
     this.rules = rules;
     this.whole = whole;
-    this.nameWidth = rules.models().keySet().stream().mapToInt(Visible::columns).max().orElse(0);
+    this.nameWidth =
+        rules.models().keySet().stream().mapToInt(TerminalEscaper::columns).max().orElse(0);
     this.barWidth = Math.max(NARROWEST_BAR, Math.min(WIDEST_BAR, COLUMNS - nameWidth - WORDS - 11));
   }
 
@@ -122,7 +123,7 @@ public final class CoverageTable {
   }
 
   private void bar(String model, List<Stretch> stretches) {
-    Optional<DaySpan> built = Optional.ofNullable(rules.models().get(model)).map(Model::built);
+    Optional<DateRange> built = Optional.ofNullable(rules.models().get(model)).map(Model::built);
     List<String> words =
         stretches.stream()
             .filter(it -> isGap(it.reach()))
@@ -134,16 +135,16 @@ public final class CoverageTable {
               ? "does not apply"
               : "covered");
     }
-    String shown = Visible.of(model);
+    String shown = TerminalEscaper.of(model);
     String head =
         "      "
             + shown
-            + " ".repeat(Math.max(0, nameWidth - Visible.columns(shown)))
+            + " ".repeat(Math.max(0, nameWidth - TerminalEscaper.columns(shown)))
             + " |"
             + built.map(days -> drawn(days, stretches)).orElse("")
             + "| ";
     lines.add(head + words.get(0));
-    words.stream().skip(1).forEach(it -> lines.add(" ".repeat(Visible.columns(head)) + it));
+    words.stream().skip(1).forEach(it -> lines.add(" ".repeat(TerminalEscaper.columns(head)) + it));
   }
 
   private static String words(Stretch stretch) {
@@ -154,13 +155,13 @@ public final class CoverageTable {
   }
 
   /** Draws a stretch into each place that it has a day in; a gap is never too short to be seen. */
-  private String drawn(DaySpan built, List<Stretch> stretches) {
+  private String drawn(DateRange built, List<Stretch> stretches) {
     StringBuilder bar = new StringBuilder();
     long days = built.days();
     for (int i = 0; i < barWidth; i++) {
       long first = days * i / barWidth;
       long last = Math.max(first, days * (i + 1) / barWidth - 1);
-      DaySpan here = DaySpan.of(built.first().plusDays(first), built.first().plusDays(last));
+      DateRange here = DateRange.of(built.first().plusDays(first), built.first().plusDays(last));
       bar.append(
           sign(
               stretches.stream()
@@ -184,8 +185,8 @@ public final class CoverageTable {
   private void wrap(String indent, String text) {
     StringBuilder line = new StringBuilder(indent);
     boolean first = true;
-    for (String word : Visible.of(text).split(" ")) {
-      boolean full = Visible.columns(line + " " + word) > COLUMNS;
+    for (String word : TerminalEscaper.of(text).split(" ")) {
+      boolean full = TerminalEscaper.columns(line + " " + word) > COLUMNS;
       if (full && !first) {
         lines.add(line.toString());
         line = new StringBuilder(indent + "  ");

@@ -37,12 +37,12 @@ record Excerpt(String line, int before, int width) {
   }
 
   private static Excerpt of(String before, String place, String after) {
-    String shown = Visible.of(before);
-    String marked = Visible.of(place);
+    String shown = TerminalEscaper.of(before);
+    String marked = TerminalEscaper.of(place);
     return new Excerpt(
-        shown + marked + Visible.of(after),
-        Visible.columns(shown),
-        Math.max(1, Visible.columns(marked)));
+        shown + marked + TerminalEscaper.of(after),
+        TerminalEscaper.columns(shown),
+        Math.max(1, TerminalEscaper.columns(marked)));
   }
 
   /** Returns a cut that does not part the two halves of one letter. */

@@ -4,11 +4,11 @@ import assize.aspect.Expectation;
 import assize.aspect.Verdict;
 import assize.evidence.DisputeState;
 import assize.judgment.AspectJudgment;
-import assize.judgment.ItemInStretch;
+import assize.judgment.ItemInPeriod;
 import assize.judgment.ItemJudgment;
 import assize.judgment.Judgment;
+import assize.judgment.Notice;
 import assize.judgment.PositionJudgment;
-import assize.judgment.Remark;
 import assize.judgment.ScoreRange;
 import assize.ruleset.AspectRule;
 import assize.ruleset.Award;
@@ -44,7 +44,7 @@ public final class JudgmentJson {
   /** Returns the copy for others: each text changed as {@code mask} does, and said to be shared. */
   public static String of(Judgment judgment, UnaryOperator<String> mask) {
     String json = new JudgmentJson(judgment).json().flag("shared", true) + "\n";
-    return JsonTexts.change(json, mask);
+    return JsonStringFinder.change(json, mask);
   }
 
   private Json json() {
@@ -85,7 +85,7 @@ public final class JudgmentJson {
             range(one.text("id", area.area().id()), area.earned())
                 .thousandths("possible", area.possible()));
     json.objects("items", "  ", judgment.items(), this::item);
-    return json.texts("remarks", judgment.remarks().stream().map(Remark::words).toList());
+    return json.texts("remarks", judgment.remarks().stream().map(Notice::words).toList());
   }
 
   private static Json days(java.time.LocalDate first, java.time.LocalDate last) {
@@ -115,7 +115,7 @@ public final class JudgmentJson {
   private List<Case> cases(ItemJudgment item, AspectRule rule) {
     List<Case> cases = new ArrayList<>();
     for (int i = 0; i < item.stretches().size(); i++) {
-      ItemInStretch stretch = item.stretches().get(i);
+      ItemInPeriod stretch = item.stretches().get(i);
       long days = judgment.stretches().get(i).days().days();
       stretch.aspects().stream()
           .filter(aspect -> aspect.rule().aspect() == rule.aspect())

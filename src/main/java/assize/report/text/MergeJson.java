@@ -1,8 +1,8 @@
 package assize.report.text;
 
-import assize.edit.ByHand;
-import assize.merge.Merge;
-import assize.merge.Merged;
+import assize.edit.ManualEdit;
+import assize.merge.MergeReport;
+import assize.merge.MergeResult;
 import assize.merge.RecordEditing;
 import assize.merge.Side;
 import assize.text.Json;
@@ -13,8 +13,8 @@ public final class MergeJson {
   private MergeJson() {}
 
   /** Returns one line. */
-  public static String of(Merged merged) {
-    Merge merge = merged.merge();
+  public static String of(MergeReport merged) {
+    MergeResult merge = merged.merge();
     return Json.object()
         .text("record", merged.mine().name())
         .text("vehicle", merged.mine().record().id())
@@ -29,7 +29,7 @@ public final class MergeJson {
         .toString();
   }
 
-  private static void step(Json json, Merge.Step step) {
+  private static void step(Json json, MergeResult.Step step) {
     String key = key(step.path());
     json.texts("path", step.path())
         .text("value", RecordEditing.written(key, step.shown()))
@@ -37,7 +37,7 @@ public final class MergeJson {
         .texts("places", step.from().stream().map(it -> it.at().toString()).toList());
   }
 
-  private static void conflict(Json json, Merge.Conflict one) {
+  private static void conflict(Json json, MergeResult.Conflict one) {
     String key = one.part().key();
     json.text("item", one.part().item())
         .text("key", key)
@@ -52,19 +52,19 @@ public final class MergeJson {
         .text("value", RecordEditing.written(key, side.value()));
   }
 
-  private static void waiting(Json json, Merge.Waiting one) {
+  private static void waiting(Json json, MergeResult.Waiting one) {
     json.texts("path", one.path()).text("why", one.why()).orNull("missing", one.file());
     side(json, key(one.path()), one.theirs());
   }
 
-  private static void aside(Json json, Merge.Aside one) {
+  private static void aside(Json json, MergeResult.Aside one) {
     String key = MergeText.meaning(one.path());
     json.texts("path", one.path())
         .orNull("mine", one.mine().map(it -> RecordEditing.written(key, it.value())));
     side(json, key, one.theirs());
   }
 
-  private static void byHand(Json json, ByHand one) {
+  private static void byHand(Json json, ManualEdit one) {
     json.texts("path", one.path())
         .text("place", one.at().toString())
         .text("write", one.write())

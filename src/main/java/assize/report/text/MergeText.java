@@ -1,12 +1,12 @@
 package assize.report.text;
 
-import assize.edit.ByHand;
-import assize.merge.Merge;
-import assize.merge.Merged;
-import assize.merge.Part;
+import assize.edit.ManualEdit;
+import assize.merge.MergeReport;
+import assize.merge.MergeResult;
 import assize.merge.RecordEditing;
+import assize.merge.RecordField;
 import assize.merge.Side;
-import assize.yaml.Content;
+import assize.yaml.YamlValue;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -20,17 +20,17 @@ public final class MergeText {
   private static final int WIDEST_VALUE = 60;
   private static final int NARROWEST_KEY = 11;
 
-  private final Merged merged;
+  private final MergeReport merged;
   private final Map<String, String> titles = new LinkedHashMap<>();
   private final StringBuilder out = new StringBuilder();
 
-  private MergeText(Merged merged) {
+  private MergeText(MergeReport merged) {
     this.merged = merged;
     merged.rules().items().forEach(item -> titles.put(item.id(), item.title()));
   }
 
   /** Returns all of it, in lines. */
-  public static String of(Merged merged) {
+  public static String of(MergeReport merged) {
     MergeText text = new MergeText(merged);
     text.head();
     text.steps("Added", merged.applied().done(), false);
@@ -45,7 +45,7 @@ public final class MergeText {
   }
 
   private void line(String text) {
-    out.append(Visible.of(text)).append('\n');
+    out.append(TerminalEscaper.of(text)).append('\n');
   }
 
   private void heading(String text) {
@@ -72,14 +72,15 @@ public final class MergeText {
             + String.join(", ", parts));
   }
 
-  private void steps(String title, List<Merge.Step> all, boolean changed) {
-    List<Merge.Step> steps = all.stream().filter(it -> it.before().isPresent() == changed).toList();
+  private void steps(String title, List<MergeResult.Step> all, boolean changed) {
+    List<MergeResult.Step> steps =
+        all.stream().filter(it -> it.before().isPresent() == changed).toList();
     if (steps.isEmpty()) {
       return;
     }
     heading(title + ":");
     String last = "";
-    for (Merge.Step step : steps) {
+    for (MergeResult.Step step : steps) {
       String owner = owner(step.path());
       if (!owner.equals(last)) {
         line("  " + owner);
@@ -98,7 +99,7 @@ public final class MergeText {
   }
 
   private static String padded(String text, int width) {
-    int columns = Visible.columns(Visible.of(text));
+    int columns = TerminalEscaper.columns(TerminalEscaper.of(text));
     return text + " ".repeat(Math.max(0, width - columns));
   }
 
@@ -121,7 +122,7 @@ public final class MergeText {
     return path.get(0).equals("equipment") ? "present" : key(path);
   }
 
-  private static String written(String key, Content value) {
+  private static String written(String key, YamlValue value) {
     String text = RecordEditing.written(key, value);
     int length = text.codePointCount(0, text.length());
     return length <= WIDEST_VALUE
@@ -147,8 +148,8 @@ public final class MergeText {
       return;
     }
     heading("Said differently; nothing is changed unless you decide:");
-    for (Merge.Conflict one : merged.merge().conflicts()) {
-      Part part = one.part();
+    for (MergeResult.Conflict one : merged.merge().conflicts()) {
+      RecordField part = one.part();
       line("  " + item(part.item()) + ": " + part.key());
       one.mine().ifPresent(it -> row("", written(part.key(), it.value()), it.at().toString()));
       Map<String, List<Side>> theirs =
@@ -178,7 +179,7 @@ public final class MergeText {
       return;
     }
     heading("Not taken yet:");
-    for (Merge.Waiting one : merged.merge().waiting()) {
+    for (MergeResult.Waiting one : merged.merge().waiting()) {
       String key = key(one.path());
       line("  " + waitingOwner(one.path()) + ": " + one.why());
       row("", written(key, one.theirs().value()), one.theirs().at().toString());
@@ -206,7 +207,7 @@ public final class MergeText {
       return;
     }
     heading("Said of the vehicle; write it yourself if it is right:");
-    for (Merge.Aside one : merged.merge().asides()) {
+    for (MergeResult.Aside one : merged.merge().asides()) {
       String key = meaning(one.path());
       line("  " + String.join(" ", one.path()));
       Optional<Side> mine = one.mine();
@@ -216,12 +217,12 @@ public final class MergeText {
   }
 
   private void byHand() {
-    List<ByHand> all = merged.applied().edited().byHand();
+    List<ManualEdit> all = merged.applied().edited().byHand();
     if (all.isEmpty()) {
       return;
     }
     heading("To be written by hand:");
-    for (ByHand one : all) {
+    for (ManualEdit one : all) {
       String place = one.path().isEmpty() ? "" : ", under " + key(one.path());
       line("  " + one.at() + place + ", since " + one.why() + ":");
       one.write().lines().forEach(it -> line("    | " + it));

@@ -1,6 +1,6 @@
 package assize.report.view;
 
-import assize.report.chart.Drawing;
+import assize.report.chart.Chart;
 import java.util.List;
 
 /**
@@ -21,7 +21,7 @@ public record AreaView(
     String high,
     String possible,
     String most,
-    Drawing bar,
+    Chart bar,
     List<ItemView> items,
     List<Apart> apart,
     List<String> sums) {

@@ -1,6 +1,6 @@
 package assize.report.view;
 
-import assize.report.chart.Drawing;
+import assize.report.chart.Chart;
 import java.util.List;
 import java.util.Optional;
 
@@ -53,10 +53,10 @@ public record DisputeView(
       List<PositionView> positions,
       List<Other> others,
       List<String> settling,
-      List<TestimonyView> between,
+      List<SourceStatementView> between,
       String witnesses,
-      List<CopyView> copies,
-      Optional<WorkingView> working) {
+      List<CopyTreeView> copies,
+      Optional<CombinationStepsView> working) {
     public Span {
       positions = List.copyOf(positions);
       others = List.copyOf(others);
@@ -104,7 +104,7 @@ public record DisputeView(
       List<CiteView> sources,
       String belief,
       String plausibility,
-      Drawing bar,
+      Chart bar,
       String share,
       boolean judged,
       VerdictView verdict,
@@ -112,7 +112,7 @@ public record DisputeView(
       String why,
       String earns,
       String settling,
-      List<TestimonyView> testimony) {
+      List<SourceStatementView> testimony) {
     public PositionView {
       sources = List.copyOf(sources);
       testimony = List.copyOf(testimony);
@@ -123,7 +123,7 @@ public record DisputeView(
   public record Other(CiteView cite, String says) {}
 
   /** The claims' dates as bars, and as a table. */
-  public record Dates(Drawing wide, Drawing narrow, List<Row> rows) {
+  public record Dates(Chart wide, Chart narrow, List<Row> rows) {
     public Dates {
       rows = List.copyOf(rows);
     }

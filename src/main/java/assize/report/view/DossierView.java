@@ -16,7 +16,7 @@ import java.util.List;
  * @param copy what a copy for others masks and leaves out; empty for the owner's own
  */
 public record DossierView(
-    HeadView head,
+    ReportHeaderView head,
     String item,
     String area,
     String possible,

@@ -1,7 +1,7 @@
 package assize.report.view;
 
-import assize.redaction.Copy;
 import assize.redaction.Hidden;
+import assize.redaction.RedactedJudgment;
 import assize.ruleset.NumberTable;
 import java.util.List;
 import java.util.Optional;
@@ -13,7 +13,7 @@ final class MaskedWords {
   private MaskedWords() {}
 
   /** Returns what a page without a list of its masked numbers says of them. */
-  static String of(Copy copy) {
+  static String of(RedactedJudgment copy) {
     Stream<String> numbers =
         copy.masking().numbers().stream()
             .map(it -> name(copy, it) + " " + it.masked() + ": " + of(it));
@@ -23,7 +23,7 @@ final class MaskedWords {
         .collect(Collectors.joining(" "));
   }
 
-  static String name(Copy copy, Hidden number) {
+  static String name(RedactedJudgment copy, Hidden number) {
     return Optional.ofNullable(copy.judgment().rules().numbers().get(number.table()))
         .map(NumberTable::name)
         .orElse(number.table());
@@ -48,6 +48,6 @@ final class MaskedWords {
   }
 
   private static String numbers(int count) {
-    return Numbers.count(count, "number", "numbers");
+    return NumberFormatter.count(count, "number", "numbers");
   }
 }

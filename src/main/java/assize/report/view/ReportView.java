@@ -16,25 +16,25 @@ import java.util.Optional;
  * @param shared what is left out, where this is the copy for others
  */
 public record ReportView(
-    HeadView head,
+    ReportHeaderView head,
     List<RemarkView> remarks,
     ScoreView score,
-    CostsView costs,
+    LossesView costs,
     List<DisputeView> disputes,
     List<DisputeView> settled,
     List<DisputeView> idle,
-    NotShownView notShown,
+    NotAssessedView notShown,
     List<DepartureView> departures,
     List<AreaView> areas,
-    Optional<StepsView> steps,
+    Optional<ScoreByDateView> steps,
     FilterView filter,
-    SumView sum,
+    ScoreCalculationView sum,
     List<SourceView> sources,
     List<CautionView> cautions,
     String afterCautions,
     List<EvidenceView> evidence,
     List<FileView> files,
-    Optional<SharedView> shared) {
+    Optional<RedactionsView> shared) {
   public ReportView {
     remarks = List.copyOf(remarks);
     disputes = List.copyOf(disputes);
@@ -49,7 +49,7 @@ public record ReportView(
   }
 
   /** Returns the same as the copy for others. */
-  ReportView with(SharedView said) {
+  ReportView with(RedactionsView said) {
     return new ReportView(
         head,
         remarks,

@@ -1,6 +1,6 @@
 package assize.report.view;
 
-import assize.report.chart.Drawing;
+import assize.report.chart.Chart;
 import java.util.List;
 
 /**
@@ -24,8 +24,8 @@ public record ScoreView(
     List<String> sentences,
     String strict,
     List<AwardView> awards,
-    Drawing wide,
-    Drawing narrow,
+    Chart wide,
+    Chart narrow,
     List<TallyView> tally) {
   public ScoreView {
     sentences = List.copyOf(sentences);

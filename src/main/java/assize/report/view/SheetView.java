@@ -26,7 +26,7 @@ import java.util.Set;
  * @param named words that some source speaks of, by item and aspect
  */
 public record SheetView(
-    WalkView walk,
+    InspectionView walk,
     String key,
     String file,
     String text,
@@ -54,7 +54,8 @@ public record SheetView(
   }
 
   /** Returns the choices that have a box on paper: all of a few, else those that are named. */
-  public List<Control.Choice> boxes(WalkView.WalkItem item, WalkView.WalkAspect aspect) {
+  public List<Control.Choice> boxes(
+      InspectionView.WalkItem item, InspectionView.WalkAspect aspect) {
     List<Control.Choice> all = aspect.control().choices();
     return all.size() <= FEW
         ? all
@@ -62,12 +63,12 @@ public record SheetView(
   }
 
   /** Says whether what was found has a box on paper. */
-  public boolean hasBox(WalkView.WalkItem item, WalkView.WalkAspect aspect) {
+  public boolean hasBox(InspectionView.WalkItem item, InspectionView.WalkAspect aspect) {
     return boxes(item, aspect).stream().anyMatch(it -> it.id().equals(aspect.found().typed()));
   }
 
   /** Returns the words of an aspect that some source speaks of. */
-  public Set<String> spokenOf(WalkView.WalkItem item, WalkView.WalkAspect aspect) {
+  public Set<String> spokenOf(InspectionView.WalkItem item, InspectionView.WalkAspect aspect) {
     return named.getOrDefault(item.id(), Map.of()).getOrDefault(aspect.word(), Set.of());
   }
 
@@ -86,7 +87,7 @@ public record SheetView(
         .flatMap(area -> area.items().stream())
         .flatMap(item -> item.aspects().stream())
         .filter(it -> it.word().equals(field.word()))
-        .map(WalkView.WalkAspect::control)
+        .map(InspectionView.WalkAspect::control)
         .filter(it -> !it.ofItem() && it.kind() != Control.Kind.YES_NO && !it.choices().isEmpty())
         .findFirst()
         .map(it -> new WordList(field.many(), it.kind() == Control.Kind.COLOR, it.choices()));

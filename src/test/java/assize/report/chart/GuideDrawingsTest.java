@@ -12,24 +12,29 @@ import org.junit.jupiter.api.Test;
 class GuideDrawingsTest {
   private static final LocalDate FIRST = LocalDate.parse("1934-01-01");
 
-  private static Timeline.Bar bar(int from, int to, Timeline.Stand stand) {
-    return new Timeline.Bar(FIRST.plusDays(from), FIRST.plusDays(to - 1), stand);
+  private static ExpectationChart.Bar bar(int from, int to, ExpectationChart.Stand stand) {
+    return new ExpectationChart.Bar(FIRST.plusDays(from), FIRST.plusDays(to - 1), stand);
   }
 
   /** A hundred days over 200 units between margins of 10: two units a day. */
-  private static Drawing line() {
-    Timeline line =
-        new Timeline(
+  private static Chart line() {
+    ExpectationChart line =
+        new ExpectationChart(
             FIRST,
             FIRST.plusDays(99),
             List.of(
-                new Timeline.Row("old", "until", List.of(bar(0, 60, Timeline.Stand.RIGHT))),
-                new Timeline.Row(
+                new ExpectationChart.Row(
+                    "old", "until", List.of(bar(0, 60, ExpectationChart.Stand.RIGHT))),
+                new ExpectationChart.Row(
                     "new",
                     "from",
-                    List.of(bar(40, 80, Timeline.Stand.RIGHT), bar(80, 100, Timeline.Stand.OPEN))),
-                new Timeline.Row("third", "aside", List.of(bar(10, 20, Timeline.Stand.ASIDE))),
-                new Timeline.Row("No source", "gap", List.of(bar(5, 7, Timeline.Stand.SILENT)))));
+                    List.of(
+                        bar(40, 80, ExpectationChart.Stand.RIGHT),
+                        bar(80, 100, ExpectationChart.Stand.OPEN))),
+                new ExpectationChart.Row(
+                    "third", "aside", List.of(bar(10, 20, ExpectationChart.Stand.ASIDE))),
+                new ExpectationChart.Row(
+                    "No source", "gap", List.of(bar(5, 7, ExpectationChart.Stand.SILENT)))));
     return line.draw("x", "t", "d", 220);
   }
 
@@ -37,7 +42,7 @@ class GuideDrawingsTest {
   void usedUpStockOverlaps() {
     assertThat(line().boxes())
         .filteredOn(box -> box.look().equals("sure"))
-        .extracting(Drawing.Box::x, Drawing.Box::y, Drawing.Box::width, Drawing.Box::height)
+        .extracting(Chart.Box::x, Chart.Box::y, Chart.Box::width, Chart.Box::height)
         .containsExactly(
             // 10 + 2 × 0 to 10 + 2 × 60, in the first row: 4 + 36
             tuple("10", "40", "120", "11"),
@@ -48,22 +53,22 @@ class GuideDrawingsTest {
   @Test
   void eachStandHasAFormOfItsOwn() {
     assertThat(line().boxes())
-        .extracting(Drawing.Box::look, Drawing.Box::x, Drawing.Box::y)
+        .extracting(Chart.Box::look, Chart.Box::x, Chart.Box::y)
         .contains(tuple("open", "170", "94"), tuple("mark", "30", "152"));
     assertThat(line().paths())
         .filteredOn(path -> path.look().equals("gap"))
-        .extracting(Drawing.Path::d)
+        .extracting(Chart.Path::d)
         .containsExactly("M20 202H24V213H20Z");
     assertThat(line().paths())
         .filteredOn(path -> path.look().equals("hatch"))
-        .extracting(Drawing.Path::d)
+        .extracting(Chart.Path::d)
         .allSatisfy(d -> assertThat(d).startsWith("M170 94H210V105H170Z").contains("L"));
   }
 
   @Test
   void everyRowIsLabeledWithItsDates() {
     assertThat(line().labels())
-        .extracting(Drawing.Label::text)
+        .extracting(Chart.Label::text)
         .contains("old", "until", "new", "from", "third", "No source");
   }
 
@@ -78,15 +83,15 @@ class GuideDrawingsTest {
                 new CopyGraph.Node("r", List.of(0, 1)),
                 new CopyGraph.Node("s", List.of())));
     assertThat(graph.columns()).containsExactly(0, 1, 2, 0);
-    Drawing drawing = graph.draw("x", "t", "d", 300);
+    Chart drawing = graph.draw("x", "t", "d", 300);
     assertThat(drawing.paths())
         .filteredOn(path -> path.look().equals("axis"))
-        .extracting(Drawing.Path::d)
+        .extracting(Chart.Path::d)
         .containsExactly(
             // column 0 at 12, column 1 at 32, column 2 at 52; rows at 15, 45, 75
             "M12 15V38Q12 45 19 45H32", "M12 15V68Q12 75 19 75H52", "M32 45V68Q32 75 39 75H52");
     assertThat(drawing.labels())
-        .extracting(Drawing.Label::x, Drawing.Label::text)
+        .extracting(Chart.Label::x, Chart.Label::text)
         .containsExactly(tuple("72", "p"), tuple("72", "q"), tuple("72", "r"), tuple("72", "s"));
   }
 
@@ -107,22 +112,22 @@ class GuideDrawingsTest {
 
   @Test
   void numbersThatDoNotFitAreStrokesAlone() {
-    NumberLines lines =
-        new NumberLines(
+    NumberTableChart lines =
+        new NumberTableChart(
             FIRST,
             FIRST.plusDays(99),
             List.of(
-                new NumberLines.Row(
+                new NumberTableChart.Row(
                     "A…",
                     List.of(
-                        new NumberLines.Mark(FIRST, "100"),
-                        new NumberLines.Mark(FIRST.plusDays(1), "200"),
-                        new NumberLines.Mark(FIRST.plusDays(50), "300")))));
-    Drawing drawing = lines.draw("x", "t", "d", 220);
+                        new NumberTableChart.Mark(FIRST, "100"),
+                        new NumberTableChart.Mark(FIRST.plusDays(1), "200"),
+                        new NumberTableChart.Mark(FIRST.plusDays(50), "300")))));
+    Chart drawing = lines.draw("x", "t", "d", 220);
     assertThat(drawing.paths()).filteredOn(path -> path.look().equals("stroke-mark")).hasSize(3);
     assertThat(drawing.labels())
         .filteredOn(label -> label.look().equals("label-number"))
-        .extracting(Drawing.Label::text)
+        .extracting(Chart.Label::text)
         .containsExactly("100", "300");
   }
 }

@@ -7,21 +7,21 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 class ScoreSpreadTest {
-  private static final List<ScoreScale.Threshold> AWARDS =
+  private static final List<ScoreRangeChart.Threshold> AWARDS =
       List.of(
-          new ScoreScale.Threshold("Silver", "80", 80),
-          new ScoreScale.Threshold("Gold", "95", 95),
-          new ScoreScale.Threshold("Bronze", "70", 70));
+          new ScoreRangeChart.Threshold("Silver", "80", 80),
+          new ScoreRangeChart.Threshold("Gold", "95", 95),
+          new ScoreRangeChart.Threshold("Bronze", "70", 70));
 
-  private static Drawing draw(double... scores) {
-    return new ScoreSpread(100, scores, AWARDS).draw("spread", "title", "words", 300);
+  private static Chart draw(double... scores) {
+    return new ScoreDistributionChart(100, scores, AWARDS).draw("spread", "title", "words", 300);
   }
 
-  private static long dots(Drawing drawing) {
+  private static long dots(Chart drawing) {
     return drawing.paths().stream().filter(path -> path.look().equals("dot")).count();
   }
 
-  private static long columns(Drawing drawing) {
+  private static long columns(Chart drawing) {
     return drawing.boxes().stream()
         .filter(box -> box.look().equals("sure") && !box.height().equals("0"))
         .count();
@@ -37,7 +37,7 @@ class ScoreSpreadTest {
   @Test
   void drawsColumnsWhereTheyAreManyTheTallestForTheMost() {
     double[] scores = IntStream.range(0, 1000).mapToDouble(i -> i < 600 ? 75 : 90).toArray();
-    Drawing drawing = draw(scores);
+    Chart drawing = draw(scores);
     assertThat(dots(drawing)).isZero();
     assertThat(columns(drawing)).isEqualTo(2);
     List<Double> tall =
@@ -51,7 +51,7 @@ class ScoreSpreadTest {
 
   @Test
   void keepsAllWithinItsWidthAndEachAwardOnALineOfItsOwn() {
-    Drawing drawing = draw(0, 50, 100);
+    Chart drawing = draw(0, 50, 100);
     assertThat(drawing.boxes())
         .allSatisfy(
             box ->
@@ -60,13 +60,13 @@ class ScoreSpreadTest {
     List<String> names =
         drawing.labels().stream()
             .filter(label -> label.look().equals("label-name"))
-            .map(Drawing.Label::text)
+            .map(Chart.Label::text)
             .toList();
     assertThat(names).containsExactly("Gold 95", "Silver 80", "Bronze 70");
     assertThat(
             drawing.labels().stream()
                 .filter(label -> label.look().equals("label-name"))
-                .map(Drawing.Label::y))
+                .map(Chart.Label::y))
         .doesNotHaveDuplicates();
   }
 }

@@ -7,7 +7,7 @@ import assize.aspect.Verdict;
 import assize.judge.Judge;
 import assize.judgment.Judgment;
 import assize.record.RecordReader;
-import assize.report.view.ReportViews;
+import assize.report.view.ReportViewFactory;
 import assize.ruleset.RuleSet;
 import assize.ruleset.RuleSetReader;
 import java.math.BigDecimal;
@@ -38,7 +38,7 @@ class DemoReportTest {
   }
 
   private static Document page(Judgment judgment) {
-    return Jsoup.parse(HtmlReport.render(ReportViews.of(judgment)));
+    return Jsoup.parse(HtmlReport.render(ReportViewFactory.of(judgment)));
   }
 
   @ParameterizedTest

@@ -2,7 +2,7 @@ package assize.report.html;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import assize.report.view.GuideViews;
+import assize.report.view.HandbookViewFactory;
 import assize.ruleset.RuleSet;
 import assize.ruleset.RuleSetReader;
 import java.io.IOException;
@@ -35,7 +35,7 @@ class GuidePrintTest {
   void print(@TempDir Path folder, @TempDir Path profile) throws Exception {
     browser = Browser.start(profile);
     Path book = folder.resolve("book.html");
-    Files.writeString(book, HtmlGuide.render(GuideViews.of(rules)));
+    Files.writeString(book, HtmlHandbook.render(HandbookViewFactory.of(rules)));
     browser.open(book);
     browser.show(1280, "", "dark");
     pages = new Paper(folder, browser.print(WIDE, TALL)).pages();

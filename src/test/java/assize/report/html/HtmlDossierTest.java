@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import assize.judgment.Judgment;
 import assize.report.SampleJudgments;
 import assize.report.view.DossierView;
-import assize.report.view.DossierViews;
+import assize.report.view.DossierViewFactory;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -26,7 +26,7 @@ class HtmlDossierTest {
   private static List<DossierView> dossiers(Judgment judgment) {
     List<DossierView> all =
         judgment.items().stream()
-            .map(one -> DossierViews.of(judgment, one.item().id(), Map.of()))
+            .map(one -> DossierViewFactory.of(judgment, one.item().id(), Map.of()))
             .flatMap(Optional::stream)
             .toList();
     assertThat(all).isNotEmpty();
@@ -34,14 +34,14 @@ class HtmlDossierTest {
   }
 
   private static String page(DossierView view) {
-    return HtmlDossier.render(view, Map.of("photo-1", new Picture(PIXEL, 1, 1)));
+    return HtmlDossier.render(view, Map.of("photo-1", new PageImage(PIXEL, 1, 1)));
   }
 
   @Test
   void everyPageIsFitToBeHandedOutAndLeadsNowhere() {
     for (DossierView view : dossiers(SampleJudgments.threeStretches())) {
       String html = page(view);
-      assertThat(FinishedPage.faults(html, "")).isEmpty();
+      assertThat(PageValidator.faults(html, "")).isEmpty();
       assertThat(html).doesNotContain("<script").isEqualTo(page(view));
       for (Element link : Jsoup.parse(html).select("a[href]")) {
         boolean inNotes = !link.parents().select(".notes").isEmpty();

@@ -3,11 +3,11 @@ package assize.report.html;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import assize.Pinned;
-import assize.compare.Editions;
+import assize.compare.EditionComparison;
 import assize.compare.Yard;
 import assize.report.SampleJudgments;
-import assize.report.view.ChangesViews;
-import assize.report.view.GuideViews;
+import assize.report.view.ChangesViewFactory;
+import assize.report.view.HandbookViewFactory;
 import assize.ruleset.RuleSet;
 import assize.ruleset.RuleSetReader;
 import assize.text.SourceFile;
@@ -32,8 +32,8 @@ class HtmlGuideTest {
   }
 
   private static Document book(RuleSet rules) {
-    String html = HtmlGuide.render(GuideViews.of(rules));
-    assertThat(FinishedPage.faults(html, "")).isEmpty();
+    String html = HtmlHandbook.render(HandbookViewFactory.of(rules));
+    assertThat(PageValidator.faults(html, "")).isEmpty();
     assertThat(html).doesNotContain("<script");
     return Jsoup.parse(html);
   }
@@ -183,8 +183,8 @@ class HtmlGuideTest {
 
   @Test
   void rendersToTheSameBytes() {
-    assertThat(HtmlGuide.render(GuideViews.of(Yard.newer())))
-        .isEqualTo(HtmlGuide.render(GuideViews.of(Yard.newer())));
+    assertThat(HtmlHandbook.render(HandbookViewFactory.of(Yard.newer())))
+        .isEqualTo(HtmlHandbook.render(HandbookViewFactory.of(Yard.newer())));
   }
 
   @ParameterizedTest
@@ -209,9 +209,11 @@ class HtmlGuideTest {
     RuleSet plain = SampleJudgments.hostile("").rules();
     String changes =
         HtmlChanges.render(
-            ChangesViews.of(
-                Editions.between(plain, rules), Optional.empty(), List.of("left" + hostile)));
-    assertThat(FinishedPage.faults(changes, "")).isEmpty();
+            ChangesViewFactory.of(
+                EditionComparison.between(plain, rules),
+                Optional.empty(),
+                List.of("left" + hostile)));
+    assertThat(PageValidator.faults(changes, "")).isEmpty();
     isHarmless(Jsoup.parse(changes));
     assertThat(Jsoup.parse(changes).select("h1").text()).endsWith(flat(hostile));
   }

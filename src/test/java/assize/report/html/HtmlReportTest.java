@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import assize.judgment.Judgment;
 import assize.report.SampleJudgments;
-import assize.report.view.ReportViews;
+import assize.report.view.ReportViewFactory;
 import assize.ruleset.Scale;
 import java.util.List;
 import java.util.Map;
@@ -20,7 +20,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class HtmlReportTest {
   private static final String ORDINARY =
-      HtmlReport.render(ReportViews.of(SampleJudgments.oneStretch()));
+      HtmlReport.render(ReportViewFactory.of(SampleJudgments.oneStretch()));
 
   private static final String PIXEL =
       "data:image/png;base64,iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mNk+M9QDwAD"
@@ -35,16 +35,16 @@ class HtmlReportTest {
   }
 
   private static Document page(Judgment judgment) {
-    return Jsoup.parse(HtmlReport.render(ReportViews.of(judgment)));
+    return Jsoup.parse(HtmlReport.render(ReportViewFactory.of(judgment)));
   }
 
   @ParameterizedTest
   @MethodSource("judgments")
   void everyPageIsFitToBeHandedOut(Judgment judgment) {
-    String html = HtmlReport.render(ReportViews.of(judgment));
+    String html = HtmlReport.render(ReportViewFactory.of(judgment));
     assertThat(Jsoup.parse(html).select("script")).hasSize(1);
-    assertThat(FinishedPage.faults(html, script(html))).isEmpty();
-    assertThat(FinishedPage.faults(html, "")).containsExactly("element <script>");
+    assertThat(PageValidator.faults(html, script(html))).isEmpty();
+    assertThat(PageValidator.faults(html, "")).containsExactly("element <script>");
   }
 
   /** The one script that the page holds. */
@@ -55,8 +55,8 @@ class HtmlReportTest {
   @ParameterizedTest
   @MethodSource("judgments")
   void sameJudgmentGivesSameBytes(Judgment judgment) {
-    assertThat(HtmlReport.render(ReportViews.of(judgment)))
-        .isEqualTo(HtmlReport.render(ReportViews.of(judgment)));
+    assertThat(HtmlReport.render(ReportViewFactory.of(judgment)))
+        .isEqualTo(HtmlReport.render(ReportViewFactory.of(judgment)));
   }
 
   @Test
@@ -118,8 +118,8 @@ class HtmlReportTest {
 
   @Test
   void aPictureIsShownWithItsWordsWhereThereIsOne() {
-    Map<String, Picture> pictures = Map.of("photo-1", new Picture(PIXEL, 1, 1));
-    String html = HtmlReport.render(ReportViews.of(SampleJudgments.oneStretch()), pictures);
+    Map<String, PageImage> pictures = Map.of("photo-1", new PageImage(PIXEL, 1, 1));
+    String html = HtmlReport.render(ReportViewFactory.of(SampleJudgments.oneStretch()), pictures);
     Elements images = Jsoup.parse(html).select("img");
     assertThat(images).hasSize(1);
     assertThat(images.attr("alt")).startsWith("Horn button, before cleaning");
@@ -142,10 +142,10 @@ class HtmlReportTest {
       })
   void textThatPeopleWriteIsShownAndDoesNothing(String hostile) {
     Judgment judgment = SampleJudgments.hostile(hostile);
-    String html = HtmlReport.render(ReportViews.of(judgment));
+    String html = HtmlReport.render(ReportViewFactory.of(judgment));
     Document page = Jsoup.parse(html);
     assertThat(page.select("script")).hasSize(1);
-    assertThat(FinishedPage.faults(html, script(ORDINARY))).isEmpty();
+    assertThat(PageValidator.faults(html, script(ORDINARY))).isEmpty();
     assertThat(page.select("img, iframe, svg[onload], [onerror], [onmouseover]")).isEmpty();
     assertThat(page.select("h1").text()).isEqualTo(shown("The owner's dropside" + hostile));
     assertThat(page.select("#item-horn-button h4").text())
@@ -179,14 +179,14 @@ class HtmlReportTest {
   @Test
   void controlCharactersBecomeVisible() {
     String html =
-        HtmlReport.render(ReportViews.of(SampleJudgments.hostile("\u0007\u202Eabc\uD800")));
+        HtmlReport.render(ReportViewFactory.of(SampleJudgments.hostile("\u0007\u202Eabc\uD800")));
     assertThat(html).contains("\uFFFD\uFFFDabc\uFFFD").doesNotContain("\u202E");
   }
 
   @Test
   void aPageIsRefusedForEachFault() {
     String script = script(ORDINARY);
-    assertThat(FinishedPage.faults(ORDINARY, script)).isEmpty();
+    assertThat(PageValidator.faults(ORDINARY, script)).isEmpty();
     for (String fault :
         List.of(
             "<script>1</script>",
@@ -211,11 +211,12 @@ class HtmlReportTest {
             "<select></select>",
             "<textarea></textarea>",
             "<link rel=\"stylesheet\" href=\"x.css\">")) {
-      assertThat(FinishedPage.faults(ORDINARY.replace("</main>", fault + "</main>"), script))
+      assertThat(PageValidator.faults(ORDINARY.replace("</main>", fault + "</main>"), script))
           .as(fault)
           .isNotEmpty();
     }
-    assertThat(FinishedPage.faults(ORDINARY.replace("default-src 'none'", "default-src *"), script))
+    assertThat(
+            PageValidator.faults(ORDINARY.replace("default-src 'none'", "default-src *"), script))
         .isNotEmpty();
   }
 }

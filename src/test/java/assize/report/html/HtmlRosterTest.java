@@ -61,10 +61,10 @@ class HtmlRosterTest {
           "<h2>x</h2>",
           "</td></tr><tr><td>"
         }) {
-      assertThatThrownBy(() -> FinishedPage.checkRow("<tr><td>" + cell + "</td></tr>"))
+      assertThatThrownBy(() -> PageValidator.checkRow("<tr><td>" + cell + "</td></tr>"))
           .as(cell)
           .isInstanceOf(IllegalStateException.class);
     }
-    FinishedPage.checkRow("<tr><td><a href=\"l45-4388.html\">x</a></td></tr>");
+    PageValidator.checkRow("<tr><td><a href=\"l45-4388.html\">x</a></td></tr>");
   }
 }

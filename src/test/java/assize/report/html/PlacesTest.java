@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import assize.report.SampleJudgments;
 import assize.report.view.ReportView;
-import assize.report.view.ReportViews;
+import assize.report.view.ReportViewFactory;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -18,8 +18,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 class PlacesTest {
   @Test
   void itemsAreNumberedThroughTheReportAndDisputesApart() {
-    ReportView report = ReportViews.of(SampleJudgments.threeStretches());
-    Map<String, String> places = Places.of(report);
+    ReportView report = ReportViewFactory.of(SampleJudgments.threeStretches());
+    Map<String, String> places = PrintReferences.of(report);
     List<String> items = new ArrayList<>();
     report.areas().forEach(area -> area.items().forEach(item -> items.add(item.anchor())));
     assertThat(items).hasSizeGreaterThan(2);
@@ -38,7 +38,7 @@ class PlacesTest {
   @Test
   void aReferenceNamesWhatStandsAtItsTarget() {
     Document page =
-        Jsoup.parse(HtmlReport.render(ReportViews.of(SampleJudgments.threeStretches())));
+        Jsoup.parse(HtmlReport.render(ReportViewFactory.of(SampleJudgments.threeStretches())));
     assertThat(page.select("a[data-place]")).hasSizeGreaterThan(4);
     for (Element link : page.select("main a[href^=#item-], main a[href^=#dispute-]")) {
       Element target = page.getElementById(link.attr("href").substring(1));
@@ -65,9 +65,10 @@ class PlacesTest {
         "/* */ -->"
       })
   void aNameAtTheHeadOfEachPageCanNotLeaveIt(String hostile) {
-    Document tame = Jsoup.parse(HtmlReport.render(ReportViews.of(SampleJudgments.hostile(""))));
+    Document tame =
+        Jsoup.parse(HtmlReport.render(ReportViewFactory.of(SampleJudgments.hostile(""))));
     Document page =
-        Jsoup.parse(HtmlReport.render(ReportViews.of(SampleJudgments.hostile(hostile))));
+        Jsoup.parse(HtmlReport.render(ReportViewFactory.of(SampleJudgments.hostile(hostile))));
     Element root = page.select("html").get(0);
     assertThat(page.select("style")).hasSize(1);
     assertThat(page.select("style").get(0).data())

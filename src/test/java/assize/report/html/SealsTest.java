@@ -4,9 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import assize.judge.Judge;
 import assize.judgment.Judgment;
-import assize.redaction.Copy;
+import assize.redaction.RedactedJudgment;
 import assize.report.SampleJudgments;
-import assize.report.view.SharedViews;
+import assize.report.view.RedactionsViewFactory;
 import assize.text.Parsed;
 import java.io.IOException;
 import java.io.StringReader;
@@ -28,13 +28,14 @@ class SealsTest {
 
   private static String page() {
     Judgment own = SampleJudgments.oneStretch();
-    Copy copy = Copy.of(Judge.by(own.rules()), own, Optional.empty());
-    SharedViews.Shared shared =
-        SharedViews.of(copy, copy.masking().ofWords(), Map.of("chassis", FINGERPRINT), Map.of());
+    RedactedJudgment copy = RedactedJudgment.of(Judge.by(own.rules()), own, Optional.empty());
+    RedactionsViewFactory.Shared shared =
+        RedactionsViewFactory.of(
+            copy, copy.masking().ofWords(), Map.of("chassis", FINGERPRINT), Map.of());
     return HtmlReport.render(
         shared.view(),
         Map.of(
-            shared.pictures().apply("photo-1"), new Picture("data:image/png;base64,AAAA", 1, 1)));
+            shared.pictures().apply("photo-1"), new PageImage("data:image/png;base64,AAAA", 1, 1)));
   }
 
   private static Parsed<List<Seals.Seal>> read(String page) {

@@ -4,12 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import assize.judge.Judge;
 import assize.judgment.Judgment;
-import assize.redaction.Copy;
-import assize.redaction.Mask;
+import assize.redaction.RedactedJudgment;
+import assize.redaction.TextMasker;
 import assize.report.SampleJudgments;
+import assize.report.view.RedactionsViewFactory;
 import assize.report.view.ReportView;
-import assize.report.view.ReportViews;
-import assize.report.view.SharedViews;
+import assize.report.view.ReportViewFactory;
 import java.io.IOException;
 import java.net.IDN;
 import java.nio.file.Files;
@@ -24,10 +24,10 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class SharedPageTest {
-  private static final Mask MASK = Mask.of(List.of("X-4388"), List.of("Mill Lane"));
+  private static final TextMasker MASK = TextMasker.of(List.of("X-4388"), List.of("Mill Lane"));
 
-  private static List<SharedPage.Fault> faults(String html) {
-    return SharedPage.faults(html, MASK::text, bytes -> List.of());
+  private static List<RedactedPageCheck.Fault> faults(String html) {
+    return RedactedPageCheck.faults(html, MASK::text, bytes -> List.of());
   }
 
   @ParameterizedTest
@@ -69,9 +69,11 @@ class SharedPageTest {
     assertThat(faults("<h1>A page</h1>" + harmless)).isEmpty();
   }
 
-  private static List<SharedPage.Fault> written(String html, String number) {
-    return SharedPage.faults(
-        "<h1>A page</h1>" + html, Mask.of(List.of(number), List.of())::text, bytes -> List.of());
+  private static List<RedactedPageCheck.Fault> written(String html, String number) {
+    return RedactedPageCheck.faults(
+        "<h1>A page</h1>" + html,
+        TextMasker.of(List.of(number), List.of())::text,
+        bytes -> List.of());
   }
 
   @ParameterizedTest
@@ -127,14 +129,14 @@ class SharedPageTest {
 
   @Test
   void findsAReportWhoseMaskWasSpoiled() {
-    ReportView plain = ReportViews.of(SampleJudgments.oneStretch());
+    ReportView plain = ReportViewFactory.of(SampleJudgments.oneStretch());
     assertThat(faults(HtmlReport.render(plain))).isNotEmpty();
     Judgment own = SampleJudgments.oneStretch();
-    Copy copy = Copy.of(Judge.by(own.rules()), own, Optional.empty());
-    SharedViews.Shared masked =
-        SharedViews.of(
+    RedactedJudgment copy = RedactedJudgment.of(Judge.by(own.rules()), own, Optional.empty());
+    RedactionsViewFactory.Shared masked =
+        RedactionsViewFactory.of(
             copy, copy.masking().ofWords(), Map.of("chassis", "ab".repeat(32)), Map.of());
-    Picture picture = new Picture("data:image/png;base64,AAAA", 1, 1);
+    PageImage picture = new PageImage("data:image/png;base64,AAAA", 1, 1);
     String page =
         HtmlReport.render(masked.view(), Map.of(masked.pictures().apply("photo-1"), picture));
     assertThat(faults(page)).isEmpty();
@@ -147,8 +149,8 @@ class SharedPageTest {
   @Test
   void tellsWhatAPictureHoldsBesideThePicture() {
     String page = "<h1>A page</h1><img alt='a' src='data:image/png;base64,AAAA'>";
-    assertThat(SharedPage.faults(page, MASK::text, bytes -> List.of("a place")))
-        .containsExactly(new SharedPage.Fault("“A page”", "a picture holds a place"));
+    assertThat(RedactedPageCheck.faults(page, MASK::text, bytes -> List.of("a place")))
+        .containsExactly(new RedactedPageCheck.Fault("“A page”", "a picture holds a place"));
   }
 
   /** A number that a page names of itself is no number of a vehicle. */
@@ -162,7 +164,7 @@ class SharedPageTest {
                 .replaceAll("(?s)<#--.*?-->", "")
                 .replaceAll("\\$\\{[^}]*}", "")
                 .replaceAll("(?s)<[^>]*>", "");
-        assertThat(SharedPage.OWN.matcher(said).replaceAll("§"))
+        assertThat(RedactedPageCheck.OWN.matcher(said).replaceAll("§"))
             .as(one.toString())
             .doesNotContainPattern("[0-9]{3}|[0-9]+-[0-9]");
       }

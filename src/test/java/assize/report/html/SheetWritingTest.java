@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import assize.aspect.Aspect;
 import assize.aspect.Finding;
-import assize.diagnostic.Code;
+import assize.diagnostic.DiagnosticCode;
 import assize.diagnostic.Result;
 import assize.record.Departure;
 import assize.record.Observation;
@@ -15,7 +15,7 @@ import assize.ruleset.RuleSetReader;
 import assize.text.SourceFile;
 import assize.yaml.Document;
 import assize.yaml.Node;
-import assize.yaml.YamlTree;
+import assize.yaml.YamlTreeBuilder;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -522,7 +522,7 @@ class SheetWritingTest {
       SourceFile record = new SourceFile("r", String.valueOf(written.get(i)));
       boolean taken =
           RecordReader.parse(record, rules, sheets.folder()).diagnostics().stream()
-              .allMatch(it -> it.code() == Code.FILE_NOT_FOUND);
+              .allMatch(it -> it.code() == DiagnosticCode.FILE_NOT_FOUND);
       boolean fine = faults.get(i).equals("");
       if (fine != taken && !(taken && STRICTER.contains(String.valueOf(values.get(i))))) {
         String shown = String.valueOf(asked.get(i).forThePage());
@@ -581,8 +581,8 @@ class SheetWritingTest {
     for (int i = 0; i < blocks.size(); i++) {
       String text = blocks.get(i);
       List<Integer> unseen =
-          YamlTree.read(new SourceFile("r", text)).diagnostics().stream()
-              .filter(it -> it.code() == Code.CONTROL_CHARACTER)
+          YamlTreeBuilder.read(new SourceFile("r", text)).diagnostics().stream()
+              .filter(it -> it.code() == DiagnosticCode.CONTROL_CHARACTER)
               .map(it -> it.at().start())
               .toList();
       List<Long> kept = new ArrayList<>();

@@ -6,7 +6,7 @@ import assize.aspect.Colors;
 import assize.aspect.Finding;
 import assize.cli.Main;
 import assize.cli.Terminal;
-import assize.measure.Lab;
+import assize.measure.CieLab;
 import assize.record.Observation;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -147,7 +147,7 @@ record Sheets(Path folder, Path home) {
     return typed;
   }
 
-  private static void put(Map<String, String> typed, Lab lab, double uncertainty) {
+  private static void put(Map<String, String> typed, CieLab lab, double uncertainty) {
     typed.put("l", Double.toString(lab.l()));
     typed.put("a", Double.toString(lab.a()));
     typed.put("b", Double.toString(lab.b()));

@@ -95,7 +95,7 @@ class StrangerTest {
     assertThat(faults).isEmpty();
   }
 
-  /** {@link FinishedPage} refuses a page that has one id twice. */
+  /** {@link PageValidator} refuses a page that has one id twice. */
   @Test
   void areasAndItemsWhoseNamesContinueEachOtherAreToldApart(@TempDir Path folder)
       throws IOException {

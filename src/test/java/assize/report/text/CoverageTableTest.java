@@ -79,7 +79,7 @@ class CoverageTableTest {
     RuleSet demonstration = RuleSetReader.read(Path.of(path)).value().orElseThrow();
     assertThat(lines(demonstration, true))
         .hasSizeGreaterThan(100)
-        .allMatch(it -> Visible.columns(it) <= 80)
+        .allMatch(it -> TerminalEscaper.columns(it) <= 80)
         .allMatch(it -> it.chars().allMatch(c -> c < 0x2E80));
   }
 }

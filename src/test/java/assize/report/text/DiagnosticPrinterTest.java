@@ -2,8 +2,8 @@ package assize.report.text;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import assize.diagnostic.Code;
 import assize.diagnostic.Diagnostic;
+import assize.diagnostic.DiagnosticCode;
 import assize.text.SourceFile;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -63,8 +63,9 @@ class DiagnosticPrinterTest {
   void aPlaceOfManyLinesIsMarkedInTheFirst() {
     SourceFile file = new SourceFile("rules.yaml", "a:\n  - one\n  - two\n");
     String said =
-        DiagnosticPrinter.print(
-            List.of(Diagnostic.of(Code.WRONG_STRUCTURE, file.span(5, 18), "a list")), false);
+        DiagnosticFormatter.print(
+            List.of(Diagnostic.of(DiagnosticCode.WRONG_STRUCTURE, file.span(5, 18), "a list")),
+            false);
     assertThat(said).contains("2 |   - one\n  |   ^^^^^\n");
   }
 
@@ -73,11 +74,11 @@ class DiagnosticPrinterTest {
     SourceFile first = new SourceFile("a.yaml", "x\ny\n");
     SourceFile second = new SourceFile("b.yaml", "z\n");
     String said =
-        DiagnosticPrinter.print(
+        DiagnosticFormatter.print(
             List.of(
-                Diagnostic.of(Code.NO_SOURCE, second.span(0, 1), "third"),
-                Diagnostic.of(Code.UNKNOWN_FINISH, first.span(2, 3), "second"),
-                Diagnostic.of(Code.UNKNOWN_COLOR, first.span(0, 1), "first")),
+                Diagnostic.of(DiagnosticCode.NO_SOURCE, second.span(0, 1), "third"),
+                Diagnostic.of(DiagnosticCode.UNKNOWN_FINISH, first.span(2, 3), "second"),
+                Diagnostic.of(DiagnosticCode.UNKNOWN_COLOR, first.span(0, 1), "first")),
             false);
     assertThat(said).endsWith("2 errors and 1 doubt in 2 files\n");
     assertThat(said.indexOf("first")).isLessThan(said.indexOf("second"));
@@ -88,23 +89,24 @@ class DiagnosticPrinterTest {
   @Test
   void colorsOnlyIfAsked() {
     SourceFile file = new SourceFile("a.yaml", "x\n");
-    List<Diagnostic> one = List.of(Diagnostic.of(Code.UNKNOWN_COLOR, file.span(0, 1), "first"));
-    assertThat(DiagnosticPrinter.print(one, false)).doesNotContain("\u001B");
-    assertThat(DiagnosticPrinter.print(one, true)).contains("\u001B[1;31merror[unknown-color]");
+    List<Diagnostic> one =
+        List.of(Diagnostic.of(DiagnosticCode.UNKNOWN_COLOR, file.span(0, 1), "first"));
+    assertThat(DiagnosticFormatter.print(one, false)).doesNotContain("\u001B");
+    assertThat(DiagnosticFormatter.print(one, true)).contains("\u001B[1;31merror[unknown-color]");
   }
 
   @Test
   void nothingIsPrintedOfNothing() {
-    assertThat(DiagnosticPrinter.print(List.of(), false)).isEmpty();
+    assertThat(DiagnosticFormatter.print(List.of(), false)).isEmpty();
   }
 
   private static String print(String text, String place, String hint) {
     SourceFile file = new SourceFile("rules.yaml", text);
     int at = text.indexOf(place);
-    return DiagnosticPrinter.print(
+    return DiagnosticFormatter.print(
         List.of(
             Diagnostic.of(
-                Code.UNKNOWN_FINISH,
+                DiagnosticCode.UNKNOWN_FINISH,
                 file.span(at, at + place.length()),
                 "there is no such finish",
                 hint)),

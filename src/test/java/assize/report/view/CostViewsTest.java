@@ -55,7 +55,7 @@ class CostViewsTest {
             .orElseThrow();
     return RecordReader.parse(new SourceFile("record.yaml", RECORD.formatted(found)), rules)
         .value()
-        .map(vehicle -> ReportViews.of(Judge.judge(rules, vehicle, Optional.empty())))
+        .map(vehicle -> ReportViewFactory.of(Judge.judge(rules, vehicle, Optional.empty())))
         .orElseThrow()
         .costs()
         .lines()

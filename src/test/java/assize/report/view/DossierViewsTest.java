@@ -74,7 +74,7 @@ class DossierViewsTest {
   }
 
   private static DossierView dossier(String claims, String record) {
-    return DossierViews.of(judge(HEAD + claims.indent(14), record), "bed-color", Map.of())
+    return DossierViewFactory.of(judge(HEAD + claims.indent(14), record), "bed-color", Map.of())
         .orElseThrow();
   }
 
@@ -84,7 +84,7 @@ class DossierViewsTest {
     return view.parts().get(0).dispute().spans().get(0);
   }
 
-  private static List<String> rows(List<WorkingView.Row> rows) {
+  private static List<String> rows(List<CombinationStepsView.Row> rows) {
     return rows.stream().map(it -> it.set() + ": " + it.sum() + " = " + it.value()).toList();
   }
 
@@ -95,18 +95,18 @@ class DossierViewsTest {
   @Test
   void everyFigureCanBeCheckedByHand() {
     DisputeView.Span span = span(dossier(A_AGAINST_C, RECORD));
-    WorkingView working = span.working().orElseThrow();
+    CombinationStepsView working = span.working().orElseThrow();
 
     assertThat(working.names())
         .containsExactly(
-            new WorkingView.Named("1", "works green"),
-            new WorkingView.Named("2", "body color"),
-            new WorkingView.Named("else", "a value that nobody mentions"),
-            new WorkingView.Named("any", "all of these together: nothing is ruled out"));
+            new CombinationStepsView.Named("1", "works green"),
+            new CombinationStepsView.Named("2", "body color"),
+            new CombinationStepsView.Named("else", "a value that nobody mentions"),
+            new CombinationStepsView.Named("any", "all of these together: nothing is ruled out"));
     assertThat(working.witnesses())
         .containsExactly(
-            new WorkingView.Witness("Works drawing 204", "A", "1", "0.9", "0.1"),
-            new WorkingView.Witness("Guide for restorers", "C", "2", "0.5", "0.5"));
+            new CombinationStepsView.Witness("Works drawing 204", "A", "1", "0.9", "0.1"),
+            new CombinationStepsView.Witness("Guide for restorers", "C", "2", "0.5", "0.5"));
     assertThat(working.pooled()).isEmpty();
     assertThat(rows(working.steps().get(0).rows()))
         .containsExactly("1: 0.9 = 0.9", "any: 0.1 = 0.1");
@@ -126,12 +126,12 @@ class DossierViewsTest {
     // 0.875
     assertThat(working.positions())
         .containsExactly(
-            new WorkingView.Figures(
+            new CombinationStepsView.Figures(
                 "1",
                 "0.45 ÷ 0.55 = 0.818",
                 "(0.45 + 0.05) ÷ 0.55 = 0.909",
                 "0.466667 ÷ (0.466667 + 0.066667) = 0.875"),
-            new WorkingView.Figures(
+            new CombinationStepsView.Figures(
                 "2",
                 "0.05 ÷ 0.55 = 0.091",
                 "(0.05 + 0.05) ÷ 0.55 = 0.182",
@@ -146,13 +146,13 @@ class DossierViewsTest {
   void aThirdWitnessSettlesIt() {
     DisputeView.Span span =
         span(dossier(A_AGAINST_C + "- {source: photo, says: {finish: green}}\n", RECORD));
-    WorkingView working = span.working().orElseThrow();
+    CombinationStepsView working = span.working().orElseThrow();
 
     assertThat(span.state()).isEqualTo("settled against dissent");
     assertThat(rows(working.pooled())).containsExactly("1: 1 − 0.1 × 0.3 = 0.97");
     assertThat(rows(working.masses())).startsWith("1: 0.485 ÷ 0.515 = 0.942");
     assertThat(span.positions().get(1).judged()).isFalse();
-    assertThat(DossierViews.disputed(judge(HEAD + A_AGAINST_C.indent(14), RECORD)))
+    assertThat(DossierViewFactory.disputed(judge(HEAD + A_AGAINST_C.indent(14), RECORD)))
         .containsExactly("bed-color");
   }
 
@@ -164,7 +164,7 @@ class DossierViewsTest {
     DisputeView.PositionView body = span.positions().get(1);
     assertThat(green.testimony())
         .containsExactly(
-            new TestimonyView(
+            new SourceStatementView(
                 new CiteView("", "Works drawing 204", "A", "", ""),
                 "drawing",
                 "0.9",
@@ -172,9 +172,11 @@ class DossierViewsTest {
                 "",
                 true,
                 "counts as a witness",
-                List.of(new TestimonyView.Line("says works green", "note 7", "all build days"))));
+                List.of(
+                    new SourceStatementView.Line("says works green", "note 7", "all build days"))));
     assertThat(body.testimony().get(0).lines())
-        .containsExactly(new TestimonyView.Line("says body color", "page 31", "all build days"));
+        .containsExactly(
+            new SourceStatementView.Line("says body color", "page 31", "all build days"));
     assertThat(green.earns()).isEqualTo("8 of 8");
     assertThat(body.earns()).isEqualTo("0 of 8");
     assertThat(green.settling()).isNotEmpty();
@@ -195,18 +197,18 @@ class DossierViewsTest {
                 RECORD));
 
     assertThat(span.copies()).hasSize(1);
-    CopyView root = span.copies().get(0);
+    CopyTreeView root = span.copies().get(0);
     assertThat(root.source().title()).isEqualTo("Guide for restorers");
     assertThat(root.counts()).isEqualTo("counts as a witness");
     assertThat(root.copies())
-        .extracting(one -> one.source().title(), CopyView::witness, CopyView::counts)
+        .extracting(one -> one.source().title(), CopyTreeView::witness, CopyTreeView::counts)
         .containsExactly(
             tuple("The guide reprinted", false, "adds nothing: it repeats Guide for restorers"),
             tuple("A leaflet", true, "counts as a witness, since it differs from what it copies"));
     assertThat(span.witnesses())
         .isEqualTo("4 sources speak here; 3 of them count as a witness of its own.");
     assertThat(span.working().orElseThrow().witnesses())
-        .extracting(WorkingView.Witness::who)
+        .extracting(CombinationStepsView.Witness::who)
         .doesNotContain("The guide reprinted");
   }
 
@@ -216,9 +218,10 @@ class DossierViewsTest {
     String chain =
         HEAD.replace("copies: [guide, reprint]}", "copies: [reprint]}")
             + (A_AGAINST_C + "- {source: leaflet, says: {finish: body}}\n").indent(14);
-    DossierView view = DossierViews.of(judge(chain, RECORD), "bed-color", Map.of()).orElseThrow();
+    DossierView view =
+        DossierViewFactory.of(judge(chain, RECORD), "bed-color", Map.of()).orElseThrow();
 
-    CopyView root = span(view).copies().get(0);
+    CopyTreeView root = span(view).copies().get(0);
     assertThat(root.copies().get(0).says()).isEqualTo("says nothing of this");
     assertThat(root.copies().get(0).counts()).isEmpty();
     assertThat(root.copies().get(0).copies().get(0).counts())
@@ -241,7 +244,7 @@ class DossierViewsTest {
         .extracting(one -> one.lines().get(0).says())
         .containsExactly("leaves open: works green or chassis black", "rules out: chassis black");
     assertThat(span.working().orElseThrow().witnesses())
-        .extracting(WorkingView.Witness::set)
+        .extracting(CombinationStepsView.Witness::set)
         .containsExactly("1", "2", "1 or 3", "1 or 2 or else");
   }
 
@@ -361,8 +364,8 @@ class DossierViewsTest {
   void nothingIsWrittenUpWhereSourcesAgree() {
     String agreed = HEAD + "- {source: drawing, says: {finish: green}}\n".indent(14);
 
-    assertThat(DossierViews.of(judge(agreed, RECORD), "bed-color", Map.of())).isEmpty();
-    assertThat(DossierViews.disputed(judge(agreed, RECORD))).isEmpty();
+    assertThat(DossierViewFactory.of(judge(agreed, RECORD), "bed-color", Map.of())).isEmpty();
+    assertThat(DossierViewFactory.disputed(judge(agreed, RECORD))).isEmpty();
   }
 
   @Test
@@ -379,7 +382,10 @@ class DossierViewsTest {
                 .indent(0)
             + A_AGAINST_C.indent(14);
 
-    assertThat(DossierViews.of(judge(two, RECORD), "bed-color", Map.of()).orElseThrow().related())
+    assertThat(
+            DossierViewFactory.of(judge(two, RECORD), "bed-color", Map.of())
+                .orElseThrow()
+                .related())
         .containsExactly(
             new DossierView.Related("Tailboard", "finish", "disputed", "2 of the same witnesses"));
   }

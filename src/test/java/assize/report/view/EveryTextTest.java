@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import assize.judge.Judge;
 import assize.judgment.Judgment;
-import assize.redaction.Copy;
-import assize.redaction.Mask;
+import assize.redaction.RedactedJudgment;
+import assize.redaction.TextMasker;
 import assize.report.SampleJudgments;
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
@@ -78,13 +78,13 @@ class EveryTextTest {
     visit(ReportView.class, "", new HashSet<>());
     assertThat(odd).isEmpty();
     assertThat(texts)
-        .contains("HeadView.vehicle", "Label.text", "NumberView.masked", "CiteView.where");
-    assertThat(texts.stream().filter(it -> stays(it, EveryText.KEPT)))
+        .contains("ReportHeaderView.vehicle", "Label.text", "NumberView.masked", "CiteView.where");
+    assertThat(texts.stream().filter(it -> stays(it, ViewTextMapper.KEPT)))
         .containsExactlyElementsOf(new TreeSet<>(STAY));
   }
 
   /** Marks each text so that one which was not changed is noticed. */
-  private static final class Marking implements EveryText.Changes {
+  private static final class Marking implements ViewTextMapper.Changes {
     private int count;
 
     @Override
@@ -106,9 +106,9 @@ class EveryTextTest {
 
   @Test
   void changesEachTextOnce() {
-    ReportView view = ReportViews.of(SampleJudgments.threeStretches());
+    ReportView view = ReportViewFactory.of(SampleJudgments.threeStretches());
     Marking marking = new Marking();
-    ReportView marked = EveryText.of(view, marking);
+    ReportView marked = ViewTextMapper.of(view, marking);
     long marks = marked.toString().chars().filter(c -> c == '[').count();
     long lists = view.toString().chars().filter(c -> c == '[').count();
     assertThat(marking.count).isGreaterThan(500);
@@ -123,10 +123,10 @@ class EveryTextTest {
   @Test
   void namesOfPlacesStayApartAndLeadWhereTheyLed() {
     Judgment judgment = SampleJudgments.oneStretch();
-    Mask mask = Mask.of(List.of("cab-heater", "cab-lamp"), List.of("horn"));
+    TextMasker mask = TextMasker.of(List.of("cab-heater", "cab-lamp"), List.of("horn"));
     ReportView view =
-        SharedViews.of(
-                Copy.of(Judge.by(judgment.rules()), judgment, Optional.empty()),
+        RedactionsViewFactory.of(
+                RedactedJudgment.of(Judge.by(judgment.rules()), judgment, Optional.empty()),
                 mask,
                 Map.of(),
                 Map.of())
@@ -136,13 +136,15 @@ class EveryTextTest {
     assertThat(items).doesNotHaveDuplicates().contains("item-xxx-button");
     assertThat(items).noneMatch(it -> it.contains("heater") || it.contains("lamp"));
     assertThat(view.costs().lines()).allMatch(line -> items.contains(line.anchor()));
-    MaskedTexts texts = new MaskedTexts(Mask.of(List.of("A-4388", "A-4389"), List.of()));
+    MaskingTextMapper texts =
+        new MaskingTextMapper(TextMasker.of(List.of("A-4388", "A-4389"), List.of()));
     assertThat(texts.name("item-a-4388")).isEqualTo("item-a-4xxx");
     assertThat(texts.name("item-a-4389")).isEqualTo("item-a-4xxx.2");
     assertThat(texts.name("item-a-4388")).isEqualTo("item-a-4xxx");
     assertThat(texts.name("papers")).isEqualTo("papers");
     assertThat(
-            new MaskedTexts(Mask.of(List.of(), List.of("mill lane"))).name("source-mill.20.lane"))
+            new MaskingTextMapper(TextMasker.of(List.of(), List.of("mill lane")))
+                .name("source-mill.20.lane"))
         .isEqualTo("source-xxx");
   }
 }

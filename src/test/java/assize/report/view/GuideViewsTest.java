@@ -6,9 +6,9 @@ import static org.assertj.core.api.Assertions.tuple;
 import assize.compare.Yard;
 import assize.judge.Judge;
 import assize.record.RecordReader;
-import assize.report.view.GuideItemView.AspectView;
-import assize.report.view.GuideItemView.CourseView;
-import assize.report.view.GuideItemView.StandView;
+import assize.report.view.HandbookItemView.AspectView;
+import assize.report.view.HandbookItemView.CourseView;
+import assize.report.view.HandbookItemView.StandView;
 import assize.ruleset.RuleSet;
 import assize.ruleset.RuleSetReader;
 import assize.text.SourceFile;
@@ -19,9 +19,9 @@ import org.junit.jupiter.api.Test;
 
 /** The yard's book, worded by hand. */
 class GuideViewsTest {
-  private final GuideView book = GuideViews.of(Yard.newer());
+  private final HandbookView book = HandbookViewFactory.of(Yard.newer());
 
-  private GuideItemView item(String id) {
+  private HandbookItemView item(String id) {
     return book.areas().stream()
         .flatMap(area -> area.items().stream())
         .filter(item -> item.id().equals(id))
@@ -32,7 +32,7 @@ class GuideViewsTest {
   @Test
   void itemsAreNumberedThroughTheBook() {
     assertThat(book.areas().stream().flatMap(area -> area.items().stream()))
-        .extracting(GuideItemView::number, GuideItemView::id)
+        .extracting(HandbookItemView::number, HandbookItemView::id)
         .containsExactly(
             tuple(1, "bracket"),
             tuple(2, "horn-button"),
@@ -46,7 +46,7 @@ class GuideViewsTest {
   void aRunningChangeIsToldStretchByStretch() {
     AspectView number = item("bracket").aspects().get(0);
     assertThat(number.sayings())
-        .extracting(GuideItemView.Saying::words, saying -> saying.tellers().size())
+        .extracting(HandbookItemView.Saying::words, saying -> saying.tellers().size())
         .containsExactly(tuple("Y-10", 2), tuple("Y-20", 1));
     assertThat(number.sayings().get(0).tellers().get(1).scope())
         .isEqualTo("built until 31 August 1934");
@@ -90,8 +90,8 @@ class GuideViewsTest {
                   - {source: drawing, numbers: {chassis: A-1..A-50}, says: {finish: nickel}}
                   - {source: guide, plant: south, says: {finish: chrome}}
         """;
-    GuideView small =
-        GuideViews.of(
+    HandbookView small =
+        HandbookViewFactory.of(
             RuleSetReader.parse(List.of(new SourceFile("rules.yaml", rules)))
                 .value()
                 .orElseThrow());
@@ -126,9 +126,9 @@ class GuideViewsTest {
     // 0.45/0.55 and 0.05/0.55; plausibility 0.50/0.55 and 0.10/0.55
     assertThat(x1.positions())
         .extracting(
-            GuideItemView.PositionView::words,
-            GuideItemView.PositionView::belief,
-            GuideItemView.PositionView::plausibility)
+            HandbookItemView.PositionView::words,
+            HandbookItemView.PositionView::belief,
+            HandbookItemView.PositionView::plausibility)
         .containsExactly(
             tuple("Yard green", "0.818", "0.909"), tuple("Chassis black", "0.091", "0.182"));
     assertThat(x1.positions().get(1).by())
@@ -149,7 +149,7 @@ class GuideViewsTest {
                   .endsWith("L is 12");
             });
     assertThat(book.stamps())
-        .extracting(GuideView.Stamp::text, GuideView.Stamp::what)
+        .extracting(HandbookView.Stamp::text, HandbookView.Stamp::what)
         .containsExactly(
             tuple("(?P<month>[A-L])(?P<year>[0-9])", "date code"),
             tuple("Y-10", "number"),
@@ -158,16 +158,16 @@ class GuideViewsTest {
 
   @Test
   void scoringIsToldInWords() {
-    GuideScoringView scoring = book.scoring();
+    HandbookScoringView scoring = book.scoring();
     assertThat(scoring.areas())
-        .extracting(GuideScoringView.AreaRow::cells)
+        .extracting(HandbookScoringView.AreaRow::cells)
         .containsExactly(List.of("2", "7", "6"), List.of("4", "10", "all"));
     assertThat(scoring.awards().get(0).conditions())
         .containsExactly(
             "every area earns 50 % of its points or more",
             "no item loses more than 3 points by departing");
     assertThat(scoring.allow())
-        .extracting(GuideView.Fact::name, GuideView.Fact::words)
+        .extracting(HandbookView.Fact::name, HandbookView.Fact::words)
         .containsExactly(tuple("law", "0.5"), tuple("safety", "1"));
     assertThat(scoring.causes())
         .singleElement()
@@ -246,17 +246,18 @@ class GuideViewsTest {
                   Optional.empty())
               .score()
               .likely();
-      List<String> steps = GuideViews.of(rules).scoring().example();
+      List<String> steps = HandbookViewFactory.of(rules).scoring().example();
       assertThat(steps.get(steps.size() - 1))
           .as(method)
-          .endsWith(" = " + Numbers.points(likely) + ".");
+          .endsWith(" = " + NumberFormatter.points(likely) + ".");
     }
   }
 
   @Test
   void theDemonstrationsBookIsWhole() {
-    GuideView truck =
-        GuideViews.of(RuleSetReader.read(Path.of("rules/tarrowby-type-l")).value().orElseThrow());
+    HandbookView truck =
+        HandbookViewFactory.of(
+            RuleSetReader.read(Path.of("rules/tarrowby-type-l")).value().orElseThrow());
     assertThat(truck.copying()).isPresent();
     assertThat(truck.tables()).allMatch(table -> table.wide().isPresent());
     assertThat(truck.areas().stream().flatMap(area -> area.items().stream()))

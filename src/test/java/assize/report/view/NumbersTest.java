@@ -12,7 +12,7 @@ class NumbersTest {
   @ParameterizedTest
   @CsvSource({"431250, 431.25", "455000, 455", "0, 0", "1, 0.001", "100, 0.1", "1000000, 1000"})
   void pointsAreExactWithoutTrailingZeros(long thousandths, String words) {
-    assertThat(Numbers.points(thousandths)).isEqualTo(words);
+    assertThat(NumberFormatter.points(thousandths)).isEqualTo(words);
   }
 
   @ParameterizedTest
@@ -26,18 +26,18 @@ class NumbersTest {
     "123457, 1000003, ≈ 0.1235"
   })
   void creditsAreDecimalsElseFractions(int over, int under, String words) {
-    assertThat(Numbers.number(BigFraction.of(over, under))).isEqualTo(words);
+    assertThat(NumberFormatter.number(BigFraction.of(over, under))).isEqualTo(words);
   }
 
   @Test
   void rangesAreOneNumberWhereNothingIsOpen() {
-    assertThat(Numbers.range(new ScoreRange(2000, 2000, 2000))).isEqualTo("2");
-    assertThat(Numbers.range(new ScoreRange(0, 1500, 2000))).isEqualTo("0 to 2");
+    assertThat(NumberFormatter.range(new ScoreRange(2000, 2000, 2000))).isEqualTo("2");
+    assertThat(NumberFormatter.range(new ScoreRange(0, 1500, 2000))).isEqualTo("0 to 2");
   }
 
   @Test
   void massesHaveThreePlaces() {
-    assertThat(Numbers.mass(0.45 / 0.55)).isEqualTo("0.818");
-    assertThat(Numbers.mass(1)).isEqualTo("1.000");
+    assertThat(NumberFormatter.mass(0.45 / 0.55)).isEqualTo("0.818");
+    assertThat(NumberFormatter.mass(1)).isEqualTo("1.000");
   }
 }

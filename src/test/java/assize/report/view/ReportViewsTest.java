@@ -9,8 +9,8 @@ import java.util.Locale;
 import org.junit.jupiter.api.Test;
 
 class ReportViewsTest {
-  private final ReportView one = ReportViews.of(SampleJudgments.oneStretch());
-  private final ReportView three = ReportViews.of(SampleJudgments.threeStretches());
+  private final ReportView one = ReportViewFactory.of(SampleJudgments.oneStretch());
+  private final ReportView three = ReportViewFactory.of(SampleJudgments.threeStretches());
 
   private static ItemView item(ReportView report, String anchor) {
     return report.areas().stream()
@@ -48,13 +48,13 @@ class ReportViewsTest {
   @Test
   void costsLeaveOutWhatWasNotShown() {
     assertThat(one.costs().lines())
-        .extracting(CostsView.Line::title)
+        .extracting(LossesView.Line::title)
         .containsExactly("Horn button", "Heater");
     assertThat(one.costs().lines().get(0).lost()).isEqualTo("18");
     assertThat(one.costs().lines().get(0).why().get(0))
         .endsWith("expected: nickel plate (disputed)");
     assertThat(one.notShown().areas().get(0).lines())
-        .containsExactly(new NotShownView.Line("item-cab-mirror", "Mirror", "present", "20"));
+        .containsExactly(new NotAssessedView.Line("item-cab-mirror", "Mirror", "present", "20"));
   }
 
   @Test
@@ -109,7 +109,7 @@ class ReportViewsTest {
   void eachMethodShowsItsOwnFormula() {
     assertThat(one.sum().tables().get(0).formulas().get(0)).startsWith("Low: 40.5 ÷ 90 × 100 = ");
     assertThat(
-            ReportViews.of(SampleJudgments.by(Scale.Method.AREAS))
+            ReportViewFactory.of(SampleJudgments.by(Scale.Method.AREAS))
                 .sum()
                 .tables()
                 .get(0)
@@ -117,7 +117,7 @@ class ReportViewsTest {
                 .get(0))
         .startsWith("Low: (60 × 10.5/60 + 40 × 30/30) ÷ 100 × 100 = ");
     assertThat(
-            ReportViews.of(SampleJudgments.by(Scale.Method.DEDUCTIONS))
+            ReportViewFactory.of(SampleJudgments.by(Scale.Method.DEDUCTIONS))
                 .sum()
                 .tables()
                 .get(0)
@@ -152,7 +152,7 @@ class ReportViewsTest {
     try {
       for (String tag : List.of("tr-TR", "ar-EG", "de-DE")) {
         Locale.setDefault(Locale.forLanguageTag(tag));
-        assertThat(ReportViews.of(SampleJudgments.threeStretches())).isEqualTo(three);
+        assertThat(ReportViewFactory.of(SampleJudgments.threeStretches())).isEqualTo(three);
       }
     } finally {
       Locale.setDefault(before);

@@ -5,14 +5,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import assize.aspect.Control;
 import assize.diagnostic.Result;
 import assize.judge.Judge;
-import assize.measure.Measured;
+import assize.measure.MeasuredSize;
 import assize.record.RecordReader;
 import assize.record.VehicleRecord;
-import assize.report.view.WalkView.WalkArea;
-import assize.report.view.WalkView.WalkAspect;
-import assize.report.view.WalkView.WalkExpected;
-import assize.report.view.WalkView.WalkItem;
-import assize.ruleset.Caution;
+import assize.report.view.InspectionView.WalkArea;
+import assize.report.view.InspectionView.WalkAspect;
+import assize.report.view.InspectionView.WalkExpected;
+import assize.report.view.InspectionView.WalkItem;
+import assize.ruleset.Hazard;
 import assize.ruleset.RuleSet;
 import assize.ruleset.RuleSetReader;
 import assize.text.SourceFile;
@@ -110,12 +110,12 @@ class WalkViewsTest {
     return good(RuleSetReader.parse(List.of(new SourceFile("rules.yaml", yaml))));
   }
 
-  private static WalkView view(RuleSet rules, String record) {
+  private static InspectionView view(RuleSet rules, String record) {
     VehicleRecord vehicle = good(RecordReader.parse(new SourceFile("r.yaml", record), rules));
-    return WalkViews.of(Judge.judge(rules, vehicle, Optional.empty()));
+    return InspectionViewFactory.of(Judge.judge(rules, vehicle, Optional.empty()));
   }
 
-  private static WalkView view(String more) {
+  private static InspectionView view(String more) {
     return view(
         rules(RULES), "record: r\nrules: rules.yaml\nvehicle: {name: Ours, model: X1}\n" + more);
   }
@@ -124,25 +124,25 @@ class WalkViewsTest {
     return read.value().orElseThrow(() -> new AssertionError(read.diagnostics().toString()));
   }
 
-  private static Stream<WalkItem> items(WalkView view) {
+  private static Stream<WalkItem> items(InspectionView view) {
     return view.areas().stream().flatMap(area -> area.items().stream());
   }
 
-  private static WalkItem item(WalkView view, String id) {
+  private static WalkItem item(InspectionView view, String id) {
     return items(view).filter(item -> item.id().equals(id)).findFirst().orElseThrow();
   }
 
-  private static WalkAspect aspect(WalkView view, String item) {
+  private static WalkAspect aspect(InspectionView view, String item) {
     return item(view, item).aspects().get(0);
   }
 
-  private static List<String> expected(WalkView view, String item) {
+  private static List<String> expected(InspectionView view, String item) {
     return aspect(view, item).expected().stream().map(WalkExpected::line).toList();
   }
 
   @Test
   void whatDoesNotApplyIsLeftOutAndNumbersStay() {
-    WalkView view = view("");
+    InspectionView view = view("");
     assertThat(items(view).map(WalkItem::id))
         .containsExactly("button", "heater", "late", "lever", "wheel", "bed-color");
     assertThat(items(view).map(WalkItem::number)).containsExactly(2, 3, 4, 5, 6, 7);
@@ -166,15 +166,15 @@ class WalkViewsTest {
 
   @Test
   void theHeadSaysWhatIsKnown() {
-    WalkView view = view("built: 1934-05\nplant: north\nequipment: {heater: no}\n");
+    InspectionView view = view("built: 1934-05\nplant: north\nequipment: {heater: no}\n");
     assertThat(view.standard()).isEqualTo("Test");
     assertThat(view.edition()).isEqualTo("edition 2");
     assertThat(view.facts())
         .containsExactly(
-            new HeadView.Named("Model", "X1 dropside"),
-            new HeadView.Named("Built", "May 1934, by what the record says"),
-            new HeadView.Named("Plant", "North Works"),
-            new HeadView.Named("Without", "Cab heater"));
+            new ReportHeaderView.Named("Model", "X1 dropside"),
+            new ReportHeaderView.Named("Built", "May 1934, by what the record says"),
+            new ReportHeaderView.Named("Plant", "North Works"),
+            new ReportHeaderView.Named("Without", "Cab heater"));
   }
 
   @Test
@@ -197,14 +197,14 @@ class WalkViewsTest {
 
   @Test
   void cautionsComeFromTheOnePlace() {
-    WalkView view = view("");
+    InspectionView view = view("");
     assertThat(view.cautions())
         .extracting(ReportView.CautionView::precaution)
-        .containsExactly(Caution.LEAD_PAINT.precaution(), Caution.SPRINGS.precaution());
+        .containsExactly(Hazard.LEAD_PAINT.precaution(), Hazard.SPRINGS.precaution());
     assertThat(item(view, "heater").cautions())
         .extracting(ReportView.CautionView::name)
         .containsExactly("lead paint");
-    assertThat(view.afterCautions()).isEqualTo(Caution.THEN);
+    assertThat(view.afterCautions()).isEqualTo(Hazard.THEN);
   }
 
   @Test
@@ -245,7 +245,7 @@ class WalkViewsTest {
 
   @Test
   void wordsAreThoseOfTheRuleSet() {
-    WalkView view = view("");
+    InspectionView view = view("");
     Control finish = aspect(view, "button").control();
     assertThat(finish.kind()).isEqualTo(Control.Kind.WORDS);
     assertThat(finish.choices())
@@ -284,14 +284,14 @@ class WalkViewsTest {
         "40 mph"
       })
   void everyExampleOfASizeCanBeRead(String size) {
-    WalkView view =
+    InspectionView view =
         view(
             rules(RULES.replace("count: 2", "size: " + size)),
             "record: r\nrules: rules.yaml\nvehicle: {name: Ours, model: X1}\n");
     String hint = aspect(view, "late").control().hint();
     String examples = hint.substring(hint.indexOf(", as in ") + ", as in ".length());
     for (String example : examples.split(", (?!to )| or ", -1)) {
-      Measured read = Measured.parse(example).toOptional().orElseThrow();
+      MeasuredSize read = MeasuredSize.parse(example).toOptional().orElseThrow();
       assertThat(hint).startsWith(read.dimension().spoken());
     }
   }
@@ -313,8 +313,8 @@ class WalkViewsTest {
       })
   void whatARecordSaysIsGivenAsYamlHasIt(
       String item, String written, String typed, String yaml, String words) {
-    WalkView view = view("observations:\n  " + item + ":\n    " + written + "\n");
-    WalkView.WalkFound found = aspect(view, item).found();
+    InspectionView view = view("observations:\n  " + item + ":\n    " + written + "\n");
+    InspectionView.WalkFound found = aspect(view, item).found();
     assertThat(found.typed()).isEqualTo(typed);
     assertThat(found.yaml()).isEqualTo(yaml);
     assertThat(found.words()).isEqualTo(words);
@@ -322,7 +322,7 @@ class WalkViewsTest {
 
   @Test
   void anInstrumentsReadingIsWrittenOut() {
-    WalkView view =
+    InspectionView view =
         view("observations:\n  bed-color: {color: {lab: [34.9, -17.8, 9], uncertainty: 0.4}}\n");
     assertThat(aspect(view, "bed-color").found().yaml())
         .isEqualTo("{lab: [34.9, -17.8, 9], uncertainty: 0.4}");
@@ -344,13 +344,13 @@ class WalkViewsTest {
     "7201, about 2 1/2 hours"
   })
   void timeIsRoundedUp(int seconds, String words) {
-    assertThat(WalkTime.words(seconds)).isEqualTo(words);
+    assertThat(InspectionTime.words(seconds)).isEqualTo(words);
   }
 
   @Test
   void timeAddsUp() {
     // six items 6 × 30 s; finish, condition, works, count, choice 5 × 15 s; size 60 s; color 30 s
-    assertThat(view("").time()).isEqualTo(WalkTime.words(180 + 75 + 60 + 30));
+    assertThat(view("").time()).isEqualTo(InspectionTime.words(180 + 75 + 60 + 30));
   }
 
   @ParameterizedTest
@@ -358,7 +358,7 @@ class WalkViewsTest {
   void everythingExpectedOfTheDemonstrationIsWorded(String path) {
     RuleSet rules = good(RuleSetReader.read(Path.of(path)));
     for (String model : rules.models().keySet()) {
-      WalkView view =
+      InspectionView view =
           view(rules, "record: r\nrules: r\nvehicle: {name: Ours, model: " + model + "}\n");
       assertThat(view.items()).isGreaterThan(40);
       assertThat(items(view).flatMap(item -> item.aspects().stream()))

@@ -1,0 +1,15 @@
+package assize.check;
+
+import assize.evidence.Claim;
+import assize.ruleset.Item;
+import java.util.stream.Stream;
+
+/** The names by which a doubt about a claim can be accepted. */
+final class WarningSubjects {
+  private WarningSubjects() {}
+
+  /** Returns the item and the source. */
+  static String[] of(Item item, Claim claim) {
+    return Stream.concat(Stream.of(item.id()), claim.source().stream()).toArray(String[]::new);
+  }
+}

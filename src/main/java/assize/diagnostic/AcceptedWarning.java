@@ -1,0 +1,37 @@
+package assize.diagnostic;
+
+import assize.text.Span;
+import java.util.List;
+
+/**
+ * A doubt that the writer of a file has looked at and lets stand.
+ *
+ * @param doubt which
+ * @param of names of what it is about; empty: whatever it is about
+ * @param because the reason
+ */
+public record AcceptedWarning(DiagnosticCode doubt, List<String> of, String because, Span at) {
+  public AcceptedWarning {
+    of = List.copyOf(of);
+  }
+
+  /** Says whether this is what is accepted here. */
+  public boolean covers(Diagnostic found) {
+    return found.code() == doubt && (of.isEmpty() || found.about().stream().anyMatch(of::contains));
+  }
+
+  private List<Object> said() {
+    return List.of(doubt, of, because);
+  }
+
+  /** Where it is written makes no difference. */
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof AcceptedWarning that && said().equals(that.said());
+  }
+
+  @Override
+  public int hashCode() {
+    return said().hashCode();
+  }
+}

@@ -1,0 +1,189 @@
+package assize.judge;
+
+import assize.aspect.Expectation;
+import assize.evidence.DempsterCombination.Share;
+import assize.evidence.DisputeState;
+import assize.evidence.EvidenceNeeded;
+import assize.evidence.Grade;
+import assize.evidence.SimpleSupport;
+import assize.evidence.Source;
+import assize.evidence.SourceIndependence;
+import assize.evidence.WeighingResult;
+import assize.judge.FrameOfDiscernment.Voice;
+import assize.judgment.PositionJudgment.Further;
+import assize.judgment.SourceJudgment;
+import assize.ruleset.AspectRule;
+import assize.ruleset.RuleSet;
+import assize.ruleset.Scale;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/**
+ * What the sources that speak come to on one aspect, before a vehicle is looked at: the same for
+ * every vehicle of which the same sources speak.
+ *
+ * @param held the positions, those that are judged by first, the most believed first
+ * @param sources every source that speaks, and what it comes to
+ */
+record WeighedAspect(
+    AspectRule rule,
+    DisputeState state,
+    double conflict,
+    double unassigned,
+    List<Held> held,
+    List<SourceJudgment> sources) {
+
+  /**
+   * One position.
+   *
+   * @param accepts the values that it holds to be right
+   * @param sources who holds it
+   * @param echoes sources that only repeat one they copy
+   * @param share its part of the likely credit
+   * @param judged whether a vehicle is judged by it
+   * @param settling what would settle the matter for it
+   */
+  record Held(
+      List<Expectation> accepts,
+      List<String> sources,
+      List<String> echoes,
+      double belief,
+      double plausibility,
+      BigFraction share,
+      boolean judged,
+      List<Further> settling) {}
+
+  /** Returns the shares of the positions that are judged by, in their order. */
+  List<BigFraction> shares() {
+    return held.stream().filter(Held::judged).map(Held::share).toList();
+  }
+
+  WeighedAspect {
+    held = List.copyOf(held);
+    sources = List.copyOf(sources);
+  }
+
+  /** Weighs what is said; returns nothing where no position is named. */
+  static Optional<WeighedAspect> of(
+      RuleSet rules, SourceIndependence<String> copies, AspectRule rule, List<Voice> voices) {
+    FrameOfDiscernment frame = FrameOfDiscernment.of(voices);
+    if (frame.positions().isEmpty()) {
+      return Optional.empty();
+    }
+    Set<String> witnesses = copies.witnesses(frame.stands());
+    Map<String, Integer> weights = weights(rules, voices);
+    List<SimpleSupport> testimonies =
+        frame.stands().entrySet().stream()
+            .filter(stands -> witnesses.contains(stands.getKey()))
+            .map(
+                stands ->
+                    new SimpleSupport(weights.getOrDefault(stands.getKey(), 1), stands.getValue()))
+            .toList();
+    int count = frame.positions().size();
+    WeighingResult outcome =
+        WeighingResult.of(count, testimonies, rules.scale().settledAt(), Scale.LIVE_AT);
+    List<Integer> judged = judged(outcome, count);
+    Map<Integer, List<Further>> settling =
+        outcome.state() == DisputeState.DISPUTED ? settling(rules, count, testimonies) : Map.of();
+    List<BigFraction> shares = shares(outcome, judged, count);
+    List<Held> positions = new ArrayList<>();
+    for (int i = 0; i < count; i++) {
+      List<String> sayers = frame.sayers().get(i);
+      positions.add(
+          new Held(
+              frame.positions().get(i),
+              sayers.stream().filter(witnesses::contains).toList(),
+              sayers.stream().filter(name -> !witnesses.contains(name)).toList(),
+              outcome.weighing().belief(i),
+              outcome.weighing().plausibility(i),
+              shares.get(i),
+              judged.contains(i),
+              settling.getOrDefault(i, List.of())));
+    }
+    List<Integer> order = ApplicableSources.order(positions);
+    return Optional.of(
+        new WeighedAspect(
+            rule,
+            outcome.state(),
+            outcome.weighing().conflict(),
+            outcome.weighing().unassigned(),
+            order.stream().map(positions::get).toList(),
+            ApplicableSources.of(frame, weights, copies, witnesses, order)));
+  }
+
+  private static Map<String, Integer> weights(RuleSet rules, List<Voice> voices) {
+    Map<String, Integer> weights = new LinkedHashMap<>();
+    for (Voice voice : voices) {
+      voice
+          .source()
+          .ifPresent(
+              name -> {
+                Optional<Grade> grade =
+                    voice
+                        .grade()
+                        .or(
+                            () ->
+                                Optional.ofNullable(rules.sources().get(name)).map(Source::grade));
+                grade.ifPresent(
+                    it -> weights.put(name, rules.scale().grades().getOrDefault(it, 1)));
+              });
+    }
+    return weights;
+  }
+
+  /** Returns the positions that a vehicle is judged by. */
+  private static List<Integer> judged(WeighingResult outcome, int count) {
+    if (outcome.settledOn().isPresent()) {
+      return List.of(outcome.settledOn().getAsInt());
+    }
+    if (outcome.live().isEmpty() || outcome.state() == DisputeState.UNSOURCED) {
+      List<Integer> all = new ArrayList<>();
+      for (int i = 0; i < count; i++) {
+        all.add(i);
+      }
+      return all;
+    }
+    return outcome.live();
+  }
+
+  private static Map<Integer, List<Further>> settling(
+      RuleSet rules, int count, List<SimpleSupport> testimonies) {
+    List<Grade> grades = Arrays.asList(Grade.values());
+    List<Integer> gradeWeights =
+        grades.stream().map(grade -> rules.scale().grades().getOrDefault(grade, 1)).toList();
+    Map<Integer, List<Further>> found = new LinkedHashMap<>();
+    List<EvidenceNeeded> all =
+        EvidenceNeeded.of(count, testimonies, gradeWeights, rules.scale().settledAt());
+    for (int i = 0; i < all.size(); i++) {
+      EvidenceNeeded one = all.get(i);
+      Grade grade = grades.get(i % grades.size());
+      if (one.further().isPresent()) {
+        found
+            .computeIfAbsent(one.position(), position -> new ArrayList<>())
+            .add(new Further(grade, one.further().getAsInt()));
+      }
+    }
+    return found;
+  }
+
+  private static List<BigFraction> shares(WeighingResult outcome, List<Integer> judged, int count) {
+    BigFraction[] shares = new BigFraction[count];
+    Arrays.fill(shares, BigFraction.ZERO);
+    if (judged.size() == 1) {
+      shares[judged.get(0)] = BigFraction.ONE;
+      return List.of(shares);
+    }
+    long live = judged.stream().mapToLong(i -> 1L << i).reduce(0, (a, b) -> a | b);
+    List<Share> exact = outcome.weighing().shares(live);
+    for (int i : judged) {
+      shares[i] = BigFraction.of(exact.get(i).numerator(), exact.get(i).denominator());
+    }
+    return List.of(shares);
+  }
+}

@@ -1,0 +1,41 @@
+package assize.judgment;
+
+import assize.date.DateRange;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * When the vehicle was built, as far as is known.
+ *
+ * @param days the possible build days, both ends closed
+ * @param likely the estimate, where a number gives one
+ * @param sayings everything that says something, the one that was followed first
+ */
+public record BuildDate(
+    DateRange days, Basis basis, Optional<LocalDate> likely, List<Saying> sayings) {
+  public BuildDate {
+    sayings = List.copyOf(sayings);
+  }
+
+  /** What the build days rest on. */
+  public enum Basis {
+    RECORD("record"),
+    NUMBER("number"),
+    MODEL("model");
+
+    private final String word;
+
+    Basis(String word) {
+      this.word = word;
+    }
+
+    /** Returns the name that reports use. */
+    public String word() {
+      return word;
+    }
+  }
+
+  /** What one thing says of the build days. */
+  public record Saying(Basis basis, String words, DateRange days) {}
+}

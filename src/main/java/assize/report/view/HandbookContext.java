@@ -1,0 +1,69 @@
+package assize.report.view;
+
+import assize.aspect.Expectation;
+import assize.evidence.Claim;
+import assize.evidence.Source;
+import assize.ruleset.AspectRule;
+import assize.ruleset.Item;
+import assize.ruleset.RuleSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
+
+/** What every part of the book asks of one rule set. */
+final class HandbookContext {
+  private final RuleSet rules;
+  private final ExpectationFormatter words;
+  private final VehicleGroupFormatter scopes;
+
+  HandbookContext(RuleSet rules) {
+    this.rules = rules;
+    this.words = new ExpectationFormatter(rules);
+    this.scopes = new VehicleGroupFormatter(rules);
+  }
+
+  RuleSet rules() {
+    return rules;
+  }
+
+  ExpectationFormatter words() {
+    return words;
+  }
+
+  VehicleGroupFormatter scopes() {
+    return scopes;
+  }
+
+  static ReportView.LinkView link(Item item) {
+    return new ReportView.LinkView(AnchorIds.item(item.id()), item.title());
+  }
+
+  /** Returns the items that fit, in the order of the book. */
+  List<ReportView.LinkView> items(Predicate<Item> fits) {
+    return rules.items().filter(fits).map(HandbookContext::link).toList();
+  }
+
+  /** Returns the items on which some claim fits. */
+  List<ReportView.LinkView> claimed(Predicate<Claim> fits) {
+    return items(item -> claims(item).stream().anyMatch(fits));
+  }
+
+  /** Returns the items on which a value is named that fits. */
+  List<ReportView.LinkView> expecting(Predicate<Expectation> fits) {
+    return claimed(claim -> claim.values().stream().anyMatch(fits));
+  }
+
+  static List<Claim> claims(Item item) {
+    return item.aspects().stream().map(AspectRule::claims).flatMap(List::stream).toList();
+  }
+
+  CiteView cite(String source, String where) {
+    Optional<Source> known = Optional.ofNullable(rules.sources().get(source));
+    return new CiteView(
+        known.map(it -> AnchorIds.source(it.id())).orElse(""),
+        known.map(Source::title).orElse(source),
+        known.map(it -> it.grade().name()).orElse(""),
+        where,
+        "");
+  }
+}

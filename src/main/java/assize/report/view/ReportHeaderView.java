@@ -1,0 +1,36 @@
+package assize.report.view;
+
+import java.util.List;
+
+/**
+ * Which vehicle, judged by what, by whom; an empty text stands for what is not known.
+ *
+ * @param built its possible build days
+ * @param basis what those days rest on
+ * @param sayings everything that says something of them, where there is more than one
+ * @param contradiction what contradicts what, or empty
+ */
+public record ReportHeaderView(
+    String vehicle,
+    String id,
+    String model,
+    List<Named> facts,
+    String built,
+    String basis,
+    List<Saying> sayings,
+    String contradiction,
+    String rules,
+    String edition,
+    String judged,
+    String notes) {
+  public ReportHeaderView {
+    facts = List.copyOf(facts);
+    sayings = List.copyOf(sayings);
+  }
+
+  /** A name and what stands for it. */
+  public record Named(String name, String value) {}
+
+  /** What one thing says of the build days. */
+  public record Saying(String basis, String words, String days, boolean followed) {}
+}

@@ -1,0 +1,20 @@
+package assize.report.view;
+
+import assize.report.chart.Chart;
+import java.util.List;
+
+/**
+ * The score against the build day.
+ *
+ * @param sentence what finding the build day is worth
+ * @param mean how the likely score comes about
+ */
+public record ScoreByDateView(
+    String sentence, Chart wide, Chart narrow, List<Row> rows, String mean) {
+  public ScoreByDateView {
+    rows = List.copyOf(rows);
+  }
+
+  /** One stretch of build days. */
+  public record Row(String days, String count, String low, String likely, String high) {}
+}

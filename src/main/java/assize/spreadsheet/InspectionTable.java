@@ -1,0 +1,210 @@
+package assize.spreadsheet;
+
+import assize.aspect.Control.Choice;
+import assize.aspect.Control.Kind;
+import assize.record.CellFindingReader;
+import assize.record.Observation;
+import assize.record.VehicleRecord;
+import assize.report.view.InspectionView;
+import assize.report.view.InspectionView.WalkArea;
+import assize.report.view.InspectionView.WalkAspect;
+import assize.report.view.InspectionView.WalkExpected;
+import assize.report.view.InspectionView.WalkItem;
+import assize.report.view.ReportHeaderView;
+import assize.report.view.ReportView.CautionView;
+import assize.ruleset.RuleSet;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/**
+ * The walk-round sheet as a table: a row for each aspect of each item.
+ *
+ * @param facts what is said of the vehicle and of the table, in two columns
+ * @param lists the words that may be used, each list once
+ */
+record InspectionTable(
+    SheetOrigin madeFor, List<Row> rows, List<List<String>> facts, List<Words> lists) {
+  /** The name of the sheet that is filled in. */
+  static final String NAME = "Walk-round";
+
+  /** Spreadsheets keep no longer text in a cell. */
+  static final int LONGEST = 32_767;
+
+  private static final int SHOWN_IN_CELL = 6;
+
+  InspectionTable {
+    rows = List.copyOf(rows);
+    facts = List.copyOf(facts);
+    lists = List.copyOf(lists);
+  }
+
+  /**
+   * One row.
+   *
+   * @param cells in the order of {@link Column}
+   * @param list the number of the list that its words are taken from
+   */
+  record Row(List<String> cells, Optional<Integer> list) {
+    Row {
+      cells = List.copyOf(cells);
+    }
+  }
+
+  /**
+   * A list of words.
+   *
+   * @param of what they are of: an aspect, or an item for its choices
+   */
+  record Words(String of, List<Choice> choices) {
+    Words {
+      choices = List.copyOf(choices);
+    }
+  }
+
+  static InspectionTable of(InspectionView view, RuleSet rules, VehicleRecord record) {
+    SheetOrigin madeFor = SheetOrigin.of(rules, view.record());
+    Map<List<Choice>, Integer> numbers = new LinkedHashMap<>();
+    List<Words> lists = new ArrayList<>();
+    List<Row> rows = new ArrayList<>();
+    for (WalkArea area : view.areas()) {
+      for (WalkItem item : area.items()) {
+        for (WalkAspect aspect : item.aspects()) {
+          boolean first = aspect.equals(item.aspects().get(0));
+          List<Choice> choices = aspect.control().choices();
+          Optional<Integer> list =
+              choices.isEmpty()
+                  ? Optional.empty()
+                  : Optional.of(
+                      numbers.computeIfAbsent(
+                          choices,
+                          it -> {
+                            lists.add(new Words(listName(item, aspect), it));
+                            return lists.size() - 1;
+                          }));
+          rows.add(new Row(cells(area, item, aspect, first, evidence(record, item)), list));
+        }
+      }
+    }
+    return new InspectionTable(madeFor, rows, facts(view, madeFor), lists);
+  }
+
+  private static String listName(WalkItem item, WalkAspect aspect) {
+    if (aspect.control().ofItem()) {
+      return item.id();
+    }
+    return aspect.control().kind() == Kind.YES_NO ? "yes or no" : aspect.spoken();
+  }
+
+  private static List<String> evidence(VehicleRecord record, WalkItem item) {
+    return Optional.ofNullable(record.observations().get(item.id()))
+        .map(Observation::evidence)
+        .orElse(List.of());
+  }
+
+  private static List<String> cells(
+      WalkArea area, WalkItem item, WalkAspect aspect, boolean first, List<String> evidence) {
+    List<String> cells = new ArrayList<>();
+    for (Column column : Column.values()) {
+      cells.add(
+          switch (column) {
+            case NUMBER -> Integer.toString(item.number());
+            case AREA -> area.name();
+            case TITLE -> item.title();
+            case ASPECT -> aspect.spoken();
+            case LOOK -> look(item);
+            case CAUTION -> cautions(item, first);
+            case RIGHT ->
+                aspect.expected().stream()
+                    .map(WalkExpected::line)
+                    .collect(Collectors.joining("\n"));
+            case FOUND -> found(aspect);
+            case NOTE -> first && item.note().length() <= LONGEST ? item.note() : "";
+            case EVIDENCE -> first ? String.join(", ", evidence) : "";
+            case HOW -> how(aspect);
+            case ITEM -> item.id();
+          });
+    }
+    return cells;
+  }
+
+  private static String look(WalkItem item) {
+    return item.mayApply().isEmpty()
+        ? item.look()
+        : (item.look() + "\nMay apply: " + item.mayApply()).strip();
+  }
+
+  /** Returns the cautions in full in an item's first row, by name in the others. */
+  private static String cautions(WalkItem item, boolean first) {
+    return item.cautions().stream()
+        .map(it -> first ? it.name() + ": " + it.precaution() : it.name())
+        .collect(Collectors.joining(first ? "\n" : ", "));
+  }
+
+  /** Returns what the record says, as it is typed; in double quotes where space would be lost. */
+  private static String found(WalkAspect aspect) {
+    String yaml = aspect.found().yaml();
+    if (yaml.isEmpty()) {
+      return "";
+    }
+    String typed = aspect.found().typed();
+    boolean group = aspect.control().kind() == Kind.COLOR && yaml.startsWith("{");
+    String text = group ? yaml : CellFindingReader.inCell(typed);
+    return text.length() <= LONGEST ? text : "";
+  }
+
+  private static String how(WalkAspect aspect) {
+    List<Choice> choices = aspect.control().choices();
+    if (choices.isEmpty()) {
+      return aspect.control().hint();
+    }
+    String words =
+        choices.stream()
+            .limit(SHOWN_IN_CELL)
+            .map(Choice::id)
+            .collect(Collectors.joining(", ", "one of: ", ""));
+    return choices.size() <= SHOWN_IN_CELL
+        ? words
+        : words + " and " + (choices.size() - SHOWN_IN_CELL) + " more";
+  }
+
+  private static List<List<String>> facts(InspectionView view, SheetOrigin madeFor) {
+    List<List<String>> facts = new ArrayList<>();
+    facts.add(List.of("Vehicle", view.vehicle()));
+    view.facts().stream().map(InspectionTable::named).forEach(facts::add);
+    facts.add(List.of("To look at", view.items() + " items, " + view.time()));
+    facts.add(List.of("", ""));
+    facts.add(List.of("Standard", view.standard() + ", " + view.edition()));
+    facts.add(List.of("Rule set", madeFor.ruleSet()));
+    facts.add(List.of("SHA-256", madeFor.sha256()));
+    madeFor.record().ifPresent(it -> facts.add(List.of("Record", it)));
+    facts.add(List.of("", ""));
+    facts.add(
+        List.of(
+            "To fill in",
+            "Write into the columns Found, Note and Evidence. Leave empty what was not looked at."
+                + " Keep the headings and the columns Aspect and Item; rows may be sorted, hidden"
+                + " or deleted, and columns of your own stand beside them."));
+    facts.add(
+        List.of(
+            "To read it in",
+            "assize merge RECORD.yaml TABLE.xlsx shows what would change; --write changes it."));
+    if (!view.cautions().isEmpty()) {
+      facts.add(List.of("", ""));
+      view.cautions().stream().map(InspectionTable::caution).forEach(facts::add);
+      facts.add(List.of("", view.afterCautions()));
+    }
+    return facts;
+  }
+
+  private static List<String> named(ReportHeaderView.Named fact) {
+    return List.of(fact.name(), fact.value());
+  }
+
+  private static List<String> caution(CautionView caution) {
+    return List.of("Caution: " + caution.name(), caution.precaution());
+  }
+}
