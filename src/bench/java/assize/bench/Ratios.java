@@ -39,7 +39,7 @@ public final class Ratios {
     String group = arguments[0];
     int rounds = Integer.parseInt(arguments[1]);
     double seconds = Double.parseDouble(arguments[2]);
-    Map<Row, List<Double>> ratios = new LinkedHashMap<>();
+    Map<RatioRow, List<Double>> ratios = new LinkedHashMap<>();
     for (int round = 1; round <= rounds; round++) {
       System.err.println("round " + round + " of " + rounds);
       round(new Runner(options(group, seconds)).run(), ratios);
@@ -62,7 +62,7 @@ public final class Ratios {
         .build();
   }
 
-  private static void round(Collection<RunResult> results, Map<Row, List<Double>> ratios) {
+  private static void round(Collection<RunResult> results, Map<RatioRow, List<Double>> ratios) {
     Map<String, Double> times = new LinkedHashMap<>();
     results.forEach(it -> times.put(key(it.getParams()), it.getPrimaryResult().getScore()));
     for (RunResult result : results) {
@@ -73,7 +73,7 @@ public final class Ratios {
         if (theirs == null) {
           throw new IllegalStateException("nothing was measured as " + other);
         }
-        Row row = new Row(against.says(), values(params), against.goal());
+        RatioRow row = new RatioRow(against.says(), values(params), against.goal());
         ratios
             .computeIfAbsent(row, it -> new ArrayList<>())
             .add(theirs / result.getPrimaryResult().getScore());
@@ -111,7 +111,7 @@ public final class Ratios {
     return benchmark.substring(benchmark.lastIndexOf('.') + 1);
   }
 
-  private static void print(String group, int rounds, Map<Row, List<Double>> ratios) {
+  private static void print(String group, int rounds, Map<RatioRow, List<Double>> ratios) {
     System.out.println(
         String.join(
             ", ",
@@ -127,7 +127,7 @@ public final class Ratios {
   }
 
   /** One comparison, for the values of its parameters. */
-  private record Row(String says, String values, double goal) {
+  private record RatioRow(String says, String values, double goal) {
     String line(List<Double> ratios) {
       List<Double> sorted = new ArrayList<>(ratios);
       Collections.sort(sorted);

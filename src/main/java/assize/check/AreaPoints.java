@@ -34,7 +34,7 @@ final class AreaPoints implements RuleSetWarningRule {
                 + points(sum(area))
                 + " points together; the area says "
                 + points(area.points()))
-        .about(area.id());
+        .subjects(area.id());
   }
 
   private static String points(long thousandths) {

@@ -42,6 +42,6 @@ final class ClaimNeverSpeaks implements RuleSetWarningRule {
                 + "\" speaks of no vehicle"
                 + (byItself ? " of this rule set" : " that the item applies to"),
             "look its models, dates and other conditions up again")
-        .about(WarningSubjects.of(item, claim));
+        .subjects(WarningSubjects.of(item, claim));
   }
 }

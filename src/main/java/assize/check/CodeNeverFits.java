@@ -59,7 +59,7 @@ final class CodeNeverFits implements RuleSetWarningRule {
                     + " to "
                     + all.last(),
                 "look up the years of the pattern, the letters of `years` and `months`, and `made`")
-            .about(WarningSubjects.of(item, claim)));
+            .subjects(WarningSubjects.of(item, claim)));
   }
 
   private static DateRange window(DateCodePattern code, DateRange built) {

@@ -41,6 +41,6 @@ final class DepartureOverdue implements RecordWarningRule {
                             + "\" was to be looked at again by "
                             + span.last(),
                         "look at it again, and give it a new date or leave the date out")
-                    .about(observation.item()));
+                    .subjects(observation.item()));
   }
 }

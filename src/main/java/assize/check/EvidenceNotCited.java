@@ -33,6 +33,6 @@ final class EvidenceNotCited implements RecordWarningRule {
                         it.at(),
                         "nothing cites the evidence \"" + it.id() + "\"",
                         "add `evidence: " + it.id() + "` to the item that it shows")
-                    .about(it.id()));
+                    .subjects(it.id()));
   }
 }

@@ -38,18 +38,18 @@ final class IndistinguishablePositions implements RuleSetWarningRule {
   }
 
   /** A value, and the claim that it stands in. */
-  private record Said(Claim claim, Expectation value) {}
+  private record ClaimedValue(Claim claim, Expectation value) {}
 
   private static Stream<Diagnostic> in(Item item, AspectRule rule, RuleSet rules) {
-    List<Said> all =
+    List<ClaimedValue> all =
         rule.claims().stream()
-            .flatMap(claim -> claim.values().stream().map(value -> new Said(claim, value)))
+            .flatMap(claim -> claim.values().stream().map(value -> new ClaimedValue(claim, value)))
             .toList();
     List<Diagnostic> found = new ArrayList<>();
     for (int i = 0; i < all.size() && found.isEmpty(); i++) {
       for (int j = 0; j < i && found.isEmpty(); j++) {
-        Said later = all.get(i);
-        Said earlier = all.get(j);
+        ClaimedValue later = all.get(i);
+        ClaimedValue earlier = all.get(j);
         if (areAlike(earlier.value, later.value, rules) && meet(item, earlier, later, rules)) {
           found.add(say(item, rule, earlier, later));
         }
@@ -79,13 +79,14 @@ final class IndistinguishablePositions implements RuleSetWarningRule {
         : Optional.empty();
   }
 
-  private static boolean meet(Item item, Said a, Said b, RuleSet rules) {
+  private static boolean meet(Item item, ClaimedValue a, ClaimedValue b, RuleSet rules) {
     return Production.within(rules, List.of(item.scope(), a.claim.scope(), b.claim.scope()))
         .findAny()
         .isPresent();
   }
 
-  private static Diagnostic say(Item item, AspectRule rule, Said earlier, Said later) {
+  private static Diagnostic say(
+      Item item, AspectRule rule, ClaimedValue earlier, ClaimedValue later) {
     Diagnostic doubt =
         Diagnostic.of(
                 DiagnosticCode.INDISTINGUISHABLE_POSITIONS,
@@ -100,7 +101,7 @@ final class IndistinguishablePositions implements RuleSetWarningRule {
                     + item.id()
                     + "\"",
                 "write both alike, or they count as two positions")
-            .about(WarningSubjects.of(item, later.claim));
+            .subjects(WarningSubjects.of(item, later.claim));
     return later.claim.at().equals(earlier.claim.at())
         ? doubt
         : doubt.with(earlier.claim.at(), "the other one");

@@ -33,6 +33,6 @@ final class ItemDoesNotApply implements RecordWarningRule {
                         "item \"" + it.item() + "\" does not apply to this vehicle",
                         "look its model, build date and equipment up again; what was found here"
                             + " counts for nothing")
-                    .about(it.item()));
+                    .subjects(it.item()));
   }
 }

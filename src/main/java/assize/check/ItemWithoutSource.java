@@ -28,6 +28,6 @@ final class ItemWithoutSource implements RuleSetWarningRule {
                         item.at(),
                         "item \"" + item.id() + "\" names no source",
                         "add `source:`")
-                    .about(item.id()));
+                    .subjects(item.id()));
   }
 }

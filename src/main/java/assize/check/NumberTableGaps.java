@@ -6,8 +6,8 @@ import assize.diagnostic.Diagnostic;
 import assize.diagnostic.DiagnosticCode;
 import assize.ruleset.Model;
 import assize.ruleset.NumberTable;
-import assize.ruleset.NumberTable.Entry;
 import assize.ruleset.NumberTable.Series;
+import assize.ruleset.NumberTable.TableEntry;
 import assize.ruleset.RuleSet;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -41,7 +41,7 @@ final class NumberTableGaps implements RuleSetWarningRule {
             rules.defined().at("numbers", table.id()).orElseThrow(),
             message,
             hint)
-        .about(table.id());
+        .subjects(table.id());
   }
 
   private static Stream<Diagnostic> numbers(NumberTable table, RuleSet rules) {
@@ -57,7 +57,7 @@ final class NumberTableGaps implements RuleSetWarningRule {
               .filter(it -> it.prefix().equals(one.prefix()) && it.suffix().equals(one.suffix()))
               .filter(it -> it.first().get(0).number() > one.first().get(0).number())
               .findFirst();
-      Optional<Long> from = one.last().map(Entry::number).map(last -> last + 1);
+      Optional<Long> from = one.last().map(TableEntry::number).map(last -> last + 1);
       Optional<Long> to = next.map(it -> it.first().get(0).number() - 1);
       if (from.isPresent() && to.isPresent() && from.get() <= to.get()) {
         found.add(

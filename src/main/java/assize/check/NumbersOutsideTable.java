@@ -80,7 +80,7 @@ final class NumbersOutsideTable implements RuleSetWarningRule {
                 + range.to()
                 + ", "
                 + fault)
-        .about(item.id(), table.id());
+        .subjects(item.id(), table.id());
   }
 
   /** Returns why no number can be one of these. */
@@ -112,6 +112,6 @@ final class NumbersOutsideTable implements RuleSetWarningRule {
   }
 
   private static long last(Series series) {
-    return series.last().map(NumberTable.Entry::number).orElse(Long.MAX_VALUE);
+    return series.last().map(NumberTable.TableEntry::number).orElse(Long.MAX_VALUE);
   }
 }

@@ -111,6 +111,6 @@ final class OverlappingClaims implements RuleSetWarningRule {
                 + "\"",
             "if this takes the other's place, end the other where this begins")
         .with(wide.at(), "said of these vehicles too")
-        .about(WarningSubjects.of(item, narrow));
+        .subjects(WarningSubjects.of(item, narrow));
   }
 }

@@ -55,6 +55,6 @@ final class PatternMatchesNothing implements RuleSetWarningRule {
 
   private Diagnostic say(Item item, Claim claim, String what, String hint) {
     return Diagnostic.of(code(), claim.at(), what + ", which \"" + item.id() + "\" asks for", hint)
-        .about(WarningSubjects.of(item, claim));
+        .subjects(WarningSubjects.of(item, claim));
   }
 }

@@ -29,7 +29,8 @@ final class RedundantCopyClaim implements RuleSetWarningRule {
     return rule.claims().stream()
         .flatMap(
             claim ->
-                repeated(claim, rule, rules).map(it -> it.about(WarningSubjects.of(item, claim))));
+                repeated(claim, rule, rules)
+                    .map(it -> it.subjects(WarningSubjects.of(item, claim))));
   }
 
   private static Stream<Diagnostic> repeated(Claim claim, AspectRule rule, RuleSet rules) {

@@ -55,6 +55,6 @@ final class SameTitle implements RuleSetWarningRule {
                 + second.title(),
             "say in the titles what tells them apart, as in left and right")
         .with(first.at(), "the other one")
-        .about(second.id(), first.id());
+        .subjects(second.id(), first.id());
   }
 }

@@ -32,6 +32,6 @@ final class SourceNotCited implements RuleSetWarningRule {
                         source.at(),
                         "no item cites source \"" + source.id() + "\"",
                         "cite it or leave it out")
-                    .about(source.id()));
+                    .subjects(source.id()));
   }
 }

@@ -64,6 +64,6 @@ final class UncoveredDates implements RuleSetWarningRule {
                 where.size() == 2
                     ? "nor " + where.get(1)
                     : "nor on " + (where.size() - 1) + " more stretches: see check --coverage");
-    return List.of(doubt.about(item.id()));
+    return List.of(doubt.subjects(item.id()));
   }
 }

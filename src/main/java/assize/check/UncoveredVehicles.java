@@ -65,7 +65,7 @@ final class UncoveredVehicles implements RuleSetWarningRule {
                 + " to "
                 + vehicle.days().last(),
             "limit the item to those that a claim speaks of, or add a claim")
-        .about(item.id());
+        .subjects(item.id());
   }
 
   private static String words(VehicleKind vehicle) {

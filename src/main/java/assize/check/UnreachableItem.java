@@ -42,6 +42,6 @@ final class UnreachableItem implements RuleSetWarningRule {
             item.at(),
             "item \"" + item.id() + "\" applies to no vehicle of this rule set",
             "look its models, dates and other conditions up again")
-        .about(item.id());
+        .subjects(item.id());
   }
 }

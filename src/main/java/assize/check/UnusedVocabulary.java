@@ -93,6 +93,6 @@ final class UnusedVocabulary implements RuleSetWarningRule {
             rules.defined().at(section, word).orElseThrow(),
             message,
             "is an item missing that asks for it? Else leave it out")
-        .about(word);
+        .subjects(word);
   }
 }

@@ -44,7 +44,8 @@ public record WarningFilter(List<Diagnostic> open, Map<Diagnostic, AcceptedWarni
     Map<DiagnosticCode, Set<String>> used = new EnumMap<>(DiagnosticCode.class);
     accepted
         .keySet()
-        .forEach(it -> used.computeIfAbsent(it.code(), code -> new HashSet<>()).addAll(it.about()));
+        .forEach(
+            it -> used.computeIfAbsent(it.code(), code -> new HashSet<>()).addAll(it.subjects()));
     all.forEach(one -> idle(one, used).ifPresent(open::add));
     return new WarningFilter(open, accepted);
   }
@@ -78,7 +79,7 @@ public record WarningFilter(List<Diagnostic> open, Map<Diagnostic, AcceptedWarni
       Map<String, Integer> names = named.getOrDefault(doubt.code(), Map.of());
       return Stream.concat(
               Stream.ofNullable(whole.get(doubt.code())),
-              doubt.about().stream().flatMap(it -> Stream.ofNullable(names.get(it))))
+              doubt.subjects().stream().flatMap(it -> Stream.ofNullable(names.get(it))))
           .min(Comparator.naturalOrder())
           .map(all::get);
     }

@@ -183,7 +183,7 @@ final class AtomicFileWriter {
   static void write(Path path, byte[] bytes) {
     try (OutputTransaction outputs = new OutputTransaction()) {
       outputs.stage(path, bytes);
-      outputs.place();
+      outputs.commit();
     }
   }
 }

@@ -35,7 +35,7 @@ final class ChangesJson {
     return Json.object().text("ruleset", rules.id()).text("edition", rules.edition());
   }
 
-  private static void change(Json json, ChangesView.Told told) {
+  private static void change(Json json, ChangesView.ChangeDetails told) {
     json.text("part", told.part())
         .text("kind", told.kind())
         .text("id", told.id())

@@ -168,7 +168,7 @@ final class CheckCommand implements Callable<Integer> {
   private void list(Map<Diagnostic, AcceptedWarning> accepted) {
     if (json) {
       accepted.forEach(
-          (doubt, by) -> terminal.result(InputLoader.asJson(doubt, Optional.of(by.because()))));
+          (doubt, by) -> terminal.result(InputLoader.asJson(doubt, Optional.of(by.reason()))));
       return;
     }
     Map<Span, List<Map.Entry<Diagnostic, AcceptedWarning>>> byEntry = new LinkedHashMap<>();
@@ -181,7 +181,7 @@ final class CheckCommand implements Callable<Integer> {
   }
 
   private void list(AcceptedWarning by, List<Diagnostic> doubts) {
-    String reason = by.because().replaceAll("\\s+", " ");
+    String reason = by.reason().replaceAll("\\s+", " ");
     terminal.result(TerminalEscaper.of("accepted[" + by.doubt().id() + "]: " + reason));
     doubts.forEach(it -> terminal.result(TerminalEscaper.of("  " + it.at() + ": " + it.message())));
   }

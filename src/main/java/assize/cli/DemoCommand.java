@@ -57,7 +57,7 @@ final class DemoCommand implements Callable<Integer> {
     AtomicFileWriter.check(List.of(folder.resolve("reports").resolve("report.html")));
     try (OutputTransaction outputs = new OutputTransaction()) {
       files.forEach(outputs::stage);
-      outputs.place();
+      outputs.commit();
     }
     return judge(files.keySet().stream().filter(this::isRecord).sorted().toList());
   }
@@ -91,7 +91,7 @@ final class DemoCommand implements Callable<Integer> {
         new ReportWriter(terminal)
             .write(
                 judged.get(),
-                new ReportWriter.Wanted(
+                new ReportWriter.ReportOptions(
                     reports, json ? Optional.of("-") : Optional.empty(), false, false, false));
     return good ? Exit.DONE : Exit.BAD_INPUT;
   }

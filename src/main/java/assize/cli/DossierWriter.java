@@ -52,7 +52,9 @@ final class DossierWriter {
   static DossierWriter shared(Terminal terminal, Path record, InputLoader.Judged judged, Path out) {
     RedactedReportWriter copy =
         RedactedReportWriter.unsealed(
-            record, judged, new ReportWriter.Wanted(out, Optional.empty(), false, false, true));
+            record,
+            judged,
+            new ReportWriter.ReportOptions(out, Optional.empty(), false, false, true));
     return new DossierWriter(terminal, record, copy.judgment(), out, Optional.of(copy));
   }
 
@@ -98,7 +100,7 @@ final class DossierWriter {
         refused.forEach(problem -> ("error: " + problem).lines().forEach(terminal::error));
         return false;
       }
-      outputs.place();
+      outputs.commit();
       pages.forEach(
           (place, page) ->
               terminal.result(TerminalEscaper.of(page.view().item()) + "\n  " + place));
@@ -110,11 +112,11 @@ final class DossierWriter {
   private Page page(String item, ImageLoader.Read read) {
     Map<String, PageImage> pictures = ReportWriter.asPictures(read);
     if (copy.isEmpty()) {
-      DossierView view = DossierViewFactory.of(judgment, item, read.unshown()).orElseThrow();
+      DossierView view = DossierViewFactory.of(judgment, item, read.loadErrors()).orElseThrow();
       return new Page(view, pictures);
     }
     RedactionsViewFactory.SharedDossier shared =
-        copy.get().dossier(item, read.unshown()).orElseThrow();
+        copy.get().dossier(item, read.loadErrors()).orElseThrow();
     Map<String, PageImage> masked = new LinkedHashMap<>();
     pictures.forEach((key, picture) -> masked.put(shared.pictures().apply(key), picture));
     return new Page(shared.view(), masked);
@@ -155,7 +157,7 @@ final class DossierWriter {
 
   private ImageLoader.Read pictures(List<String> items) {
     Set<String> cited = items.stream().flatMap(this::cited).collect(Collectors.toUnmodifiableSet());
-    List<ImageLoader.Wanted> photos =
+    List<ImageLoader.ImageRequest> photos =
         copy.map(RedactedReportWriter::photos)
             .orElseGet(() -> ReportWriter.photos(record, judgment.vehicle()));
     return ImageLoader.read(

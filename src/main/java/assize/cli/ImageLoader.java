@@ -47,8 +47,8 @@ final class ImageLoader {
    * @param words what it is, as messages call it
    * @param covered parts of it that are painted over
    */
-  record Wanted(String key, Path file, Span at, String words, List<BlackoutBox> covered) {
-    Wanted {
+  record ImageRequest(String key, Path file, Span at, String words, List<BlackoutBox> covered) {
+    ImageRequest {
       covered = List.copyOf(covered);
     }
 
@@ -72,20 +72,20 @@ final class ImageLoader {
    * What was read, in the order in which it was wanted.
    *
    * @param shown by key
-   * @param unshown why a picture can't be shown, by key
+   * @param loadErrors why a picture can't be shown, by key
    * @param found what is wrong or doubtful
    */
-  record Read(Map<String, Photo> shown, Map<String, String> unshown, List<Diagnostic> found) {}
+  record Read(Map<String, Photo> shown, Map<String, String> loadErrors, List<Diagnostic> found) {}
 
   /** Reads pictures; none is left out silently. */
-  static Read read(List<Wanted> wanted) {
+  static Read read(List<ImageRequest> wanted) {
     ImageLoader pictures = new ImageLoader();
     ExecutorService threads =
         Executors.newFixedThreadPool(Runtime.getRuntime().availableProcessors());
     try {
       Map<Source, Future<Parsed<Photo>>> begun = new HashMap<>();
       List<Future<Parsed<Photo>>> read = new ArrayList<>();
-      for (Wanted one : wanted) {
+      for (ImageRequest one : wanted) {
         read.add(
             begun.computeIfAbsent(one.source(), it -> threads.submit(() -> pictures.photo(it))));
       }
@@ -101,7 +101,7 @@ final class ImageLoader {
     }
   }
 
-  private static void add(Read all, Wanted one, Parsed<Photo> read) {
+  private static void add(Read all, ImageRequest one, Parsed<Photo> read) {
     read.match(
         photo -> {
           all.shown().put(one.key(), photo);
@@ -116,11 +116,11 @@ final class ImageLoader {
                                       one.at(),
                                       one.words() + ": " + words,
                                       "it is shown all the same; rename the file")
-                                  .about(one.key())));
+                                  .subjects(one.key())));
           return true;
         },
         bad -> {
-          all.unshown().put(one.key(), bad.reason());
+          all.loadErrors().put(one.key(), bad.reason());
           all.found()
               .add(
                   Diagnostic.of(

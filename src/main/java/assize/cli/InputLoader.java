@@ -45,13 +45,13 @@ final class InputLoader {
 
   private final Terminal terminal;
   private final Set<Path> read = Collections.synchronizedSet(new LinkedHashSet<>());
-  private final Map<Path, Held> ruleSets =
+  private final Map<Path, LoadedRules> ruleSets =
       Collections.synchronizedMap(
           new LinkedHashMap<>(16, 0.75f, true) {
             private static final long serialVersionUID = 1L;
 
             @Override
-            protected boolean removeEldestEntry(Map.Entry<Path, Held> eldest) {
+            protected boolean removeEldestEntry(Map.Entry<Path, LoadedRules> eldest) {
               return size() > HELD;
             }
           });
@@ -85,9 +85,9 @@ final class InputLoader {
   }
 
   /** A rule set as it was read, and who judges by it. */
-  private record Held(Result<RuleSet> rules, Optional<Judge> judge) {
-    static Held of(Result<RuleSet> rules) {
-      return new Held(rules, rules.value().map(Judge::by));
+  private record LoadedRules(Result<RuleSet> rules, Optional<Judge> judge) {
+    static LoadedRules of(Result<RuleSet> rules) {
+      return new LoadedRules(rules, rules.value().map(Judge::by));
     }
   }
 
@@ -100,9 +100,9 @@ final class InputLoader {
     return noted(path).rules();
   }
 
-  private Held noted(Path path) {
+  private LoadedRules noted(Path path) {
     read.add(path);
-    Held held = held(path);
+    LoadedRules held = held(path);
     Result<RuleSet> rules = held.rules();
     note(RuleSetReader.folderOf(path), rules.value().map(RuleSet::files), rules.diagnostics());
     return held;
@@ -116,11 +116,11 @@ final class InputLoader {
         .forEach(it -> read.add(folder.resolve(it.at().text().replaceAll("[\"']", ""))));
   }
 
-  private Held held(Path path) {
+  private LoadedRules held(Path path) {
     return ruleSets.computeIfAbsent(
         path.normalize(),
         it ->
-            Held.of(
+            LoadedRules.of(
                 isRecord(path)
                     ? Result.failed(
                         List.of(mistaken(path, "this is a record; name a rule set here")))
@@ -149,7 +149,7 @@ final class InputLoader {
     if (rulesAt.isEmpty()) {
       return Result.failed(found);
     }
-    Held held = noted(rulesAt.get());
+    LoadedRules held = noted(rulesAt.get());
     found.addAll(held.rules().diagnostics());
     Optional<RuleSet> rules = held.rules().value();
     if (rules.isEmpty()) {
@@ -252,7 +252,7 @@ final class InputLoader {
             .orNull("hint", one.hint());
     Optional<RelatedLocation> related = one.related().stream().findFirst();
     return line.orNull("related", related.map(label -> label.at() + ": " + label.words()))
-        .texts("about", one.about())
+        .texts("about", one.subjects())
         .orNull("accepted", because)
         .toString();
   }

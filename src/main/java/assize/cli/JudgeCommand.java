@@ -63,7 +63,7 @@ final class JudgeCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    ReportWriter.Wanted wanted = options.wanted(out, json);
+    ReportWriter.ReportOptions wanted = options.wanted(out, json);
     if (!watching) {
       return judge(new InputLoader(terminal), wanted);
     }
@@ -78,7 +78,7 @@ final class JudgeCommand implements Callable<Integer> {
     return watch.run(named, inputs -> judge(inputs, wanted));
   }
 
-  private int judge(InputLoader inputs, ReportWriter.Wanted wanted) {
+  private int judge(InputLoader inputs, ReportWriter.ReportOptions wanted) {
     return inputs
         .judge(records, rules, asOf.day())
         .map(judged -> new ReportWriter(terminal).write(judged, wanted))

@@ -90,7 +90,8 @@ final class MergeCommand implements Callable<Integer> {
     }
     Map<RecordField, Optional<String>> taken = new LinkedHashMap<>();
     take.forEach(it -> taken(it, taken));
-    MergeInputs.Wanted wanted = new MergeInputs.Wanted(rules, otherVehicle, otherEdition);
+    MergeInputs.MergeOptions wanted =
+        new MergeInputs.MergeOptions(rules, otherVehicle, otherEdition);
     InputLoader inputs = new InputLoader(terminal);
     Optional<MergeInputs.Read> read = new MergeInputs(inputs, wanted).read(record, files);
     if (read.isEmpty()) {

@@ -36,10 +36,10 @@ final class MergeInputs {
       EnumSet.of(DiagnosticCode.PATH_OUTSIDE, DiagnosticCode.CANNOT_OPEN_FILE);
 
   private final InputLoader inputs;
-  private final Wanted wanted;
+  private final MergeOptions wanted;
   private final List<Diagnostic> found = new ArrayList<>();
 
-  MergeInputs(InputLoader inputs, Wanted wanted) {
+  MergeInputs(InputLoader inputs, MergeOptions wanted) {
     this.inputs = inputs;
     this.wanted = wanted;
   }
@@ -49,7 +49,7 @@ final class MergeInputs {
    *
    * @param rules the rule set to read by, whatever the record names
    */
-  record Wanted(Optional<Path> rules, boolean otherVehicle, boolean otherEdition) {}
+  record MergeOptions(Optional<Path> rules, boolean otherVehicle, boolean otherEdition) {}
 
   /** A record and what is to be held against it. */
   record Read(RuleSet rules, LocatedRecord mine, List<LocatedRecord> theirs, Path folder) {
@@ -160,7 +160,8 @@ final class MergeInputs {
   }
 
   private static Diagnostic as(DiagnosticCode code, Diagnostic it, String hint) {
-    return new Diagnostic(code, it.at(), it.message(), Optional.of(hint), it.related(), it.about());
+    return new Diagnostic(
+        code, it.at(), it.message(), Optional.of(hint), it.related(), it.subjects());
   }
 
   private Optional<LocatedRecord> accepted(VehicleRecord told, Read read) {

@@ -51,7 +51,7 @@ final class NumberCommand implements Callable<Integer> {
   }
 
   /** What one number dates to. */
-  private record Found(
+  private record NumberMatch(
       NumberTable table, DateRange days, Optional<LocalDate> likely, Optional<String> remark) {}
 
   @Override
@@ -64,7 +64,7 @@ final class NumberCommand implements Callable<Integer> {
     RuleSet ruleSet = read.value().orElseThrow();
     boolean allFound = true;
     for (String number : numbers) {
-      Parsed<Found> found = find(ruleSet, number);
+      Parsed<NumberMatch> found = find(ruleSet, number);
       allFound &= found.toOptional().isPresent();
       if (json) {
         terminal.result(found.match(NumberCommand::asJson, DateCommand::errorJson));
@@ -83,7 +83,7 @@ final class NumberCommand implements Callable<Integer> {
     return allFound ? Exit.DONE : Exit.BAD_INPUT;
   }
 
-  private Parsed<Found> find(RuleSet ruleSet, String number) {
+  private Parsed<NumberMatch> find(RuleSet ruleSet, String number) {
     List<NumberTable> tables =
         ruleSet.numbers().values().stream()
             .filter(it -> table.isEmpty() || table.get().equals(it.id()))
@@ -107,7 +107,7 @@ final class NumberCommand implements Callable<Integer> {
                       .findFirst());
       if (days.isPresent()) {
         Optional<LocalDate> likely = dated.size() == 1 ? dated.get(0).likely() : Optional.empty();
-        return Parsed.ok(new Found(one, days.get(), likely, reserved));
+        return Parsed.ok(new NumberMatch(one, days.get(), likely, reserved));
       }
       outside |= !dated.isEmpty();
     }
@@ -123,7 +123,7 @@ final class NumberCommand implements Callable<Integer> {
         + NameSuggestions.hint(id, ruleSet.numbers().keySet()).map(it -> "; " + it).orElse("");
   }
 
-  private static String asJson(Found found) {
+  private static String asJson(NumberMatch found) {
     DateRange days = found.days();
     return Json.object()
         .orNull(
@@ -138,7 +138,7 @@ final class NumberCommand implements Callable<Integer> {
         .toString();
   }
 
-  private static String words(Found found) {
+  private static String words(NumberMatch found) {
     return found.table().name()
         + ", "
         + DateRangeFormatter.of(found.days())

@@ -71,7 +71,7 @@ final class OutputTransaction implements AutoCloseable {
   }
 
   /**
-   * Writes a part file that {@link #place} moves to where it belongs.
+   * Writes a part file that {@link #commit} moves to where it belongs.
    *
    * @throws AtomicFileWriter.CannotWrite if something stands there or the disk does not allow it
    */
@@ -162,7 +162,7 @@ final class OutputTransaction implements AutoCloseable {
    * @throws AtomicFileWriter.CannotWrite at the first that can't be moved; it and those after it
    *     are left as they were
    */
-  synchronized void place() {
+  synchronized void commit() {
     if (closed) {
       throw new AtomicFileWriter.CannotWrite(
           staged.keySet().stream().findFirst().orElse(Path.of("")), STOPPED, new IOException());

@@ -44,7 +44,7 @@ final class RecordFile {
           inputs.report(List.of(changed(merged)), false);
           return false;
         }
-        outputs.place();
+        outputs.commit();
         return true;
       }
     } catch (IOException e) {

@@ -35,7 +35,7 @@ final class RedactedReportWriter implements ReportWriter.Made {
 
   private final Path record;
   private final VehicleRecord own;
-  private final ReportWriter.Wanted wanted;
+  private final ReportWriter.ReportOptions wanted;
   private final RedactedJudgment copy;
   private final TextMasker mask;
   private final Path secretFile;
@@ -43,7 +43,8 @@ final class RedactedReportWriter implements ReportWriter.Made {
   private final OwnerSecret secret;
   private final List<String> problems = new ArrayList<>();
 
-  private RedactedReportWriter(Path record, InputLoader.Judged judged, ReportWriter.Wanted wanted) {
+  private RedactedReportWriter(
+      Path record, InputLoader.Judged judged, ReportWriter.ReportOptions wanted) {
     this.record = record;
     this.own = judged.judgment().vehicle();
     this.wanted = wanted;
@@ -57,7 +58,7 @@ final class RedactedReportWriter implements ReportWriter.Made {
 
   /** Reads the secret of a record, or thinks of a new one. */
   static RedactedReportWriter of(
-      Path record, InputLoader.Judged judged, ReportWriter.Wanted wanted) {
+      Path record, InputLoader.Judged judged, ReportWriter.ReportOptions wanted) {
     RedactedReportWriter sharing = new RedactedReportWriter(record, judged, wanted);
     sharing.kept.ifPresent(
         read ->
@@ -89,28 +90,28 @@ final class RedactedReportWriter implements ReportWriter.Made {
 
   /** Begins with a record for a copy that bears no fingerprint, and so needs no secret. */
   static RedactedReportWriter unsealed(
-      Path record, InputLoader.Judged judged, ReportWriter.Wanted wanted) {
+      Path record, InputLoader.Judged judged, ReportWriter.ReportOptions wanted) {
     return new RedactedReportWriter(record, judged, wanted);
   }
 
-  private List<ImageLoader.Wanted> pictures() {
-    List<ImageLoader.Wanted> wanted = new ArrayList<>(photos());
+  private List<ImageLoader.ImageRequest> pictures() {
+    List<ImageLoader.ImageRequest> wanted = new ArrayList<>(photos());
     wanted.addAll(SourceImageLoader.wanted(judgment(), item -> true));
     return wanted;
   }
 
   /** Returns the photos of evidence that the copy shows, with what is to be painted over. */
-  List<ImageLoader.Wanted> photos() {
+  List<ImageLoader.ImageRequest> photos() {
     Map<String, EvidenceItem> shown = judgment().vehicle().evidence();
-    List<ImageLoader.Wanted> wanted = new ArrayList<>();
-    for (ImageLoader.Wanted one : ReportWriter.photos(record, own)) {
+    List<ImageLoader.ImageRequest> wanted = new ArrayList<>();
+    for (ImageLoader.ImageRequest one : ReportWriter.photos(record, own)) {
       String key = copy.masking().key(one.key());
       Optional.ofNullable(shown.get(key))
           .map(RedactedReportWriter::boxes)
           .ifPresent(
               boxes ->
                   wanted.add(
-                      new ImageLoader.Wanted(key, one.file(), one.at(), one.words(), boxes)));
+                      new ImageLoader.ImageRequest(key, one.file(), one.at(), one.words(), boxes)));
     }
     return wanted;
   }
@@ -142,7 +143,7 @@ final class RedactedReportWriter implements ReportWriter.Made {
 
   private String page(ImageLoader.Read read) {
     RedactionsViewFactory.Shared shared =
-        RedactionsViewFactory.of(copy, mask, fingerprints(), read.unshown());
+        RedactionsViewFactory.of(copy, mask, fingerprints(), read.loadErrors());
     Map<String, PageImage> pictures = new LinkedHashMap<>();
     ReportWriter.asPictures(read)
         .forEach((key, picture) -> pictures.put(shared.pictures().apply(key), picture));

@@ -42,7 +42,7 @@ final class ReportOptions {
    * @param out the folder that was typed
    * @throws ParameterException if it can't be had together
    */
-  ReportWriter.Wanted wanted(Optional<Path> out, Optional<String> json) {
+  ReportWriter.ReportOptions wanted(Optional<Path> out, Optional<String> json) {
     if (redact && photos == Place.folder) {
       throw new ParameterException(
           spec.commandLine(),
@@ -58,6 +58,7 @@ final class ReportOptions {
         json.equals(Optional.of("-"))
             ? out.orElse(Path.of(""))
             : out.orElseGet(AtomicFileWriter::reports);
-    return new ReportWriter.Wanted(folder, json, skipBadPhotos, photos == Place.folder, redact);
+    return new ReportWriter.ReportOptions(
+        folder, json, skipBadPhotos, photos == Place.folder, redact);
   }
 }

@@ -55,7 +55,7 @@ final class ReportWriter {
    * @param beside whether photos go into a folder beside the page
    * @param share whether they are copies for others
    */
-  record Wanted(
+  record ReportOptions(
       Path out, Optional<String> json, boolean skipBadPhotos, boolean beside, boolean share) {}
 
   /**
@@ -64,14 +64,14 @@ final class ReportWriter {
    * @param judged by the record's file
    * @return whether nothing was wrong with the evidence
    */
-  boolean write(Map<Path, InputLoader.Judged> judged, Wanted wanted) {
+  boolean write(Map<Path, InputLoader.Judged> judged, ReportOptions wanted) {
     List<Made> all = new ArrayList<>();
     judged.forEach((record, one) -> all.add(Bug.in(record, () -> made(record, one, wanted))));
     return write(all, wanted);
   }
 
   /** Begins to make what is wanted of one judgment. */
-  static Made made(Path record, InputLoader.Judged judged, Wanted wanted) {
+  static Made made(Path record, InputLoader.Judged judged, ReportOptions wanted) {
     return wanted.share()
         ? RedactedReportWriter.of(record, judged, wanted)
         : new Report(record, judged.judgment(), wanted);
@@ -127,7 +127,7 @@ final class ReportWriter {
   }
 
   /** The owner's own report. */
-  private record Report(Path record, Judgment judgment, Wanted wanted) implements Made {
+  private record Report(Path record, Judgment judgment, ReportOptions wanted) implements Made {
     @Override
     public Path place() {
       return ReportWriter.place(wanted.out(), judgment);
@@ -165,14 +165,14 @@ final class ReportWriter {
   }
 
   /** Adds what is wrong with photos to what was found; says whether a page can be made. */
-  static boolean note(ImageLoader.Read read, Wanted wanted, List<Diagnostic> found) {
+  static boolean note(ImageLoader.Read read, ReportOptions wanted, List<Diagnostic> found) {
     List<Diagnostic> here =
         read.found().stream().map(one -> forPage(one, wanted.skipBadPhotos())).toList();
     found.addAll(here);
     return here.stream().noneMatch(Diagnostic::isError);
   }
 
-  private boolean write(List<Made> all, Wanted wanted) {
+  private boolean write(List<Made> all, ReportOptions wanted) {
     Optional<String> json = wanted.json();
     List<PhotoFolder> folders = new ArrayList<>();
     List<Runnable> clearing = new ArrayList<>();
@@ -200,7 +200,7 @@ final class ReportWriter {
         folders.forEach(folder -> clearing.add(folder.clearing()));
         all.forEach(one -> one.keeping().run());
       }
-      outputs.place();
+      outputs.commit();
     }
     if (toOutput) {
       terminal.result(machine);
@@ -261,12 +261,12 @@ final class ReportWriter {
 
   private static OutputTransaction.Writing page(
       Judgment judgment, ImageLoader.Read read, Function<Photo, String> address) {
-    ReportView view = ReportViewFactory.of(judgment, read.unshown());
+    ReportView view = ReportViewFactory.of(judgment, read.loadErrors());
     return HtmlReport.page(view, asPictures(read, address))::writeTo;
   }
 
   private static ImageLoader.Read pictures(Path record, Judgment judgment) {
-    List<ImageLoader.Wanted> wanted = new ArrayList<>(photos(record, judgment.vehicle()));
+    List<ImageLoader.ImageRequest> wanted = new ArrayList<>(photos(record, judgment.vehicle()));
     wanted.addAll(SourceImageLoader.wanted(judgment, item -> true));
     return ImageLoader.read(wanted);
   }
@@ -303,13 +303,13 @@ final class ReportWriter {
   }
 
   /** Returns the photos that a record shows as its evidence. */
-  static List<ImageLoader.Wanted> photos(Path record, VehicleRecord vehicle) {
+  static List<ImageLoader.ImageRequest> photos(Path record, VehicleRecord vehicle) {
     Path folder = AtomicFileWriter.folderOf(record);
     return vehicle.evidence().values().stream()
         .filter(one -> one.kind() == EvidenceItem.Kind.PHOTO)
         .map(
             one ->
-                new ImageLoader.Wanted(
+                new ImageLoader.ImageRequest(
                     one.id(),
                     folder.resolve(one.what()),
                     one.at(),

@@ -25,12 +25,12 @@ final class ResultsCollector implements AutoCloseable {
   private static final int NOTES = 20;
 
   private final Terminal terminal;
-  private final ResultsWriter.Wanted wanted;
+  private final ResultsWriter.ResultsOptions wanted;
   private final Progress progress;
   private final Spool rows = Spool.open();
   private final Spool lines = Spool.open();
   private final ResultsViewFactory views;
-  private final List<Row> order = new ArrayList<>();
+  private final List<ResultRow> order = new ArrayList<>();
   private final Map<String, Path> pages = new HashMap<>();
   private final List<Runnable> keeping = new ArrayList<>();
   private final List<Runnable> clearing = new ArrayList<>();
@@ -45,9 +45,10 @@ final class ResultsCollector implements AutoCloseable {
   private boolean failed;
 
   /** Where a row stands, and what it is put in order by. */
-  private record Row(int standard, long likely, Spool.Piece piece) {}
+  private record ResultRow(int standard, long likely, Spool.Piece piece) {}
 
-  ResultsCollector(Terminal terminal, ResultsWriter.Wanted wanted, int all) throws IOException {
+  ResultsCollector(Terminal terminal, ResultsWriter.ResultsOptions wanted, int all)
+      throws IOException {
     this.terminal = terminal;
     this.wanted = wanted;
     this.views = new ResultsViewFactory(wanted.reports().share());
@@ -106,7 +107,7 @@ final class ResultsCollector implements AutoCloseable {
     }
     if (judged.entry().isPresent()) {
       int standard = views.add(judged.entry().get());
-      order.add(new Row(standard, judged.entry().get().likely(), rows.append(judged.row())));
+      order.add(new ResultRow(standard, judged.entry().get().likely(), rows.append(judged.row())));
     }
   }
 
@@ -198,7 +199,7 @@ final class ResultsCollector implements AutoCloseable {
     int standard = views.order().get(place);
     return order.stream()
         .filter(row -> row.standard() == standard)
-        .sorted(Comparator.comparingLong(Row::likely).reversed())
+        .sorted(Comparator.comparingLong(ResultRow::likely).reversed())
         .map(row -> read(row.piece()))
         .iterator();
   }

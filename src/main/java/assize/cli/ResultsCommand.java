@@ -59,8 +59,8 @@ final class ResultsCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    ResultsWriter.Wanted wanted =
-        new ResultsWriter.Wanted(
+    ResultsWriter.ResultsOptions wanted =
+        new ResultsWriter.ResultsOptions(
             folder, options.wanted(out, json), rules, asOf.day(), skipInvalid, noReports);
     try {
       return new ResultsWriter(terminal, wanted).make();

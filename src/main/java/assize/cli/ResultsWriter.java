@@ -34,11 +34,11 @@ import java.util.concurrent.TimeUnit;
  */
 final class ResultsWriter {
   private final Terminal terminal;
-  private final Wanted wanted;
+  private final ResultsOptions wanted;
   private final InputLoader inputs;
   private final Set<String> claimed = ConcurrentHashMap.newKeySet();
 
-  ResultsWriter(Terminal terminal, Wanted wanted) {
+  ResultsWriter(Terminal terminal, ResultsOptions wanted) {
     this.terminal = terminal;
     this.wanted = wanted;
     this.inputs = new InputLoader(terminal);
@@ -51,9 +51,9 @@ final class ResultsWriter {
    * @param leaveOut whether records with errors are left out instead of stopping it all
    * @param noReports whether the index is all that is written
    */
-  record Wanted(
+  record ResultsOptions(
       Path folder,
-      ReportWriter.Wanted reports,
+      ReportWriter.ReportOptions reports,
       Optional<Path> rules,
       Optional<LocalDate> asOf,
       boolean leaveOut,
@@ -152,7 +152,7 @@ final class ResultsWriter {
             new HtmlResults().write(gathered.view(), gathered::rows, page);
             page.flush();
           });
-      outputs.place();
+      outputs.commit();
       gathered.clear();
       terminal.result(wanted.index() + ": " + gathered.summary());
       gathered.notes().forEach(terminal::error);

@@ -48,7 +48,7 @@ final class SchemaCommand implements Callable<Integer> {
     }
     try (OutputTransaction outputs = new OutputTransaction()) {
       files.forEach((path, shape) -> outputs.stage(path, JsonSchemaWriter.of(shape)));
-      outputs.place();
+      outputs.commit();
     }
     files.keySet().forEach(it -> terminal.result(it.toString()));
     terminal.result("Put this on top of a record in the same folder:");

@@ -17,8 +17,8 @@ final class SourceImageLoader {
   private SourceImageLoader() {}
 
   /** Returns what the sources on some items show, as far as they speak of the vehicle. */
-  static List<ImageLoader.Wanted> wanted(Judgment judgment, Predicate<Item> items) {
-    List<ImageLoader.Wanted> wanted = new ArrayList<>();
+  static List<ImageLoader.ImageRequest> wanted(Judgment judgment, Predicate<Item> items) {
+    List<ImageLoader.ImageRequest> wanted = new ArrayList<>();
     SourceImageViewFactory.of(judgment, items)
         .forEach(
             (key, claim) ->
@@ -29,8 +29,8 @@ final class SourceImageLoader {
   }
 
   /** Returns all that the sources of a rule set show. */
-  static List<ImageLoader.Wanted> all(RuleSet rules) {
-    List<ImageLoader.Wanted> wanted = new ArrayList<>();
+  static List<ImageLoader.ImageRequest> all(RuleSet rules) {
+    List<ImageLoader.ImageRequest> wanted = new ArrayList<>();
     rules
         .items()
         .flatMap(item -> item.aspects().stream())
@@ -44,9 +44,9 @@ final class SourceImageLoader {
     return wanted;
   }
 
-  private static ImageLoader.Wanted wanted(
+  private static ImageLoader.ImageRequest wanted(
       RuleSet rules, String key, Claim claim, Claim.Photo photo) {
-    return new ImageLoader.Wanted(
+    return new ImageLoader.ImageRequest(
         key,
         folder(rules, photo.at().file().path()).resolve(photo.file()),
         photo.at(),

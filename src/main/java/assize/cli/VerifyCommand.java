@@ -110,12 +110,12 @@ final class VerifyCommand implements Callable<Integer> {
     return refuse(file + ": this page can't be read; name a copy for others, a file in .html");
   }
 
-  private int check(String told, ProofKey key, List<Seals.Seal> seals) {
+  private int check(String told, ProofKey key, List<Seals.NumberHash> seals) {
     if (seals.isEmpty()) {
       return refuse(file + ": this is no copy for others, or none with masked numbers");
     }
     String fingerprint = key.fingerprint(told);
-    List<Seals.Seal> opened =
+    List<Seals.NumberHash> opened =
         seals.stream().filter(seal -> seal.fingerprint().equals(fingerprint)).toList();
     if (opened.isEmpty()) {
       return refuse(
@@ -130,7 +130,7 @@ final class VerifyCommand implements Callable<Integer> {
     if (opened.size() > 1) {
       return refuse("no: this page has one fingerprint for two numbers, so somebody changed it");
     }
-    Seals.Seal seal = opened.get(0);
+    Seals.NumberHash seal = opened.get(0);
     String letters = MaskedNumber.letters(told);
     if (!MaskedNumber.isOf(seal.masked(), told)) {
       return refuse(
@@ -161,7 +161,7 @@ final class VerifyCommand implements Callable<Integer> {
     return Exit.DONE;
   }
 
-  private static String shown(Seals.Seal seal) {
+  private static String shown(Seals.NumberHash seal) {
     return seal.name() + " " + seal.masked();
   }
 

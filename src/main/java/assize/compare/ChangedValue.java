@@ -54,7 +54,7 @@ public sealed interface ChangedValue {
   }
 
   /** What a source says of an aspect of an item. */
-  record Said(Item item, Aspect aspect, Claim claim) implements ChangedValue {
+  record ClaimValue(Item item, Aspect aspect, Claim claim) implements ChangedValue {
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.said(this);
@@ -73,6 +73,6 @@ public sealed interface ChangedValue {
 
     R where(Where value);
 
-    R said(Said value);
+    R said(ClaimValue value);
   }
 }

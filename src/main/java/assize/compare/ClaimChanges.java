@@ -57,8 +57,8 @@ final class ClaimChanges {
                 of.check(
                     alters ? what : wording(one, other) + " on the " + aspect.spoken(),
                     alters,
-                    Optional.of(new ChangedValue.Said(old, aspect, one)),
-                    Optional.of(new ChangedValue.Said(now, aspect, other)));
+                    Optional.of(new ChangedValue.ClaimValue(old, aspect, one)),
+                    Optional.of(new ChangedValue.ClaimValue(now, aspect, other)));
               });
     }
     for (Claim claim : gone) {
@@ -66,7 +66,7 @@ final class ClaimChanges {
           Kind.CHANGED,
           what,
           true,
-          Optional.of(new ChangedValue.Said(old, aspect, claim)),
+          Optional.of(new ChangedValue.ClaimValue(old, aspect, claim)),
           Optional.empty());
     }
     for (Claim claim : come.left()) {
@@ -75,7 +75,7 @@ final class ClaimChanges {
           what,
           true,
           Optional.empty(),
-          Optional.of(new ChangedValue.Said(now, aspect, claim)));
+          Optional.of(new ChangedValue.ClaimValue(now, aspect, claim)));
     }
   }
 

@@ -21,7 +21,7 @@ import java.util.Set;
  *
  * @param left what the other edition has no place for, in the order of the record
  */
-public record MigratedRecord(VehicleRecord vehicle, List<Left> left) {
+public record MigratedRecord(VehicleRecord vehicle, List<DroppedEntry> left) {
   public MigratedRecord {
     left = List.copyOf(left);
   }
@@ -32,11 +32,11 @@ public record MigratedRecord(VehicleRecord vehicle, List<Left> left) {
    * @param where the item, or what kind of fact it is
    * @param what the word or aspect; empty for all of an item
    */
-  public record Left(String where, String what) {}
+  public record DroppedEntry(String where, String what) {}
 
   /** Returns the record without what an edition does not know. */
   public static MigratedRecord over(VehicleRecord vehicle, RuleSet rules) {
-    List<Left> left = new ArrayList<>();
+    List<DroppedEntry> left = new ArrayList<>();
     Map<String, Item> items = new LinkedHashMap<>();
     rules.items().forEach(item -> items.put(item.id(), item));
     Known known = new Known(rules);
@@ -47,7 +47,7 @@ public record MigratedRecord(VehicleRecord vehicle, List<Left> left) {
             (id, observation) -> {
               Item item = items.get(id);
               if (item == null) {
-                left.add(new Left(id, ""));
+                left.add(new DroppedEntry(id, ""));
               } else {
                 observations.put(id, known.observation(item, observation, left));
               }
@@ -56,7 +56,7 @@ public record MigratedRecord(VehicleRecord vehicle, List<Left> left) {
     for (PhysicalTrace trace : vehicle.traces()) {
       Item item = items.get(trace.item());
       if (item == null || !known.knows(item, trace)) {
-        left.add(new Left(trace.item(), "trace"));
+        left.add(new DroppedEntry(trace.item(), "trace"));
       } else {
         traces.add(trace);
       }
@@ -82,20 +82,20 @@ public record MigratedRecord(VehicleRecord vehicle, List<Left> left) {
   }
 
   private static Optional<String> kept(
-      String what, Optional<String> word, Set<String> known, List<Left> left) {
-    word.filter(it -> !known.contains(it)).ifPresent(it -> left.add(new Left(what, it)));
+      String what, Optional<String> word, Set<String> known, List<DroppedEntry> left) {
+    word.filter(it -> !known.contains(it)).ifPresent(it -> left.add(new DroppedEntry(what, it)));
     return word.filter(known::contains);
   }
 
   private static <T> Map<String, T> kept(
-      String what, Map<String, T> words, Set<String> known, List<Left> left) {
+      String what, Map<String, T> words, Set<String> known, List<DroppedEntry> left) {
     Map<String, T> kept = new LinkedHashMap<>();
     words.forEach(
         (word, value) -> {
           if (known.contains(word)) {
             kept.put(word, value);
           } else {
-            left.add(new Left(what, word));
+            left.add(new DroppedEntry(what, word));
           }
         });
     return kept;
@@ -103,13 +103,13 @@ public record MigratedRecord(VehicleRecord vehicle, List<Left> left) {
 
   /** What an edition knows of its items. */
   private record Known(RuleSet rules) {
-    Observation observation(Item item, Observation one, List<Left> left) {
+    Observation observation(Item item, Observation one, List<DroppedEntry> left) {
       Observation carried = one;
       for (Map.Entry<Aspect, Finding> found : one.findings().entrySet()) {
         Aspect aspect = found.getKey();
         if (!asks(item, aspect) || !found.getValue().isKnown(at(item, aspect))) {
           carried = carried.with(Observation.of(aspect), Optional.empty());
-          left.add(new Left(item.id(), aspect.spoken()));
+          left.add(new DroppedEntry(item.id(), aspect.spoken()));
         }
       }
       return carried;

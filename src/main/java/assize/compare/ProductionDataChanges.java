@@ -4,9 +4,9 @@ import assize.date.DateRangeFormatter;
 import assize.production.VehicleAttribute;
 import assize.ruleset.Model;
 import assize.ruleset.NumberTable;
-import assize.ruleset.NumberTable.Entry;
 import assize.ruleset.NumberTable.Reserved;
 import assize.ruleset.NumberTable.Series;
+import assize.ruleset.NumberTable.TableEntry;
 import assize.ruleset.RuleSet;
 import java.util.HashSet;
 import java.util.List;
@@ -158,7 +158,7 @@ final class ProductionDataChanges {
         .collect(Collectors.joining("; "));
   }
 
-  private static String entry(Entry entry) {
+  private static String entry(TableEntry entry) {
     return entry.number() + ": " + DateRangeFormatter.of(entry.built());
   }
 

@@ -88,7 +88,7 @@ final class StandardChanges {
                             one.doubt().id()
                                 + (one.of().isEmpty() ? "" : " of " + String.join(", ", one.of()))
                                 + ": "
-                                + one.because())
+                                + one.reason())
                     .collect(Collectors.joining("; "))));
   }
 

@@ -8,20 +8,21 @@ import java.util.List;
  *
  * @param doubt which
  * @param of names of what it is about; empty: whatever it is about
- * @param because the reason
+ * @param reason the reason
  */
-public record AcceptedWarning(DiagnosticCode doubt, List<String> of, String because, Span at) {
+public record AcceptedWarning(DiagnosticCode doubt, List<String> of, String reason, Span at) {
   public AcceptedWarning {
     of = List.copyOf(of);
   }
 
   /** Says whether this is what is accepted here. */
   public boolean covers(Diagnostic found) {
-    return found.code() == doubt && (of.isEmpty() || found.about().stream().anyMatch(of::contains));
+    return found.code() == doubt
+        && (of.isEmpty() || found.subjects().stream().anyMatch(of::contains));
   }
 
   private List<Object> said() {
-    return List.of(doubt, of, because);
+    return List.of(doubt, of, reason);
   }
 
   /** Where it is written makes no difference. */

@@ -11,7 +11,7 @@ import java.util.Optional;
  * @param message what was found, no full stop
  * @param hint the next step, printed behind the carets
  * @param related other places that have to do with it
- * @param about names of what it is about, by which a doubt can be accepted
+ * @param subjects names of what it is about, by which a doubt can be accepted
  */
 public record Diagnostic(
     DiagnosticCode code,
@@ -19,11 +19,11 @@ public record Diagnostic(
     String message,
     Optional<String> hint,
     List<RelatedLocation> related,
-    List<String> about)
+    List<String> subjects)
     implements Comparable<Diagnostic> {
   public Diagnostic {
     related = List.copyOf(related);
-    about = List.copyOf(about);
+    subjects = List.copyOf(subjects);
   }
 
   /** Says what is wrong, with no next step to offer. */
@@ -40,11 +40,11 @@ public record Diagnostic(
   public Diagnostic with(Span other, String words) {
     List<RelatedLocation> labels = new ArrayList<>(related);
     labels.add(new RelatedLocation(other, words));
-    return new Diagnostic(code, at, message, hint, labels, about);
+    return new Diagnostic(code, at, message, hint, labels, subjects);
   }
 
   /** Returns the same, about what bears these names. */
-  public Diagnostic about(String... names) {
+  public Diagnostic subjects(String... names) {
     return new Diagnostic(code, at, message, hint, related, List.of(names));
   }
 

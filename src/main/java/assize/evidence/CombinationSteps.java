@@ -35,7 +35,7 @@ public record CombinationSteps(
    * @param members their places among the testimonies
    * @param doubt what all of them together leave to all positions, 0 to 1
    */
-  public record Group(long stands, List<Integer> members, BigFraction doubt) {
+  public record Group(long compatiblePositions, List<Integer> members, BigFraction doubt) {
     public Group {
       members = List.copyOf(members);
     }
@@ -82,9 +82,10 @@ public record CombinationSteps(
       List<Product> products = new ArrayList<>();
       masses.forEach(
           (set, mass) -> {
-            boolean moves = set != EMPTY && (set & group.stands()) != set;
+            boolean moves = set != EMPTY && (set & group.compatiblePositions()) != set;
             if (moves) {
-              products.add(new Product(set, mass, group.weight(), set & group.stands()));
+              products.add(
+                  new Product(set, mass, group.weight(), set & group.compatiblePositions()));
               products.add(new Product(set, mass, group.doubt(), set));
             } else {
               products.add(new Product(set, mass, BigFraction.ONE, set));
@@ -102,7 +103,9 @@ public record CombinationSteps(
   private static List<Group> groups(List<SimpleSupport> testimonies) {
     Map<Long, List<Integer>> members = new LinkedHashMap<>();
     for (int i = 0; i < testimonies.size(); i++) {
-      members.computeIfAbsent(testimonies.get(i).stands(), it -> new ArrayList<>()).add(i);
+      members
+          .computeIfAbsent(testimonies.get(i).compatiblePositions(), it -> new ArrayList<>())
+          .add(i);
     }
     List<Group> groups = new ArrayList<>();
     members.forEach(

@@ -72,8 +72,8 @@ public final class DempsterCombination {
     SortedMap<Long, BigInteger> wholes = new TreeMap<>();
     for (SimpleSupport testimony : testimonies) {
       BigInteger doubt = BigInteger.valueOf(1000 - testimony.weightThousandths());
-      doubts.merge(testimony.stands(), doubt, BigInteger::multiply);
-      wholes.merge(testimony.stands(), THOUSAND, BigInteger::multiply);
+      doubts.merge(testimony.compatiblePositions(), doubt, BigInteger::multiply);
+      wholes.merge(testimony.compatiblePositions(), THOUSAND, BigInteger::multiply);
     }
     MassFunction masses = MassFunction.vacuous(frame);
     for (Map.Entry<Long, BigInteger> entry : doubts.entrySet()) {
@@ -89,10 +89,10 @@ public final class DempsterCombination {
     long frame = frame(positions);
     NavigableSet<Long> distinct = new TreeSet<>();
     for (SimpleSupport testimony : testimonies) {
-      if ((testimony.stands() & ~frame) != 0) {
+      if ((testimony.compatiblePositions() & ~frame) != 0) {
         throw new IllegalArgumentException("no such position: " + testimony);
       }
-      distinct.add(testimony.stands());
+      distinct.add(testimony.compatiblePositions());
     }
     NavigableSet<Long> sets = new TreeSet<>(List.of(frame));
     for (long stands : distinct) {

@@ -5,10 +5,11 @@ package assize.evidence;
  * to all of them.
  *
  * @param weightThousandths 1 to 990
- * @param stands bit i for position i, the bit after the last for a value that nobody mentions; none
- *     where the source contradicts itself, which adds to the conflict and to nothing else
+ * @param compatiblePositions bit i for position i, the bit after the last for a value that nobody
+ *     mentions; none where the source contradicts itself, which adds to the conflict and to nothing
+ *     else
  */
-public record SimpleSupport(int weightThousandths, long stands) {
+public record SimpleSupport(int weightThousandths, long compatiblePositions) {
   public SimpleSupport {
     if (weightThousandths < 1 || weightThousandths > 990) {
       throw new IllegalArgumentException("no weight: " + weightThousandths);

@@ -42,7 +42,9 @@ public record WeighingResult(
       return new WeighingResult(DisputeState.UNSOURCED, only, live, weighing);
     }
     long common =
-        testimonies.stream().mapToLong(SimpleSupport::stands).reduce(-1L, (a, b) -> a & b);
+        testimonies.stream()
+            .mapToLong(SimpleSupport::compatiblePositions)
+            .reduce(-1L, (a, b) -> a & b);
     boolean one = Long.bitCount(common) == 1;
     if (one && Long.numberOfTrailingZeros(common) < positions) {
       OptionalInt agreed = OptionalInt.of(Long.numberOfTrailingZeros(common));

@@ -17,7 +17,7 @@ sealed interface ApplicableClaims {
    * @param claims those that speak, in the order written
    * @param ground what they come to; empty where they name no position
    */
-  record Sure(AspectRule rule, List<Claim> claims, Optional<WeighedAspect> ground)
+  record Known(AspectRule rule, List<Claim> claims, Optional<WeighedAspect> ground)
       implements ApplicableClaims {}
 
   /**
@@ -26,6 +26,6 @@ sealed interface ApplicableClaims {
    * @param certain those that speak
    * @param unsure those that may, by the conditions that are open
    */
-  record Unsure(AspectRule rule, List<Claim> certain, Map<Scope, List<Claim>> unsure)
+  record Unknown(AspectRule rule, List<Claim> certain, Map<Scope, List<Claim>> unsure)
       implements ApplicableClaims {}
 }

@@ -1,7 +1,7 @@
 package assize.judge;
 
 import assize.evidence.SourceIndependence;
-import assize.judge.WeighedAspect.Held;
+import assize.judge.WeighedAspect.WeighedPosition;
 import assize.judgment.SourceJudgment;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -15,11 +15,11 @@ final class ApplicableSources {
   private ApplicableSources() {}
 
   /** Returns the positions that are judged by before the others, the most believed first. */
-  static List<Integer> order(List<Held> positions) {
+  static List<Integer> order(List<WeighedPosition> positions) {
     return IntStream.range(0, positions.size())
         .boxed()
         .sorted(
-            Comparator.comparing((Integer i) -> !positions.get(i).judged())
+            Comparator.comparing((Integer i) -> !positions.get(i).scored())
                 .thenComparing(i -> positions.get(i).belief(), Comparator.reverseOrder()))
         .toList();
   }
@@ -38,7 +38,7 @@ final class ApplicableSources {
       List<Integer> order) {
     List<SourceJudgment> sources = new ArrayList<>();
     frame
-        .stands()
+        .compatiblePositions()
         .forEach(
             (source, stands) ->
                 sources.add(
@@ -46,7 +46,7 @@ final class ApplicableSources {
                         source,
                         weights.getOrDefault(source, 1),
                         reordered(stands, order),
-                        copies.trace(source, frame.stands(), witnesses))));
+                        copies.trace(source, frame.compatiblePositions(), witnesses))));
     return sources;
   }
 

@@ -12,8 +12,8 @@ import assize.evidence.Claim;
 import assize.evidence.DisputeState;
 import assize.evidence.Scope;
 import assize.evidence.Ternary;
-import assize.judge.FrameOfDiscernment.Voice;
-import assize.judge.WeighedAspect.Held;
+import assize.judge.FrameOfDiscernment.SourceStatement;
+import assize.judge.WeighedAspect.WeighedPosition;
 import assize.judgment.AspectJudgment;
 import assize.judgment.PositionJudgment;
 import assize.record.Observation;
@@ -67,12 +67,12 @@ final class AspectJudge {
 
   /** Returns nothing where no source speaks of such a vehicle. */
   Optional<AspectJudgment> judge(String item, ApplicableClaims matter) {
-    if (matter instanceof ApplicableClaims.Sure sure) {
+    if (matter instanceof ApplicableClaims.Known sure) {
       return hasTrace(item, sure.rule())
           ? judge(item, sure.rule(), sure.claims())
           : sure.ground().map(ground -> conclude(item, ground));
     }
-    ApplicableClaims.Unsure open = (ApplicableClaims.Unsure) matter;
+    ApplicableClaims.Unknown open = (ApplicableClaims.Unknown) matter;
     List<Scope> scopes = List.copyOf(open.unsure().keySet());
     List<Telling> tellings = tellings(open, scopes);
     List<AspectJudgment> variants = new ArrayList<>();
@@ -95,7 +95,7 @@ final class AspectJudge {
   private record Telling(Claim claim, boolean always, int scopes) {}
 
   /** Returns them in the order written. */
-  private static List<Telling> tellings(ApplicableClaims.Unsure open, List<Scope> scopes) {
+  private static List<Telling> tellings(ApplicableClaims.Unknown open, List<Scope> scopes) {
     Map<Claim, Telling> tellings = new IdentityHashMap<>();
     open.certain().forEach(claim -> tellings.put(claim, new Telling(claim, true, 0)));
     for (int i = 0; i < scopes.size(); i++) {
@@ -140,7 +140,8 @@ final class AspectJudge {
 
   /** Judges by the claims that speak; returns nothing where they name no position. */
   Optional<AspectJudgment> judge(String item, AspectRule rule, List<Claim> claims) {
-    List<Voice> voices = new ArrayList<>(claims.stream().map(Voice::of).toList());
+    List<SourceStatement> voices =
+        new ArrayList<>(claims.stream().map(SourceStatement::of).toList());
     voices.addAll(traces(item, rule));
     return grounds.weigh(rule, voices).map(ground -> conclude(item, ground));
   }
@@ -151,14 +152,14 @@ final class AspectJudge {
         .anyMatch(trace -> trace.item().equals(item) && trace.values().containsKey(rule.aspect()));
   }
 
-  private List<Voice> traces(String item, AspectRule rule) {
-    List<Voice> voices = new ArrayList<>();
+  private List<SourceStatement> traces(String item, AspectRule rule) {
+    List<SourceStatement> voices = new ArrayList<>();
     for (int i = 0; i < vehicle.traces().size(); i++) {
       PhysicalTrace trace = vehicle.traces().get(i);
       List<Expectation> values = trace.values().get(rule.aspect());
       if (trace.item().equals(item) && values != null) {
         voices.add(
-            new Voice(
+            new SourceStatement(
                 Optional.of("trace " + (i + 1)),
                 Optional.of(trace.grade()),
                 trace.manner(),
@@ -172,20 +173,20 @@ final class AspectJudge {
   private AspectJudgment conclude(String item, WeighedAspect ground) {
     List<PositionJudgment> positions = new ArrayList<>();
     List<Comparison> comparisons = new ArrayList<>();
-    for (Held held : ground.held()) {
+    for (WeighedPosition held : ground.held()) {
       Comparison comparison = compare(item, ground.rule(), held.accepts());
       positions.add(
           new PositionJudgment(
               held.accepts(),
               held.sources(),
-              held.echoes(),
+              held.repeatingSources(),
               held.belief(),
               held.plausibility(),
               held.share().doubleValue(),
-              held.judged(),
+              held.scored(),
               comparison,
               held.settling()));
-      if (held.judged()) {
+      if (held.scored()) {
         comparisons.add(comparison);
       }
     }

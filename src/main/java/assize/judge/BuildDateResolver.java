@@ -5,7 +5,7 @@ import assize.date.DateRangeFormatter;
 import assize.judge.NumberDating.Dated;
 import assize.judgment.BuildDate;
 import assize.judgment.BuildDate.Basis;
-import assize.judgment.BuildDate.Saying;
+import assize.judgment.BuildDate.DatingStatement;
 import assize.judgment.Notice;
 import assize.record.VehicleRecord;
 import assize.ruleset.Model;
@@ -30,7 +30,7 @@ final class BuildDateResolver {
   private final VehicleRecord vehicle;
   private final List<Notice> remarks;
   private final DateRange production;
-  private final List<Saying> sayings = new ArrayList<>();
+  private final List<DatingStatement> sayings = new ArrayList<>();
   private Optional<LocalDate> estimate = Optional.empty();
 
   private BuildDateResolver(RuleSet rules, VehicleRecord vehicle, List<Notice> remarks) {
@@ -56,7 +56,7 @@ final class BuildDateResolver {
         .ifPresent(
             built ->
                 sayings.add(
-                    new Saying(
+                    new DatingStatement(
                         Basis.RECORD,
                         built.basis().map(basis -> "the record, by " + basis).orElse("the record"),
                         closed(built.date().span()))));
@@ -71,10 +71,10 @@ final class BuildDateResolver {
                     ? "nothing: the rule set names no model"
                     : "the production of all models");
     if (sayings.isEmpty() || !rules.models().isEmpty()) {
-      sayings.add(new Saying(Basis.MODEL, model, production));
+      sayings.add(new DatingStatement(Basis.MODEL, model, production));
     }
     contradictions();
-    Saying first = sayings.get(0);
+    DatingStatement first = sayings.get(0);
     Optional<LocalDate> likely =
         first.basis() == Basis.NUMBER ? estimate.filter(first.days()::contains) : Optional.empty();
     return new BuildDate(first.days(), first.basis(), likely, sayings);
@@ -121,7 +121,7 @@ final class BuildDateResolver {
     }
     DateRange days =
         readings.stream().flatMap(it -> it.days().stream()).reduce(DateRange::hull).orElseThrow();
-    sayings.add(new Saying(Basis.NUMBER, name, closed(days)));
+    sayings.add(new DatingStatement(Basis.NUMBER, name, closed(days)));
   }
 
   /**
@@ -173,8 +173,8 @@ final class BuildDateResolver {
   private void contradictions() {
     for (int i = 0; i < sayings.size(); i++) {
       for (int j = i + 1; j < sayings.size(); j++) {
-        Saying one = sayings.get(i);
-        Saying other = sayings.get(j);
+        DatingStatement one = sayings.get(i);
+        DatingStatement other = sayings.get(j);
         if (!one.days().overlaps(other.days())) {
           remark(
               Notice.Kind.BUILD_DAYS,

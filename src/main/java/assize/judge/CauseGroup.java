@@ -16,7 +16,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
  *
  * @param ways at least one; all equally probable
  */
-record CauseGroup(List<Way> ways) {
+record CauseGroup(List<Choice> ways) {
   /**
    * The most items that may apply in one block of which every combination is looked at; any further
    * one counts as applying.
@@ -30,9 +30,9 @@ record CauseGroup(List<Way> ways) {
    * One way.
    *
    * @param out items that may apply and are left out
-   * @param spared points that are not lost, by cause, the area's limit last
+   * @param creditedBack points that are not lost, by cause, the area's limit last
    */
-  record Way(long earned, long possible, List<String> out, Map<String, Long> spared) {
+  record Choice(long earned, long possible, List<String> out, Map<String, Long> creditedBack) {
     long lost() {
       return possible - earned;
     }
@@ -62,7 +62,7 @@ record CauseGroup(List<Way> ways) {
   private static CauseGroup block(LossTally plain, List<ScoredItem> lots, OptionalLong most) {
     List<ScoredItem> maybes = lots.stream().filter(ScoredItem::maybe).limit(MOST_MAYBES).toList();
     lots.stream().filter(lot -> !maybes.contains(lot)).forEach(plain::add);
-    List<Way> ways = new ArrayList<>();
+    List<Choice> ways = new ArrayList<>();
     for (int in = 0; in < 1 << maybes.size(); in++) {
       LossTally losses = plain.copy();
       List<String> out = new ArrayList<>();
@@ -79,7 +79,7 @@ record CauseGroup(List<Way> ways) {
   }
 
   /** Returns the mean of a figure over the ways. */
-  BigFraction mean(ToLongFunction<Way> figure) {
+  BigFraction mean(ToLongFunction<Choice> figure) {
     long sum = ways.stream().mapToLong(figure).sum();
     return BigFraction.of(BigInteger.valueOf(sum), BigInteger.valueOf(ways.size()));
   }

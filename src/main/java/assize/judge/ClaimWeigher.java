@@ -2,7 +2,7 @@ package assize.judge;
 
 import assize.evidence.Source;
 import assize.evidence.SourceIndependence;
-import assize.judge.FrameOfDiscernment.Voice;
+import assize.judge.FrameOfDiscernment.SourceStatement;
 import assize.ruleset.AspectRule;
 import assize.ruleset.RuleSet;
 import java.util.List;
@@ -25,7 +25,7 @@ record ClaimWeigher(RuleSet rules, SourceIndependence<String> copies) {
   }
 
   /** Returns what it comes to; nothing where no position is named. */
-  Optional<WeighedAspect> weigh(AspectRule rule, List<Voice> voices) {
+  Optional<WeighedAspect> weigh(AspectRule rule, List<SourceStatement> voices) {
     return WeighedAspect.of(rules, copies, rule, voices);
   }
 }

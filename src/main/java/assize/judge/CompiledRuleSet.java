@@ -4,7 +4,7 @@ import assize.date.DateRange;
 import assize.evidence.Claim;
 import assize.evidence.Scope;
 import assize.evidence.Ternary;
-import assize.judge.FrameOfDiscernment.Voice;
+import assize.judge.FrameOfDiscernment.SourceStatement;
 import assize.ruleset.AspectRule;
 import assize.ruleset.Item;
 import assize.ruleset.Model;
@@ -38,7 +38,7 @@ final class CompiledRuleSet {
   private final ClaimWeigher grounds;
   private final ConditionIndex conditions = new ConditionIndex();
   private final NavigableSet<LocalDate> turns = new TreeSet<>();
-  private final List<Entry> entries;
+  private final List<CompiledItem> entries;
   private final int[] areas;
   private final Item[] items;
   private final List<Item> dated;
@@ -51,15 +51,15 @@ final class CompiledRuleSet {
    * @param places where its own condition stands, then those of the claims of each aspect
    * @param dated whether a date code is expected of it
    */
-  private record Entry(
+  private record CompiledItem(
       Item item, int[] places, boolean dated, BoundedCache<ConditionResults, PreparedItem> ways) {}
 
   CompiledRuleSet(RuleSet rules) {
     this.rules = rules;
     this.grounds = ClaimWeigher.of(rules);
     this.entries = rules.items().map(this::entry).toList();
-    this.items = entries.stream().map(Entry::item).toArray(Item[]::new);
-    this.dated = entries.stream().filter(Entry::dated).map(Entry::item).toList();
+    this.items = entries.stream().map(CompiledItem::item).toArray(Item[]::new);
+    this.dated = entries.stream().filter(CompiledItem::dated).map(CompiledItem::item).toList();
     this.areas =
         IntStream.range(0, rules.areas().size())
             .flatMap(area -> rules.areas().get(area).items().stream().mapToInt(item -> area))
@@ -70,13 +70,13 @@ final class CompiledRuleSet {
         .forEach(this::turn);
   }
 
-  private Entry entry(Item item) {
+  private CompiledItem entry(Item item) {
     Stream<Scope> ofClaims =
         item.aspects().stream().flatMap(rule -> rule.claims().stream()).map(Claim::scope);
     int[] places =
         Stream.concat(Stream.of(item.scope()), ofClaims).mapToInt(conditions::place).toArray();
     boolean dated = item.aspects().stream().anyMatch(rule -> rule.aspect().kind().isDated());
-    return new Entry(item, places, dated, new BoundedCache<>(MOST_WAYS));
+    return new CompiledItem(item, places, dated, new BoundedCache<>(MOST_WAYS));
   }
 
   private void turn(DateRange days) {
@@ -142,7 +142,7 @@ final class CompiledRuleSet {
                 .toList());
   }
 
-  private PreparedItem asked(Entry entry, ConditionResults own) {
+  private PreparedItem asked(CompiledItem entry, ConditionResults own) {
     Ternary applies = own.at(0);
     List<ApplicableClaims> matters = new ArrayList<>();
     if (applies != Ternary.NO) {
@@ -171,10 +171,10 @@ final class CompiledRuleSet {
       }
     }
     return unsure.isEmpty()
-        ? new ApplicableClaims.Sure(
+        ? new ApplicableClaims.Known(
             rule,
             List.copyOf(certain),
-            grounds.weigh(rule, certain.stream().map(Voice::of).toList()))
-        : new ApplicableClaims.Unsure(rule, List.copyOf(certain), unsure);
+            grounds.weigh(rule, certain.stream().map(SourceStatement::of).toList()))
+        : new ApplicableClaims.Unknown(rule, List.copyOf(certain), unsure);
   }
 }

@@ -16,7 +16,7 @@ final class ConditionIndex {
 
   /** Answers one condition, by what is known of a vehicle and by the answers to those before it. */
   private interface Asking {
-    Ternary ask(Scope.Facts facts, ConditionResults.Row before);
+    Ternary ask(Scope.Facts facts, ConditionResults.ConditionRow before);
   }
 
   /** Returns where a condition stands; puts it at the end where it does not yet. */
@@ -65,7 +65,7 @@ final class ConditionIndex {
 
   /** Asks every condition. */
   ConditionResults of(Scope.Facts facts) {
-    ConditionResults.Row row = new ConditionResults.Row(all.size());
+    ConditionResults.ConditionRow row = new ConditionResults.ConditionRow(all.size());
     for (int i = 0; i < all.size(); i++) {
       row.add(all.get(i).ask(facts, row));
     }

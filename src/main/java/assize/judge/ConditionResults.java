@@ -16,11 +16,11 @@ final class ConditionResults {
   }
 
   /** Gathers answers, each once. */
-  static final class Row {
+  static final class ConditionRow {
     private final byte[] answers;
     private int filled;
 
-    Row(int length) {
+    ConditionRow(int length) {
       this.answers = new byte[length];
     }
 

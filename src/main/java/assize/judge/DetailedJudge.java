@@ -55,7 +55,7 @@ final class DetailedJudge {
     List<StretchScore> scores = scores(cuts, items, ItemInPeriod::earned);
     List<StretchScore> strict =
         items.stream().anyMatch(DetailedJudge::isAllowed)
-            ? scores(cuts, items, ItemInPeriod::strict)
+            ? scores(cuts, items, ItemInPeriod::withoutAllowances)
             : scores;
     List<BuildPeriod> stretches = new ArrayList<>();
     for (int i = 0; i < cuts.size(); i++) {
@@ -75,13 +75,14 @@ final class DetailedJudge {
         areas,
         items,
         score,
-        PeriodAggregate.score(cuts, stretches.stream().map(BuildPeriod::strict).toList()),
+        PeriodAggregate.score(
+            cuts, stretches.stream().map(BuildPeriod::withoutAllowances).toList()),
         Awards.of(rules.awards(), scores, score, areas, LargestLoss.of(items, cuts.size())),
         remarks);
   }
 
   private static boolean isAllowed(ItemJudgment item) {
-    return item.stretches().stream().anyMatch(one -> !one.strict().equals(one.earned()));
+    return item.stretches().stream().anyMatch(one -> !one.withoutAllowances().equals(one.earned()));
   }
 
   /** Judges each item in each stretch; one that nothing changes for is judged once. */

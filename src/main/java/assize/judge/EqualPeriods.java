@@ -55,14 +55,14 @@ record EqualPeriods(Cut cut, List<ItemInPeriod> items) {
       shown.add(aspect.verdict());
       shown.add(aspect.dispute());
       shown.add(aspect.earned());
-      shown.add(aspect.strict());
+      shown.add(aspect.withoutAllowances());
       for (PositionJudgment position : aspect.positions()) {
         shown.add(position.accepts());
         shown.add(position.sources());
-        shown.add(position.echoes());
+        shown.add(position.repeatingSources());
         shown.add(position.belief());
         shown.add(position.plausibility());
-        shown.add(position.judged());
+        shown.add(position.scored());
         shown.add(position.comparison().verdict());
         shown.add(position.comparison().credit());
       }

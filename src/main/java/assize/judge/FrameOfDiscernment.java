@@ -24,12 +24,14 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * leaves standing.
  *
  * @param positions each a list of values that are right, in the order first named
- * @param stands for each source that speaks: bit i for position i, the bit after the last for a
- *     value that nobody mentions
+ * @param compatiblePositions for each source that speaks: bit i for position i, the bit after the
+ *     last for a value that nobody mentions
  * @param sayers for each position, the sources that say just it
  */
 record FrameOfDiscernment(
-    List<List<Expectation>> positions, Map<String, Long> stands, List<List<String>> sayers) {
+    List<List<Expectation>> positions,
+    Map<String, Long> compatiblePositions,
+    List<List<String>> sayers) {
 
   /**
    * One source's sayings.
@@ -37,10 +39,10 @@ record FrameOfDiscernment(
    * @param source empty for a rule that names no source
    * @param grade of a trace, whose source stands in no rule set
    */
-  record Voice(
+  record SourceStatement(
       Optional<String> source, Optional<Grade> grade, ClaimKind manner, List<Expectation> values) {
-    static Voice of(Claim claim) {
-      return new Voice(claim.source(), Optional.empty(), claim.manner(), claim.values());
+    static SourceStatement of(Claim claim) {
+      return new SourceStatement(claim.source(), Optional.empty(), claim.manner(), claim.values());
     }
   }
 
@@ -52,11 +54,11 @@ record FrameOfDiscernment(
   }
 
   /** Lays out the positions of the voices that speak. */
-  static FrameOfDiscernment of(List<Voice> voices) {
-    Map<String, List<Voice>> bySource = new TreeMap<>();
+  static FrameOfDiscernment of(List<SourceStatement> voices) {
+    Map<String, List<SourceStatement>> bySource = new TreeMap<>();
     Map<String, List<Expectation>> saidBy = new LinkedHashMap<>();
     Map<Set<Expectation>, List<Expectation>> positions = new LinkedHashMap<>();
-    for (Voice voice : voices) {
+    for (SourceStatement voice : voices) {
       voice
           .source()
           .ifPresent(it -> bySource.computeIfAbsent(it, key -> new ArrayList<>()).add(voice));
@@ -103,10 +105,10 @@ record FrameOfDiscernment(
   }
 
   /** Makes a position of each value that is left open and that no other holds to be right. */
-  private static void addLeftOpen(List<Voice> voices, List<Place> places) {
+  private static void addLeftOpen(List<SourceStatement> voices, List<Place> places) {
     Set<String> held = new HashSet<>();
     places.forEach(place -> held.addAll(place.right()));
-    for (Voice voice : voices) {
+    for (SourceStatement voice : voices) {
       if (voice.manner() == ClaimKind.LEAVES_OPEN) {
         for (Expectation value : voice.values()) {
           if (held.add(value.key())) {
@@ -142,9 +144,9 @@ record FrameOfDiscernment(
   }
 
   /** Returns what a source that says nothing outright leaves standing. */
-  private static long standing(List<Voice> voices, List<Place> places) {
+  private static long standing(List<SourceStatement> voices, List<Place> places) {
     long standing = (1L << places.size() + 1) - 1;
-    for (Voice voice : voices) {
+    for (SourceStatement voice : voices) {
       Set<String> named = voice.values().stream().map(Expectation::key).collect(Collectors.toSet());
       standing &=
           switch (voice.manner()) {

@@ -83,7 +83,7 @@ final class ItemJudge {
             : ofAspects(aspects.stream().map(AspectJudgment::verdict).toList()),
         aspects,
         sum(aspects, AspectJudgment::earned),
-        sum(aspects, AspectJudgment::strict));
+        sum(aspects, AspectJudgment::withoutAllowances));
   }
 
   private static ScoreRange sum(

@@ -1,6 +1,6 @@
 package assize.judge;
 
-import assize.judge.CauseGroup.Way;
+import assize.judge.CauseGroup.Choice;
 import assize.judge.ScoredItem.Bound;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -50,13 +50,13 @@ final class LossTally {
   }
 
   /** Returns what it comes to, never more than the limit lost. */
-  Way way(OptionalLong most, List<String> out) {
+  Choice way(OptionalLong most, List<String> out) {
     Map<String, Long> all = new LinkedHashMap<>(spared);
     long counted = lost;
     if (most.isPresent() && lost > most.getAsLong()) {
       all.put(CauseGroup.LIMIT, lost - most.getAsLong());
       counted = most.getAsLong();
     }
-    return new Way(possible - counted, possible, out, all);
+    return new Choice(possible - counted, possible, out, all);
   }
 }

@@ -2,9 +2,9 @@ package assize.judge;
 
 import assize.date.DateRange;
 import assize.ruleset.NumberTable;
-import assize.ruleset.NumberTable.Entry;
 import assize.ruleset.NumberTable.Reserved;
 import assize.ruleset.NumberTable.Series;
+import assize.ruleset.NumberTable.TableEntry;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
@@ -53,7 +53,7 @@ public final class NumberDating {
       Optional<DateRange> days = reserved.get().built();
       return new Dated(series, number, days, days.map(NumberDating::middle), reserved);
     }
-    List<Entry> first = series.first();
+    List<TableEntry> first = series.first();
     int at = -1;
     while (at + 1 < first.size() && first.get(at + 1).number() <= number) {
       at++;
@@ -71,16 +71,16 @@ public final class NumberDating {
   }
 
   private static Dated afterEntry(Series series, long number, int at) {
-    List<Entry> first = series.first();
-    Entry before = first.get(at);
+    List<TableEntry> first = series.first();
+    TableEntry before = first.get(at);
     LocalDate from = before.built().first();
     if (at + 1 < first.size()) {
-      Entry after = first.get(at + 1);
+      TableEntry after = first.get(at + 1);
       LocalDate to = after.built().first();
       return between(series, number, before.number(), from, after.number(), to);
     }
     if (series.last().isPresent()) {
-      Entry last = series.last().get();
+      TableEntry last = series.last().get();
       return between(series, number, before.number(), from, last.number(), last.built().last());
     }
     return new Dated(

@@ -3,9 +3,9 @@ package assize.judge;
 import assize.evidence.Scope;
 import assize.pattern.NumberPattern;
 import assize.ruleset.NumberTable;
-import assize.ruleset.NumberTable.Entry;
 import assize.ruleset.NumberTable.Reserved;
 import assize.ruleset.NumberTable.Series;
+import assize.ruleset.NumberTable.TableEntry;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.NavigableSet;
@@ -48,7 +48,7 @@ final class NumberRuns {
 
   /** A number that the table names is dated more closely than those around it. */
   private void cut(Series one) {
-    for (Entry entry : one.first()) {
+    for (TableEntry entry : one.first()) {
       alone(entry.number());
     }
     one.last().ifPresent(last -> alone(last.number()));

@@ -23,7 +23,7 @@ final class PeriodAggregate {
     for (int a = 0; a < rules.areas().size(); a++) {
       Area area = rules.areas().get(a);
       List<Figures> figures = new ArrayList<>();
-      List<AreaJudgment.AreaInStretch> stretches = new ArrayList<>();
+      List<AreaJudgment.AreaInPeriod> stretches = new ArrayList<>();
       for (int i = 0; i < cuts.size(); i++) {
         AreaScore score = scores.get(i).areas().get(a);
         stretches.add(score.inStretch());

@@ -19,7 +19,7 @@ record PreparedItem(Item item, Ternary applies, List<ApplicableClaims> matters, 
    */
   static PreparedItem of(
       Item item, Ternary applies, List<ApplicableClaims> matters, boolean dated) {
-    boolean sure = matters.stream().allMatch(ApplicableClaims.Sure.class::isInstance);
+    boolean sure = matters.stream().allMatch(ApplicableClaims.Known.class::isInstance);
     return new PreparedItem(item, applies, List.copyOf(matters), sure && !dated);
   }
 }

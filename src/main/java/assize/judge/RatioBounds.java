@@ -1,6 +1,6 @@
 package assize.judge;
 
-import assize.judge.CauseGroup.Way;
+import assize.judge.CauseGroup.Choice;
 import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.List;
@@ -22,17 +22,17 @@ final class RatioBounds {
   }
 
   /** Returns the choice with the least ratio; empty where nothing can count. */
-  static Optional<List<Way>> least(List<CauseGroup> blocks) {
+  static Optional<List<Choice>> least(List<CauseGroup> blocks) {
     return new RatioBounds(1).best(blocks);
   }
 
   /** Returns the choice with the greatest ratio; empty where nothing can count. */
-  static Optional<List<Way>> greatest(List<CauseGroup> blocks) {
+  static Optional<List<Choice>> greatest(List<CauseGroup> blocks) {
     return new RatioBounds(-1).best(blocks);
   }
 
-  private Optional<List<Way>> best(List<CauseGroup> blocks) {
-    List<Way> chosen = new ArrayList<>();
+  private Optional<List<Choice>> best(List<CauseGroup> blocks) {
+    List<Choice> chosen = new ArrayList<>();
     for (CauseGroup block : blocks) {
       chosen.add(fullest(block));
     }
@@ -42,10 +42,10 @@ final class RatioBounds {
     while (true) {
       long earned = earned(chosen);
       long possible = possible(chosen);
-      List<Way> next = new ArrayList<>();
+      List<Choice> next = new ArrayList<>();
       BigInteger sum = BigInteger.ZERO;
       for (CauseGroup block : blocks) {
-        Way way = extreme(block, earned, possible);
+        Choice way = extreme(block, earned, possible);
         next.add(way);
         sum = sum.add(excess(way, earned, possible));
       }
@@ -56,9 +56,9 @@ final class RatioBounds {
     }
   }
 
-  private static Way fullest(CauseGroup block) {
-    Way fullest = block.ways().get(0);
-    for (Way way : block.ways()) {
+  private static Choice fullest(CauseGroup block) {
+    Choice fullest = block.ways().get(0);
+    for (Choice way : block.ways()) {
       if (way.possible() > fullest.possible()) {
         fullest = way;
       }
@@ -66,10 +66,10 @@ final class RatioBounds {
     return fullest;
   }
 
-  private Way extreme(CauseGroup block, long earned, long possible) {
-    Way extreme = block.ways().get(0);
+  private Choice extreme(CauseGroup block, long earned, long possible) {
+    Choice extreme = block.ways().get(0);
     BigInteger best = excess(extreme, earned, possible);
-    for (Way way : block.ways()) {
+    for (Choice way : block.ways()) {
       BigInteger excess = excess(way, earned, possible);
       if (excess.compareTo(best) * sign < 0) {
         extreme = way;
@@ -80,17 +80,17 @@ final class RatioBounds {
   }
 
   /** Returns (earned of the way) − ratio × (possible of the way), times the ratio's denominator. */
-  private static BigInteger excess(Way way, long earned, long possible) {
+  private static BigInteger excess(Choice way, long earned, long possible) {
     return BigInteger.valueOf(way.earned())
         .multiply(BigInteger.valueOf(possible))
         .subtract(BigInteger.valueOf(way.possible()).multiply(BigInteger.valueOf(earned)));
   }
 
-  static long earned(List<Way> ways) {
-    return ways.stream().mapToLong(Way::earned).sum();
+  static long earned(List<Choice> ways) {
+    return ways.stream().mapToLong(Choice::earned).sum();
   }
 
-  static long possible(List<Way> ways) {
-    return ways.stream().mapToLong(Way::possible).sum();
+  static long possible(List<Choice> ways) {
+    return ways.stream().mapToLong(Choice::possible).sum();
   }
 }

@@ -123,7 +123,7 @@ final class Recall {
       equal.add(days);
       equal.add(build);
     }
-    if (asked.matters().stream().anyMatch(ApplicableClaims.Unsure.class::isInstance)) {
+    if (asked.matters().stream().anyMatch(ApplicableClaims.Unknown.class::isInstance)) {
       equal.add(vehicle.model());
       equal.add(vehicle.numbers());
       equal.add(vehicle.oneOf());

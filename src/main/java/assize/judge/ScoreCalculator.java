@@ -4,10 +4,10 @@ import static assize.judge.ScoredItem.Bound.HIGH;
 import static assize.judge.ScoredItem.Bound.LIKELY;
 import static assize.judge.ScoredItem.Bound.LOW;
 
-import assize.judge.CauseGroup.Way;
+import assize.judge.CauseGroup.Choice;
 import assize.judge.ScoredItem.Bound;
-import assize.judgment.AreaJudgment.AreaInStretch;
-import assize.judgment.AreaJudgment.Spared;
+import assize.judgment.AreaJudgment.AreaInPeriod;
+import assize.judgment.AreaJudgment.CreditedBack;
 import assize.judgment.ScoreRange;
 import assize.judgment.Tally;
 import assize.ruleset.Area;
@@ -60,7 +60,7 @@ final class ScoreCalculator {
    * @param greatestShare the greatest; empty where it can be that nothing counts
    */
   record AreaScore(
-      AreaInStretch inStretch,
+      AreaInPeriod inStretch,
       BigFraction meanLow,
       BigFraction meanHigh,
       Optional<BigFraction> leastShare,
@@ -77,8 +77,8 @@ final class ScoreCalculator {
   }
 
   private StretchScore score() {
-    List<List<Way>> low = choice(LOW);
-    List<List<Way>> high = choice(HIGH);
+    List<List<Choice>> low = choice(LOW);
+    List<List<Choice>> high = choice(HIGH);
     List<AreaScore> scores = new ArrayList<>();
     for (int i = 0; i < areas.size(); i++) {
       scores.add(area(i, low.get(i), high.get(i)));
@@ -90,7 +90,7 @@ final class ScoreCalculator {
   }
 
   /** Returns the chosen way of each block of each area for the least or the greatest score. */
-  private List<List<Way>> choice(Bound bound) {
+  private List<List<Choice>> choice(Bound bound) {
     List<List<CauseGroup>> ofAreas = blocksOf(bound);
     return switch (scale.method()) {
       case SUM -> split(best(ofAreas.stream().flatMap(List::stream).toList(), bound), ofAreas);
@@ -107,14 +107,14 @@ final class ScoreCalculator {
     return found == null ? List.of() : found;
   }
 
-  private static List<Way> best(List<CauseGroup> blocks, Bound bound) {
-    Optional<List<Way>> best =
+  private static List<Choice> best(List<CauseGroup> blocks, Bound bound) {
+    Optional<List<Choice>> best =
         bound == LOW ? RatioBounds.least(blocks) : RatioBounds.greatest(blocks);
     return best.orElseGet(() -> blocks.stream().map(block -> block.ways().get(0)).toList());
   }
 
-  private static List<List<Way>> split(List<Way> ways, List<List<CauseGroup>> ofAreas) {
-    List<List<Way>> parts = new ArrayList<>();
+  private static List<List<Choice>> split(List<Choice> ways, List<List<CauseGroup>> ofAreas) {
+    List<List<Choice>> parts = new ArrayList<>();
     int from = 0;
     for (List<CauseGroup> ofArea : ofAreas) {
       parts.add(ways.subList(from, from + ofArea.size()));
@@ -123,13 +123,13 @@ final class ScoreCalculator {
     return parts;
   }
 
-  private static Way dearest(CauseGroup block, Bound bound) {
-    Comparator<Way> byLoss = Comparator.comparingLong(Way::lost);
-    Comparator<Way> order = bound == LOW ? byLoss.reversed() : byLoss;
+  private static Choice dearest(CauseGroup block, Bound bound) {
+    Comparator<Choice> byLoss = Comparator.comparingLong(Choice::lost);
+    Comparator<Choice> order = bound == LOW ? byLoss.reversed() : byLoss;
     return block.ways().stream().min(order).orElseThrow();
   }
 
-  private BigFraction extreme(Bound bound, List<List<Way>> chosen) {
+  private BigFraction extreme(Bound bound, List<List<Choice>> chosen) {
     return switch (scale.method()) {
       case SUM ->
           share(
@@ -137,12 +137,12 @@ final class ScoreCalculator {
               chosen.stream().mapToLong(RatioBounds::possible).sum());
       case AREAS -> extremeOfAreas(bound, chosen);
       case DEDUCTIONS ->
-          deducted(whole(chosen.stream().flatMap(List::stream).mapToLong(Way::lost).sum()));
+          deducted(whole(chosen.stream().flatMap(List::stream).mapToLong(Choice::lost).sum()));
     };
   }
 
   /** An area in which nothing certainly counts is in or out, whichever gives the extreme. */
-  private BigFraction extremeOfAreas(Bound bound, List<List<Way>> chosen) {
+  private BigFraction extremeOfAreas(Bound bound, List<List<Choice>> chosen) {
     BigFraction weighted = BigFraction.ZERO;
     BigFraction weights = BigFraction.ZERO;
     List<BigFraction[]> optional = new ArrayList<>();
@@ -182,7 +182,7 @@ final class ScoreCalculator {
       case DEDUCTIONS ->
           blocksOf(LIKELY).stream()
               .flatMap(List::stream)
-              .map(block -> block.mean(Way::lost))
+              .map(block -> block.mean(Choice::lost))
               .reduce(BigFraction::add)
               .map(this::deducted)
               .orElse(outOf());
@@ -209,20 +209,20 @@ final class ScoreCalculator {
     return weights.signum() == 0 ? BigFraction.ZERO : weighted.divide(weights).multiply(outOf());
   }
 
-  private AreaScore area(int i, List<Way> low, List<Way> high) {
+  private AreaScore area(int i, List<Choice> low, List<Choice> high) {
     List<CauseGroup> likely = blocksOf(LIKELY).get(i);
-    AreaInStretch inStretch =
-        new AreaInStretch(
+    AreaInPeriod inStretch =
+        new AreaInPeriod(
             tally(low),
-            new Tally(mean(likely, Way::earned), mean(likely, Way::possible)),
+            new Tally(mean(likely, Choice::earned), mean(likely, Choice::possible)),
             tally(high),
             out(low),
             out(high),
-            spared(i, low, high));
+            creditedBack(i, low, high));
     return new AreaScore(
         inStretch,
-        mean(blocksOf(LOW).get(i), Way::earned),
-        mean(blocksOf(HIGH).get(i), Way::earned),
+        mean(blocksOf(LOW).get(i), Choice::earned),
+        mean(blocksOf(HIGH).get(i), Choice::earned),
         RatioBounds.least(blocksOf(LOW).get(i)).map(ScoreCalculator::share),
         RatioBounds.greatest(blocksOf(HIGH).get(i))
             .filter(ways -> certain(i))
@@ -235,19 +235,19 @@ final class ScoreCalculator {
         .anyMatch(block -> block.ways().stream().allMatch(way -> way.possible() > 0));
   }
 
-  private static BigFraction share(List<Way> ways) {
+  private static BigFraction share(List<Choice> ways) {
     return ratio(RatioBounds.earned(ways), RatioBounds.possible(ways));
   }
 
-  private List<Spared> spared(int i, List<Way> low, List<Way> high) {
+  private List<CreditedBack> creditedBack(int i, List<Choice> low, List<Choice> high) {
     Map<String, BigFraction> inLow = new LinkedHashMap<>();
     Map<String, BigFraction> inLikely = new LinkedHashMap<>();
     Map<String, BigFraction> inHigh = new LinkedHashMap<>();
     for (int b = 0; b < low.size(); b++) {
-      add(inLow, low.get(b).spared(), 1);
-      add(inHigh, high.get(b).spared(), 1);
+      add(inLow, low.get(b).creditedBack(), 1);
+      add(inHigh, high.get(b).creditedBack(), 1);
       CauseGroup block = blocksOf(LIKELY).get(i).get(b);
-      block.ways().forEach(way -> add(inLikely, way.spared(), block.ways().size()));
+      block.ways().forEach(way -> add(inLikely, way.creditedBack(), block.ways().size()));
     }
     Set<String> reasons = new java.util.LinkedHashSet<>(inLow.keySet());
     reasons.addAll(inLikely.keySet());
@@ -256,7 +256,7 @@ final class ScoreCalculator {
     return reasons.stream()
         .map(
             reason ->
-                new Spared(
+                new CreditedBack(
                     reason,
                     inLow.getOrDefault(reason, none),
                     inLikely.getOrDefault(reason, none),
@@ -269,17 +269,17 @@ final class ScoreCalculator {
     spared.forEach((reason, points) -> sums.merge(reason, ratio(points, ways), BigFraction::add));
   }
 
-  private static Tally tally(List<Way> ways) {
+  private static Tally tally(List<Choice> ways) {
     return new Tally(whole(RatioBounds.earned(ways)), whole(RatioBounds.possible(ways)));
   }
 
-  private static Set<String> out(List<Way> ways) {
+  private static Set<String> out(List<Choice> ways) {
     Set<String> out = new HashSet<>();
     ways.forEach(way -> out.addAll(way.out()));
     return out;
   }
 
-  private static BigFraction mean(List<CauseGroup> blocks, ToLongFunction<Way> figure) {
+  private static BigFraction mean(List<CauseGroup> blocks, ToLongFunction<Choice> figure) {
     return blocks.stream()
         .map(block -> block.mean(figure))
         .reduce(BigFraction.ZERO, BigFraction::add);

@@ -49,8 +49,8 @@ final class UnknownFactCases {
             high,
             first.allowed(),
             points(cases, AspectJudgment::earned),
-            points(cases, AspectJudgment::strict),
-            cases.stream().mapToLong(AspectJudgment::rides).max().orElse(0)));
+            points(cases, AspectJudgment::withoutAllowances),
+            cases.stream().mapToLong(AspectJudgment::pointsAtStake).max().orElse(0)));
   }
 
   private static ScoreRange points(

@@ -9,8 +9,8 @@ import assize.evidence.SimpleSupport;
 import assize.evidence.Source;
 import assize.evidence.SourceIndependence;
 import assize.evidence.WeighingResult;
-import assize.judge.FrameOfDiscernment.Voice;
-import assize.judgment.PositionJudgment.Further;
+import assize.judge.FrameOfDiscernment.SourceStatement;
+import assize.judgment.PositionJudgment.SourcesNeeded;
 import assize.judgment.SourceJudgment;
 import assize.ruleset.AspectRule;
 import assize.ruleset.RuleSet;
@@ -36,7 +36,7 @@ record WeighedAspect(
     DisputeState state,
     double conflict,
     double unassigned,
-    List<Held> held,
+    List<WeighedPosition> held,
     List<SourceJudgment> sources) {
 
   /**
@@ -44,24 +44,24 @@ record WeighedAspect(
    *
    * @param accepts the values that it holds to be right
    * @param sources who holds it
-   * @param echoes sources that only repeat one they copy
+   * @param repeatingSources sources that only repeat one they copy
    * @param share its part of the likely credit
-   * @param judged whether a vehicle is judged by it
+   * @param scored whether a vehicle is judged by it
    * @param settling what would settle the matter for it
    */
-  record Held(
+  record WeighedPosition(
       List<Expectation> accepts,
       List<String> sources,
-      List<String> echoes,
+      List<String> repeatingSources,
       double belief,
       double plausibility,
       BigFraction share,
-      boolean judged,
-      List<Further> settling) {}
+      boolean scored,
+      List<SourcesNeeded> settling) {}
 
   /** Returns the shares of the positions that are judged by, in their order. */
   List<BigFraction> shares() {
-    return held.stream().filter(Held::judged).map(Held::share).toList();
+    return held.stream().filter(WeighedPosition::scored).map(WeighedPosition::share).toList();
   }
 
   WeighedAspect {
@@ -71,15 +71,18 @@ record WeighedAspect(
 
   /** Weighs what is said; returns nothing where no position is named. */
   static Optional<WeighedAspect> of(
-      RuleSet rules, SourceIndependence<String> copies, AspectRule rule, List<Voice> voices) {
+      RuleSet rules,
+      SourceIndependence<String> copies,
+      AspectRule rule,
+      List<SourceStatement> voices) {
     FrameOfDiscernment frame = FrameOfDiscernment.of(voices);
     if (frame.positions().isEmpty()) {
       return Optional.empty();
     }
-    Set<String> witnesses = copies.witnesses(frame.stands());
+    Set<String> witnesses = copies.witnesses(frame.compatiblePositions());
     Map<String, Integer> weights = weights(rules, voices);
     List<SimpleSupport> testimonies =
-        frame.stands().entrySet().stream()
+        frame.compatiblePositions().entrySet().stream()
             .filter(stands -> witnesses.contains(stands.getKey()))
             .map(
                 stands ->
@@ -88,15 +91,15 @@ record WeighedAspect(
     int count = frame.positions().size();
     WeighingResult outcome =
         WeighingResult.of(count, testimonies, rules.scale().settledAt(), Scale.LIVE_AT);
-    List<Integer> judged = judged(outcome, count);
-    Map<Integer, List<Further>> settling =
+    List<Integer> judged = scored(outcome, count);
+    Map<Integer, List<SourcesNeeded>> settling =
         outcome.state() == DisputeState.DISPUTED ? settling(rules, count, testimonies) : Map.of();
     List<BigFraction> shares = shares(outcome, judged, count);
-    List<Held> positions = new ArrayList<>();
+    List<WeighedPosition> positions = new ArrayList<>();
     for (int i = 0; i < count; i++) {
       List<String> sayers = frame.sayers().get(i);
       positions.add(
-          new Held(
+          new WeighedPosition(
               frame.positions().get(i),
               sayers.stream().filter(witnesses::contains).toList(),
               sayers.stream().filter(name -> !witnesses.contains(name)).toList(),
@@ -117,9 +120,9 @@ record WeighedAspect(
             ApplicableSources.of(frame, weights, copies, witnesses, order)));
   }
 
-  private static Map<String, Integer> weights(RuleSet rules, List<Voice> voices) {
+  private static Map<String, Integer> weights(RuleSet rules, List<SourceStatement> voices) {
     Map<String, Integer> weights = new LinkedHashMap<>();
-    for (Voice voice : voices) {
+    for (SourceStatement voice : voices) {
       voice
           .source()
           .ifPresent(
@@ -138,7 +141,7 @@ record WeighedAspect(
   }
 
   /** Returns the positions that a vehicle is judged by. */
-  private static List<Integer> judged(WeighingResult outcome, int count) {
+  private static List<Integer> scored(WeighingResult outcome, int count) {
     if (outcome.settledOn().isPresent()) {
       return List.of(outcome.settledOn().getAsInt());
     }
@@ -152,12 +155,12 @@ record WeighedAspect(
     return outcome.live();
   }
 
-  private static Map<Integer, List<Further>> settling(
+  private static Map<Integer, List<SourcesNeeded>> settling(
       RuleSet rules, int count, List<SimpleSupport> testimonies) {
     List<Grade> grades = Arrays.asList(Grade.values());
     List<Integer> gradeWeights =
         grades.stream().map(grade -> rules.scale().grades().getOrDefault(grade, 1)).toList();
-    Map<Integer, List<Further>> found = new LinkedHashMap<>();
+    Map<Integer, List<SourcesNeeded>> found = new LinkedHashMap<>();
     List<EvidenceNeeded> all =
         EvidenceNeeded.of(count, testimonies, gradeWeights, rules.scale().settledAt());
     for (int i = 0; i < all.size(); i++) {
@@ -166,7 +169,7 @@ record WeighedAspect(
       if (one.further().isPresent()) {
         found
             .computeIfAbsent(one.position(), position -> new ArrayList<>())
-            .add(new Further(grade, one.further().getAsInt()));
+            .add(new SourcesNeeded(grade, one.further().getAsInt()));
       }
     }
     return found;

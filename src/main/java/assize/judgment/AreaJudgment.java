@@ -14,7 +14,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param stretches one for each stretch of the judgment
  */
 public record AreaJudgment(
-    Area area, ScoreRange earned, long possible, List<AreaInStretch> stretches) {
+    Area area, ScoreRange earned, long possible, List<AreaInPeriod> stretches) {
   public AreaJudgment {
     stretches = List.copyOf(stretches);
   }
@@ -24,19 +24,19 @@ public record AreaJudgment(
    *
    * @param outOfLow items that may apply and are left out of the low score
    * @param outOfHigh items that may apply and are left out of the high score
-   * @param spared points that are not lost twice
+   * @param creditedBack points that are not lost twice
    */
-  public record AreaInStretch(
+  public record AreaInPeriod(
       Tally low,
       Tally likely,
       Tally high,
       Set<String> outOfLow,
       Set<String> outOfHigh,
-      List<Spared> spared) {
-    public AreaInStretch {
+      List<CreditedBack> creditedBack) {
+    public AreaInPeriod {
       outOfLow = Set.copyOf(outOfLow);
       outOfHigh = Set.copyOf(outOfHigh);
-      spared = List.copyOf(spared);
+      creditedBack = List.copyOf(creditedBack);
     }
   }
 
@@ -46,5 +46,6 @@ public record AreaJudgment(
    *
    * @param reason the cause, or empty for the area's limit
    */
-  public record Spared(String reason, BigFraction low, BigFraction likely, BigFraction high) {}
+  public record CreditedBack(
+      String reason, BigFraction low, BigFraction likely, BigFraction high) {}
 }

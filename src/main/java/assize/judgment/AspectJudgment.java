@@ -17,8 +17,9 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param low the least credit; likely and high accordingly; allowances included
  * @param allowed the credit that an allowed departure keeps, where one counts
  * @param earned in thousandths of a point, allowances included
- * @param strict the same without allowances
- * @param rides points that ride on the dispute: between the best and the worst position judged by
+ * @param withoutAllowances the same without allowances
+ * @param pointsAtStake points that ride on the dispute: between the best and the worst position
+ *     judged by
  */
 public record AspectJudgment(
     AspectRule rule,
@@ -33,8 +34,8 @@ public record AspectJudgment(
     BigFraction high,
     Optional<BigFraction> allowed,
     ScoreRange earned,
-    ScoreRange strict,
-    long rides) {
+    ScoreRange withoutAllowances,
+    long pointsAtStake) {
   public AspectJudgment {
     positions = List.copyOf(positions);
     sources = List.copyOf(sources);

@@ -10,12 +10,12 @@ import java.util.Optional;
  *
  * @param days the possible build days, both ends closed
  * @param likely the estimate, where a number gives one
- * @param sayings everything that says something, the one that was followed first
+ * @param statements everything that says something, the one that was followed first
  */
 public record BuildDate(
-    DateRange days, Basis basis, Optional<LocalDate> likely, List<Saying> sayings) {
+    DateRange days, Basis basis, Optional<LocalDate> likely, List<DatingStatement> statements) {
   public BuildDate {
-    sayings = List.copyOf(sayings);
+    statements = List.copyOf(statements);
   }
 
   /** What the build days rest on. */
@@ -37,5 +37,5 @@ public record BuildDate(
   }
 
   /** What one thing says of the build days. */
-  public record Saying(Basis basis, String words, DateRange days) {}
+  public record DatingStatement(Basis basis, String words, DateRange days) {}
 }

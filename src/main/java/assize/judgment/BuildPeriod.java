@@ -7,6 +7,6 @@ import assize.date.DateRange;
  *
  * @param days both ends closed
  * @param score allowances included
- * @param strict without allowances
+ * @param withoutAllowances without allowances
  */
-public record BuildPeriod(DateRange days, ScoreRange score, ScoreRange strict) {}
+public record BuildPeriod(DateRange days, ScoreRange score, ScoreRange withoutAllowances) {}

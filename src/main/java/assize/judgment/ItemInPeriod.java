@@ -9,14 +9,14 @@ import java.util.List;
  *
  * @param aspects those that some source speaks of; empty where the item does not apply
  * @param earned the sum of its aspects
- * @param strict the same without allowances
+ * @param withoutAllowances the same without allowances
  */
 public record ItemInPeriod(
     Ternary applies,
     Verdict verdict,
     List<AspectJudgment> aspects,
     ScoreRange earned,
-    ScoreRange strict,
+    ScoreRange withoutAllowances,
     long possible) {
   public ItemInPeriod {
     aspects = List.copyOf(aspects);

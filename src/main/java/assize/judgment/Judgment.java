@@ -11,7 +11,7 @@ import java.util.List;
  * @param areas in the rule set's order
  * @param items in the rule set's order
  * @param score out of the scale's full score, allowances included, in thousandths of a point
- * @param strict the same without allowances
+ * @param withoutAllowances the same without allowances
  */
 public record Judgment(
     RuleSet rules,
@@ -21,7 +21,7 @@ public record Judgment(
     List<AreaJudgment> areas,
     List<ItemJudgment> items,
     ScoreRange score,
-    ScoreRange strict,
+    ScoreRange withoutAllowances,
     AwardResult award,
     List<Notice> remarks) {
   public Judgment {

@@ -7,18 +7,19 @@ import java.util.List;
  *
  * @param source its name, or {@code trace 1} and so on for the record's
  * @param weightThousandths what its grade weighs, 1 to 990
- * @param stands what it leaves standing: bit i for position i, in the order of the judgment; the
- *     bit after the last for a value that nobody mentions
- * @param way from it to the witness that it only repeats, each copying the next; itself alone where
- *     it counts as a witness
+ * @param compatiblePositions what it leaves standing: bit i for position i, in the order of the
+ *     judgment; the bit after the last for a value that nobody mentions
+ * @param copyPath from it to the witness that it only repeats, each copying the next; itself alone
+ *     where it counts as a witness
  */
-public record SourceJudgment(String source, int weightThousandths, long stands, List<String> way) {
+public record SourceJudgment(
+    String source, int weightThousandths, long compatiblePositions, List<String> copyPath) {
   public SourceJudgment {
-    way = List.copyOf(way);
+    copyPath = List.copyOf(copyPath);
   }
 
   /** Says whether it counts. */
   public boolean isWitness() {
-    return way.size() == 1;
+    return copyPath.size() == 1;
   }
 }

@@ -12,13 +12,13 @@ import org.apache.commons.numbers.fraction.BigFraction;
 
 /** Reads the name of a screw thread and finds it in the tables. */
 final class ThreadDesignationReader {
-  private record Row(
+  private record ThreadRow(
       String series, String size, BigFraction majorMm, BigFraction pitchMm, String turns) {
-    static Row of(List<String> cells) {
+    static ThreadRow of(List<String> cells) {
       BigFraction major = Cursor.decimal(cells.get(3));
       BigFraction last = Cursor.decimal(cells.get(4));
       boolean inch = cells.get(2).equals("in");
-      return new Row(
+      return new ThreadRow(
           cells.get(0),
           cells.get(1),
           inch ? major.multiply(INCH) : major,
@@ -42,8 +42,8 @@ final class ThreadDesignationReader {
   }
 
   private static final BigFraction INCH = Unit.IN.factor();
-  private static final List<Row> ROWS =
-      ResourceTable.rows("threads.csv").stream().map(Row::of).toList();
+  private static final List<ThreadRow> ROWS =
+      ResourceTable.rows("threads.csv").stream().map(ThreadRow::of).toList();
   private static final Map<String, String> SERIES =
       Map.of(
           "UNC",
@@ -100,7 +100,7 @@ final class ThreadDesignationReader {
 
   private static Parsed<ThreadDesignation> metric(Matcher match) {
     String size = Quantity.number(Cursor.decimal(match.group(1)), false);
-    Optional<Row> coarse = find("M", size);
+    Optional<ThreadRow> coarse = find("M", size);
     if (match.group(2) == null) {
       return coarse
           .map(row -> Parsed.ok(row.thread()))
@@ -148,7 +148,7 @@ final class ThreadDesignationReader {
 
   private static Parsed<ThreadDesignation> named(
       Matcher match, String series, String size, Optional<BigFraction> turns) {
-    Optional<Row> found = find(series, size);
+    Optional<ThreadRow> found = find(series, size);
     if (found.filter(row -> turns.map(row::has).orElse(true)).isEmpty()) {
       found =
           bare(match, size)
@@ -162,7 +162,7 @@ final class ThreadDesignationReader {
           match.start("size"),
           match.group("size").length());
     }
-    Row row = found.get();
+    ThreadRow row = found.get();
     if (turns.isPresent() && !row.has(turns.get())) {
       String reason =
           series.equals("BA")
@@ -233,7 +233,7 @@ final class ThreadDesignationReader {
     return cursor.number().then(cursor::finish);
   }
 
-  private static Optional<Row> find(String series, String size) {
+  private static Optional<ThreadRow> find(String series, String size) {
     return ROWS.stream()
         .filter(row -> row.series().equals(series) && row.size().equals(size))
         .findFirst();
@@ -242,7 +242,7 @@ final class ThreadDesignationReader {
   private static String sizes(String series) {
     return ROWS.stream()
         .filter(row -> row.series().equals(series))
-        .map(Row::size)
+        .map(ThreadRow::size)
         .collect(Collectors.joining(", "));
   }
 }

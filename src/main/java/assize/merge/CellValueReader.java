@@ -90,6 +90,6 @@ public final class CellValueReader {
 
   private Diagnostic placed(Diagnostic it) {
     Span at = lines.getOrDefault(it.at().line(), it.at());
-    return new Diagnostic(it.code(), at, it.message(), it.hint(), List.of(), it.about());
+    return new Diagnostic(it.code(), at, it.message(), it.hint(), List.of(), it.subjects());
   }
 }

@@ -44,7 +44,7 @@ public final class MergeApplier {
     EditResult edited = whole.orElseGet(() -> byParts(mine, rules, merge));
     List<MergeResult.Step> done = new ArrayList<>();
     List<MergeResult.Step> undone = new ArrayList<>();
-    Said said = new Said(edited.says(), new HashMap<>());
+    RecordContent said = new RecordContent(edited.says(), new HashMap<>());
     for (MergeResult.Step step : merge.steps()) {
       (said.holds(step) ? done : undone).add(step);
     }
@@ -56,7 +56,7 @@ public final class MergeApplier {
    *
    * @param lists the entries of the lists that were asked for, by where they stand
    */
-  private record Said(YamlValue.Group content, Map<List<String>, Set<YamlValue>> lists) {
+  private record RecordContent(YamlValue.Group content, Map<List<String>, Set<YamlValue>> lists) {
     /** Says whether a place has what a step puts there; later steps may put more into its list. */
     boolean holds(MergeResult.Step step) {
       Optional<YamlValue> says = content.at(step.path());

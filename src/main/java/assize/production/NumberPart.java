@@ -3,8 +3,8 @@ package assize.production;
 import assize.date.DateRange;
 import assize.evidence.Scope;
 import assize.ruleset.NumberTable;
-import assize.ruleset.NumberTable.Entry;
 import assize.ruleset.NumberTable.Series;
+import assize.ruleset.NumberTable.TableEntry;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -51,7 +51,7 @@ public record NumberPart(
         series.numberOf(range.from()).ifPresent(starts::add);
         series.numberOf(range.to()).ifPresent(to -> starts.add(to + 1));
       }
-      long most = series.last().map(Entry::number).orElse(Long.MAX_VALUE);
+      long most = series.last().map(TableEntry::number).orElse(Long.MAX_VALUE);
       for (long start : starts) {
         if (start >= least && start <= most) {
           long next = Optional.ofNullable(starts.higher(start)).orElse(Long.MAX_VALUE);
@@ -70,7 +70,8 @@ public record NumberPart(
 
   /** Returns the days between the entries around some numbers of a series. */
   private static DateRange givenOut(Series series, long from, long to) {
-    List<Entry> entries = Stream.concat(series.first().stream(), series.last().stream()).toList();
+    List<TableEntry> entries =
+        Stream.concat(series.first().stream(), series.last().stream()).toList();
     LocalDate first =
         entries.stream()
             .filter(entry -> entry.number() <= from)

@@ -181,7 +181,7 @@ public final class CellFindingReader {
             .map(label -> new RelatedLocation(to.apply(label.at()), label.words()))
             .toList();
     return new Diagnostic(
-        it.code(), to.apply(it.at()), it.message(), it.hint(), labels, it.about());
+        it.code(), to.apply(it.at()), it.message(), it.hint(), labels, it.subjects());
   }
 
   private static Node moved(Node node, UnaryOperator<Span> to) {

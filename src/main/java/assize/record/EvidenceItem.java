@@ -199,7 +199,7 @@ public final class EvidenceItem extends Facts {
     return get(COVER);
   }
 
-  public boolean isUnshared() {
+  public boolean isPrivate() {
     return get(PRIVATE);
   }
 

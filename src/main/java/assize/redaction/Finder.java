@@ -23,7 +23,7 @@ final class Finder {
 
   /** What is told of each shape whose letters are found. */
   @FunctionalInterface
-  interface Found {
+  interface MatchHandler {
     void at(int start, MaskPattern shape);
   }
 
@@ -96,7 +96,7 @@ final class Finder {
   }
 
   /** Tells of each shape in a text, in the order in which they end; of those the longest first. */
-  void find(NormalizedText text, Found found) {
+  void find(NormalizedText text, MatchHandler found) {
     int state = 0;
     for (int i = 0; i < text.length(); i++) {
       state = step(state, text.letter(i));

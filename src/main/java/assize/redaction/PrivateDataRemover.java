@@ -46,7 +46,7 @@ final class PrivateDataRemover {
             judgment.areas(),
             judgment.items(),
             judgment.score(),
-            judgment.strict(),
+            judgment.withoutAllowances(),
             judgment.award(),
             judgment.remarks());
     int evidence = vehicle.evidence().size() - left.evidence().size();
@@ -63,7 +63,7 @@ final class PrivateDataRemover {
     vehicle.traces().forEach(trace -> open.addAll(trace.evidence()));
     Set<String> shared = new LinkedHashSet<>();
     for (EvidenceItem one : vehicle.evidence().values()) {
-      if (!one.isUnshared() && (open.contains(one.id()) || !hidden.contains(one.id()))) {
+      if (!one.isPrivate() && (open.contains(one.id()) || !hidden.contains(one.id()))) {
         shared.add(one.id());
       }
     }

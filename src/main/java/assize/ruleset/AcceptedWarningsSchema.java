@@ -31,7 +31,7 @@ public final class AcceptedWarningsSchema {
   /** The doubts that can be accepted. */
   public static final List<String> DOUBTS =
       Arrays.stream(DiagnosticCode.values())
-          .filter(code -> code.severity() == Severity.DOUBT && !NOT_OF_LINT.contains(code))
+          .filter(code -> code.severity() == Severity.WARNING && !NOT_OF_LINT.contains(code))
           .map(DiagnosticCode::id)
           .toList();
 

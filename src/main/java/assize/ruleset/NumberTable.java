@@ -60,7 +60,7 @@ public final class NumberTable extends Facts {
   }
 
   /** A number, and the days on which it may have been given out. */
-  public static final class Entry extends Facts {
+  public static final class TableEntry extends Facts {
     private static final ValueSchema WHOLE = ScalarFormat.whole("0", "999999999999999");
 
     public static final Field<Reading, Long> NUMBER =
@@ -70,12 +70,12 @@ public final class NumberTable extends Facts {
             Type.of(WHOLE, (entry, in) -> in.values().whole(entry, A_NUMBER)),
             "The last number of the series.");
     public static final Field<Reading, DateRange> BUILT =
-        Field.need("built", DateRange.ALL, Entry.days("1936-08-28"), "When it was built.");
+        Field.need("built", DateRange.ALL, TableEntry.days("1936-08-28"), "When it was built.");
 
-    static final Table<Reading, Entry> TABLE =
-        Table.of("a last number", Entry::new, List.of(NUMBER, BUILT));
+    static final Table<Reading, TableEntry> TABLE =
+        Table.of("a last number", TableEntry::new, List.of(NUMBER, BUILT));
 
-    private Entry(Drawn drawn) {
+    private TableEntry(Drawn drawn) {
       super(drawn);
     }
 
@@ -85,7 +85,7 @@ public final class NumberTable extends Facts {
           ScalarFormat.date(examples), DiagnosticCode.BAD_DATE, "a date", DateReader::sureSpan);
     }
 
-    private static Entry of(long number, DateRange built, Span at) {
+    private static TableEntry of(long number, DateRange built, Span at) {
       return TABLE.at(TABLE.with(TABLE.with(TABLE.blank(), NUMBER, number), BUILT, built), at);
     }
 
@@ -113,7 +113,7 @@ public final class NumberTable extends Facts {
     public static final Field<Reading, String> PURPOSE =
         Field.need("for", "", Type.visible(), "What they were kept for: exhibition vehicles.");
     public static final Field<Reading, Optional<DateRange>> BUILT =
-        Field.may("built", Entry.days("1933-10"), "When they were built, if they were.");
+        Field.may("built", TableEntry.days("1933-10"), "When they were built, if they were.");
 
     static final Table<Reading, Reserved> TABLE =
         Table.of("a reserved block", Reserved::new, List.of(NUMBERS, PURPOSE, BUILT));
@@ -183,15 +183,16 @@ public final class NumberTable extends Facts {
             "The models that have these numbers.");
     public static final Field<Definition, Optional<String>> PLANT =
         Field.may("plant", Definition.word(it -> it.plants), "The plant that gave them.");
-    public static final Field<Reading, List<Entry>> FIRST =
+    public static final Field<Reading, List<TableEntry>> FIRST =
         Field.need(
             "from",
             List.of(),
             Type.of(
-                new ValueSchema.Named(Entry.WHOLE, ScalarFormat.date("1933-01")), Series::first),
+                new ValueSchema.Named(TableEntry.WHOLE, ScalarFormat.date("1933-01")),
+                Series::first),
             "The first number of a day, month or year, and which: {1001: 1932-03-14}.");
-    public static final Field<Reading, Optional<Entry>> LAST =
-        Field.may("last", Type.group(Entry.TABLE), "The last number, and when it was built.");
+    public static final Field<Reading, Optional<TableEntry>> LAST =
+        Field.may("last", Type.group(TableEntry.TABLE), "The last number, and when it was built.");
     public static final Field<Reading, List<Reserved>> RESERVED =
         Field.orNone(
             "reserved",
@@ -207,13 +208,13 @@ public final class NumberTable extends Facts {
       super(drawn);
     }
 
-    private static Optional<List<Entry>> first(Optional<Node.Entry> entry, Reading in) {
-      List<Entry> first = new ArrayList<>();
+    private static Optional<List<TableEntry>> first(Optional<Node.Entry> entry, Reading in) {
+      List<TableEntry> first = new ArrayList<>();
       for (Node.Entry one : in.values().entries(entry, "first numbers with their dates,")) {
         Optional<Long> number = in.values().whole(one.key(), A_NUMBER);
-        Optional<DateRange> built = Entry.days().reader().apply(Optional.of(one), in);
+        Optional<DateRange> built = TableEntry.days().reader().apply(Optional.of(one), in);
         number.ifPresent(
-            it -> built.ifPresent(days -> first.add(Entry.of(it, days, one.key().at()))));
+            it -> built.ifPresent(days -> first.add(TableEntry.of(it, days, one.key().at()))));
       }
       return Optional.of(List.copyOf(first));
     }
@@ -254,12 +255,12 @@ public final class NumberTable extends Facts {
     }
 
     /** Returns the first number of a day, month or year, rising. */
-    public List<Entry> first() {
+    public List<TableEntry> first() {
       return get(FIRST);
     }
 
     /** Returns the last number given out. */
-    public Optional<Entry> last() {
+    public Optional<TableEntry> last() {
       return get(LAST);
     }
 

@@ -14,7 +14,7 @@ final class NumberTableCheck implements RuleSetCheck {
   }
 
   private static void check(NumberTable.Series series, DiagnosticCollector problems) {
-    List<NumberTable.Entry> first = series.first();
+    List<NumberTable.TableEntry> first = series.first();
     for (int i = 1; i < first.size(); i++) {
       rise(first.get(i - 1), first.get(i), 1, problems);
     }
@@ -24,7 +24,10 @@ final class NumberTableCheck implements RuleSetCheck {
   }
 
   private static void rise(
-      NumberTable.Entry before, NumberTable.Entry after, long least, DiagnosticCollector problems) {
+      NumberTable.TableEntry before,
+      NumberTable.TableEntry after,
+      long least,
+      DiagnosticCollector problems) {
     if (after.number() - before.number() < least) {
       problems.add(
           DiagnosticCode.NUMBERS_NOT_ASCENDING,

@@ -22,7 +22,7 @@ final class CsvTable {
    */
   private record Reading(SheetGrid grid, Optional<Integer> bad) {
     int headings() {
-      return HeaderRow.best(grid).map(HeaderRow.Row::known).orElse(0);
+      return HeaderRow.best(grid).map(HeaderRow.HeaderCells::known).orElse(0);
     }
   }
 

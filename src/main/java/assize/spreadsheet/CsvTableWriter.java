@@ -32,7 +32,7 @@ final class CsvTableWriter {
       Arrays.stream(Column.values()).map(Column::heading).forEach(headings::add);
       headings.add(table.madeFor().heading());
       csv.writeRecord(headings);
-      for (InspectionTable.Row row : table.rows()) {
+      for (InspectionTable.TableRow row : table.rows()) {
         List<String> cells = new ArrayList<>();
         row.cells().stream().map(FormulaGuard::on).forEach(cells::add);
         cells.add("");

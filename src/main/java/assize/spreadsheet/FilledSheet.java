@@ -10,7 +10,7 @@ import java.util.Optional;
  * @param madeFor what the table was made for, where it still says so
  * @param entries in the order of the rows; each item and key once; nothing for an empty cell
  */
-public record FilledSheet(Optional<SheetOrigin> madeFor, List<Entry> entries) {
+public record FilledSheet(Optional<SheetOrigin> madeFor, List<SheetEntry> entries) {
   public FilledSheet {
     entries = List.copyOf(entries);
   }
@@ -24,5 +24,5 @@ public record FilledSheet(Optional<SheetOrigin> madeFor, List<Entry> entries) {
    * @param yaml what is to stand behind the colon, on one line, quoted where it has to be
    * @param at the cell; as a place it reads {@code truck.xlsx, sheet "Walk-round", cell F12}
    */
-  public record Entry(String item, String key, String yaml, Span at) {}
+  public record SheetEntry(String item, String key, String yaml, Span at) {}
 }

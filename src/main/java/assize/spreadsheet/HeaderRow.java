@@ -28,8 +28,8 @@ final class HeaderRow {
    * @param number counted from 0
    * @param known how many different headings it has that are known
    */
-  record Row(int number, List<Cell> cells, int known) {
-    Row {
+  record HeaderCells(int number, List<Cell> cells, int known) {
+    HeaderCells {
       cells = List.copyOf(cells);
     }
 
@@ -46,21 +46,21 @@ final class HeaderRow {
   }
 
   /** Returns the row with the most known headings among the first of a sheet. */
-  static Optional<Row> best(SheetGrid grid) {
+  static Optional<HeaderCells> best(SheetGrid grid) {
     return grid.rows().entrySet().stream()
         .limit(LOOKED_AT)
         .map(it -> row(it.getKey(), List.copyOf(it.getValue().values())))
         .filter(it -> it.known() >= KNOWN_LEAST)
-        .max(Comparator.comparingInt(Row::known).thenComparing(it -> -it.number()));
+        .max(Comparator.comparingInt(HeaderCells::known).thenComparing(it -> -it.number()));
   }
 
-  private static Row row(int number, List<Cell> cells) {
+  private static HeaderCells row(int number, List<Cell> cells) {
     long known = cells.stream().flatMap(it -> Column.of(it.text()).stream()).distinct().count();
-    return new Row(number, cells, (int) known);
+    return new HeaderCells(number, cells, (int) known);
   }
 
   /** Says what is wrong with a row of headings. */
-  static List<Diagnostic> check(Row row, CellSourceText texts) {
+  static List<Diagnostic> check(HeaderCells row, CellSourceText texts) {
     List<Diagnostic> found = new ArrayList<>();
     Map<Column, Cell> columns = row.columns();
     List<Cell> unknown =
@@ -93,7 +93,7 @@ final class HeaderRow {
   }
 
   private static Diagnostic missing(
-      Column column, Row row, List<Cell> unknown, CellSourceText texts) {
+      Column column, HeaderCells row, List<Cell> unknown, CellSourceText texts) {
     Optional<String> near =
         NameSuggestions.nearest(column.heading(), unknown.stream().map(Cell::text).toList());
     Span at =

@@ -27,7 +27,7 @@ import java.util.stream.Collectors;
  * @param lists the words that may be used, each list once
  */
 record InspectionTable(
-    SheetOrigin madeFor, List<Row> rows, List<List<String>> facts, List<Words> lists) {
+    SheetOrigin madeFor, List<TableRow> rows, List<List<String>> facts, List<Words> lists) {
   /** The name of the sheet that is filled in. */
   static final String NAME = "Walk-round";
 
@@ -48,8 +48,8 @@ record InspectionTable(
    * @param cells in the order of {@link Column}
    * @param list the number of the list that its words are taken from
    */
-  record Row(List<String> cells, Optional<Integer> list) {
-    Row {
+  record TableRow(List<String> cells, Optional<Integer> list) {
+    TableRow {
       cells = List.copyOf(cells);
     }
   }
@@ -69,7 +69,7 @@ record InspectionTable(
     SheetOrigin madeFor = SheetOrigin.of(rules, view.record());
     Map<List<Choice>, Integer> numbers = new LinkedHashMap<>();
     List<Words> lists = new ArrayList<>();
-    List<Row> rows = new ArrayList<>();
+    List<TableRow> rows = new ArrayList<>();
     for (WalkArea area : view.areas()) {
       for (WalkItem item : area.items()) {
         for (WalkAspect aspect : item.aspects()) {
@@ -85,7 +85,7 @@ record InspectionTable(
                             lists.add(new Words(listName(item, aspect), it));
                             return lists.size() - 1;
                           }));
-          rows.add(new Row(cells(area, item, aspect, first, evidence(record, item)), list));
+          rows.add(new TableRow(cells(area, item, aspect, first, evidence(record, item)), list));
         }
       }
     }

@@ -27,19 +27,23 @@ final class RowsReader {
   private static final String EVIDENCE = Observation.EVIDENCE.name();
 
   private final SheetGrid grid;
-  private final HeaderRow.Row headings;
+  private final HeaderRow.HeaderCells headings;
   private final Map<Column, Cell> columns;
   private final RuleSet rules;
   private final VehicleRecord record;
   private final CellSourceText texts;
   private final CellFindingReader findings;
   private final CellIntegrityCheck kinds;
-  private final Map<List<String>, FilledSheet.Entry> entries = new LinkedHashMap<>();
+  private final Map<List<String>, FilledSheet.SheetEntry> entries = new LinkedHashMap<>();
   private final Map<String, Set<String>> notes = new HashMap<>();
   private final Map<String, Set<String>> evidence = new HashMap<>();
 
   RowsReader(
-      SheetGrid grid, HeaderRow.Row headings, String shown, RuleSet rules, VehicleRecord record)
+      SheetGrid grid,
+      HeaderRow.HeaderCells headings,
+      String shown,
+      RuleSet rules,
+      VehicleRecord record)
       throws UnreadableTableException {
     this.grid = grid;
     this.headings = headings;
@@ -215,8 +219,8 @@ final class RowsReader {
   }
 
   private void put(Item item, Aspect aspect, String yaml, Span at) {
-    FilledSheet.Entry entry = new FilledSheet.Entry(item.id(), aspect.word(), yaml, at);
-    FilledSheet.Entry before = entries.putIfAbsent(List.of(item.id(), aspect.word()), entry);
+    FilledSheet.SheetEntry entry = new FilledSheet.SheetEntry(item.id(), aspect.word(), yaml, at);
+    FilledSheet.SheetEntry before = entries.putIfAbsent(List.of(item.id(), aspect.word()), entry);
     if (before != null && !before.yaml().equals(yaml)) {
       findings.add(
           Diagnostic.of(
@@ -251,13 +255,13 @@ final class RowsReader {
     return said.computeIfAbsent(
         item.id(),
         id -> {
-          entries.put(List.of(id, key), new FilledSheet.Entry(id, key, "", texts.at(cell)));
+          entries.put(List.of(id, key), new FilledSheet.SheetEntry(id, key, "", texts.at(cell)));
           return new LinkedHashSet<>();
         });
   }
 
   private void whole(String item, String key, String yaml) {
     entries.computeIfPresent(
-        List.of(item, key), (path, it) -> new FilledSheet.Entry(item, key, yaml, it.at()));
+        List.of(item, key), (path, it) -> new FilledSheet.SheetEntry(item, key, yaml, it.at()));
   }
 }

@@ -50,7 +50,7 @@ public final class TableReader {
     try {
       SheetGrid grid =
           isWorkbook(file) ? workbook(load(file, LARGEST)) : csv(load(file, LARGEST_CSV));
-      HeaderRow.Row headings = HeaderRow.best(grid).orElseThrow(TableReader::noHeadings);
+      HeaderRow.HeaderCells headings = HeaderRow.best(grid).orElseThrow(TableReader::noHeadings);
       return new RowsReader(grid, headings, shown, rules, record).read();
     } catch (UnreadableTableException e) {
       return Result.failed(List.of(e.of(shown)));

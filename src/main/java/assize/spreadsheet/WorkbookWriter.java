@@ -91,7 +91,7 @@ final class WorkbookWriter {
     walk.footer("Page &P of &N", org.dhatim.fastexcel.Position.CENTER);
   }
 
-  private void row(int number, InspectionTable.Row row, List<int[]> lists) {
+  private void row(int number, InspectionTable.TableRow row, List<int[]> lists) {
     for (Column column : Column.values()) {
       int at = column.ordinal();
       put(walk, number, at, row.cells().get(at));

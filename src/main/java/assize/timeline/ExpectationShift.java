@@ -30,7 +30,8 @@ public record ExpectationShift(List<VehicleGroup> vehicles, DateRange window, Li
   }
 
   /** What is held for some build days; empty where the item does not apply or asks nothing. */
-  public record Days(DateRange days, Optional<Held> before, Optional<Held> after) {}
+  public record Days(
+      DateRange days, Optional<PositionState> before, Optional<PositionState> after) {}
 
   /**
    * What is judged by.
@@ -38,8 +39,8 @@ public record ExpectationShift(List<VehicleGroup> vehicles, DateRange window, Li
    * @param state empty where no source speaks
    * @param positions those judged by, the most believed first
    */
-  public record Held(Optional<DisputeState> state, List<Position> positions) {
-    public Held {
+  public record PositionState(Optional<DisputeState> state, List<Position> positions) {
+    public PositionState {
       positions = List.copyOf(positions);
     }
   }
@@ -62,7 +63,7 @@ public record ExpectationShift(List<VehicleGroup> vehicles, DateRange window, Li
     }
   }
 
-  private record Both(Optional<Held> before, Optional<Held> after) {}
+  private record Both(Optional<PositionState> before, Optional<PositionState> after) {}
 
   /**
    * Compares two editions of an item.
@@ -78,8 +79,8 @@ public record ExpectationShift(List<VehicleGroup> vehicles, DateRange window, Li
                     one.rule(aspect).stream()
                         .flatMap(rule -> AspectTimeline.scopes(one.item(), rule).stream()))
             .toList();
-    Map<List<Claim>, Held> once = new HashMap<>();
-    Map<List<Claim>, Held> again = new HashMap<>();
+    Map<List<Claim>, PositionState> once = new HashMap<>();
+    Map<List<Claim>, PositionState> again = new HashMap<>();
     return TimelineBuilder.of(
             List.of(before.rules(), after.rules()),
             scopes,
@@ -107,8 +108,8 @@ public record ExpectationShift(List<VehicleGroup> vehicles, DateRange window, Li
                     .toList());
   }
 
-  private static Optional<Held> held(
-      Edition edition, Aspect aspect, Scope.Facts one, Map<List<Claim>, Held> weighed) {
+  private static Optional<PositionState> held(
+      Edition edition, Aspect aspect, Scope.Facts one, Map<List<Claim>, PositionState> weighed) {
     Optional<AspectRule> rule = edition.rule(aspect);
     Optional<List<Claim>> speaking =
         rule.flatMap(it -> AspectTimeline.speaking(edition.item(), it, one));
@@ -116,15 +117,15 @@ public record ExpectationShift(List<VehicleGroup> vehicles, DateRange window, Li
         claims -> weighed.computeIfAbsent(claims, it -> weigh(edition, rule.orElseThrow(), it)));
   }
 
-  private static Held weigh(Edition edition, AspectRule rule, List<Claim> claims) {
+  private static PositionState weigh(Edition edition, AspectRule rule, List<Claim> claims) {
     return RuleSetWeigher.by(edition.rules())
         .weigh(edition.item().id(), rule, claims)
         .map(
             outcome ->
-                new Held(
+                new PositionState(
                     Optional.of(outcome.dispute()),
                     outcome.positions().stream()
-                        .filter(one -> one.judged())
+                        .filter(one -> one.scored())
                         .map(
                             one ->
                                 new Position(
@@ -133,6 +134,6 @@ public record ExpectationShift(List<VehicleGroup> vehicles, DateRange window, Li
                                         ? OptionalDouble.of(one.belief())
                                         : OptionalDouble.empty()))
                         .toList()))
-        .orElseGet(() -> new Held(Optional.empty(), List.of()));
+        .orElseGet(() -> new PositionState(Optional.empty(), List.of()));
   }
 }

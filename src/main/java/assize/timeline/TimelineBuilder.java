@@ -27,14 +27,14 @@ final class TimelineBuilder {
   private TimelineBuilder() {}
 
   /** What is told of some days. */
-  record Told<T>(DateRange days, T what) {}
+  record DatedValue<T>(DateRange days, T what) {}
 
   /**
    * Vehicles of which the same is told over the production of their models.
    *
    * @param told in the order of days; days of which nothing is told are left out
    */
-  record Group<T>(List<VehicleGroup> vehicles, DateRange window, List<Told<T>> told) {}
+  record Group<T>(List<VehicleGroup> vehicles, DateRange window, List<DatedValue<T>> told) {}
 
   /**
    * Lays it out.
@@ -65,7 +65,7 @@ final class TimelineBuilder {
               alike.forEach(
                   (told, some) -> {
                     DateRange window = window(editions, some);
-                    List<Told<T>> within = within(stretches, told, window);
+                    List<DatedValue<T>> within = within(stretches, told, window);
                     if (!within.isEmpty()) {
                       groups.add(
                           new Group<>(joined(values(attributes, some), all), window, within));
@@ -104,9 +104,9 @@ final class TimelineBuilder {
         .orElse(DateRange.ALL);
   }
 
-  private static <T> List<Told<T>> within(
+  private static <T> List<DatedValue<T>> within(
       List<DateRange> stretches, List<Optional<T>> told, DateRange window) {
-    List<Told<T>> within = new ArrayList<>();
+    List<DatedValue<T>> within = new ArrayList<>();
     for (int i = 0; i < stretches.size(); i++) {
       Optional<DateRange> days = stretches.get(i).intersect(window);
       Optional<T> what = told.get(i);
@@ -119,9 +119,9 @@ final class TimelineBuilder {
               && within.get(end).what().equals(what.get())
               && within.get(end).days().last().plusDays(1).equals(days.get().first());
       if (goesOn) {
-        within.set(end, new Told<>(within.get(end).days().hull(days.get()), what.get()));
+        within.set(end, new DatedValue<>(within.get(end).days().hull(days.get()), what.get()));
       } else {
-        within.add(new Told<>(days.get(), what.get()));
+        within.add(new DatedValue<>(days.get(), what.get()));
       }
     }
     return within;

@@ -15,7 +15,7 @@ import java.util.Optional;
 public final class ReferencedFiles {
   private final Optional<ContainedFileResolver> folder;
   private final DiagnosticCollector problems;
-  private final Map<String, Found> found = new LinkedHashMap<>();
+  private final Map<String, FileReference> found = new LinkedHashMap<>();
 
   /**
    * Begins with no file.
@@ -27,7 +27,7 @@ public final class ReferencedFiles {
     this.problems = problems;
   }
 
-  private record Found(Path path, Node.Scalar named) {
+  private record FileReference(Path path, Node.Scalar named) {
     Optional<FileChecksum> fingerprint() {
       try {
         return Optional.of(BoundedFileReader.fingerprint(path, named.text()));
@@ -46,14 +46,15 @@ public final class ReferencedFiles {
     if (path.isPresent() && !Files.isRegularFile(path.get())) {
       problems.add(DiagnosticCode.CANNOT_OPEN_FILE, named.at(), "this is not a file");
     } else {
-      path.ifPresent(it -> found.put(named.text(), new Found(it, named)));
+      path.ifPresent(it -> found.put(named.text(), new FileReference(it, named)));
     }
   }
 
   /** Reads them, several at once, and returns what tells whether each is still the same. */
   public List<FileChecksum> fingerprints() {
-    List<Found> files = List.copyOf(found.values());
-    List<Optional<FileChecksum>> read = files.parallelStream().map(Found::fingerprint).toList();
+    List<FileReference> files = List.copyOf(found.values());
+    List<Optional<FileChecksum>> read =
+        files.parallelStream().map(FileReference::fingerprint).toList();
     List<FileChecksum> fingerprints = new ArrayList<>();
     for (int i = 0; i < read.size(); i++) {
       if (read.get(i).isEmpty()) {

@@ -18,7 +18,7 @@ class AcceptingTest {
   private static final SourceFile FILE = new SourceFile("rules.yaml", "x".repeat(200_000));
 
   private static Diagnostic doubt(DiagnosticCode code, int at, String... about) {
-    return Diagnostic.of(code, FILE.span(at, at), "doubt " + at).about(about);
+    return Diagnostic.of(code, FILE.span(at, at), "doubt " + at).subjects(about);
   }
 
   private static AcceptedWarning accepted(DiagnosticCode code, int at, String... of) {
@@ -55,7 +55,7 @@ class AcceptingTest {
                                   name ->
                                       accepting.accepted().keySet().stream()
                                           .filter(it::covers)
-                                          .noneMatch(one -> one.about().contains(name))))
+                                          .noneMatch(one -> one.subjects().contains(name))))
               .map(it -> it.at().start())
               .toList();
       assertThat(accepting.open())

@@ -25,7 +25,7 @@ class RulesTest {
                 RecordWarningRule.ALL.stream().map(RecordWarningRule::code))
             .toList();
     assertThat(codes).doesNotHaveDuplicates();
-    assertThat(codes).allMatch(code -> code.severity() == Severity.DOUBT);
+    assertThat(codes).allMatch(code -> code.severity() == Severity.WARNING);
   }
 
   @Test

@@ -78,8 +78,8 @@ class FailuresTest {
   @Test
   void namesTheFileThatWasWorkedOn() {
     Path out = failingAt(bench.at("out"), "two.html");
-    ReportWriter.Wanted wanted =
-        new ReportWriter.Wanted(out, Optional.empty(), false, false, false);
+    ReportWriter.ReportOptions wanted =
+        new ReportWriter.ReportOptions(out, Optional.empty(), false, false, false);
     Terminal terminal = new Terminal(err(), err(), false);
     InputLoader inputs = new InputLoader(terminal);
     Map<String, String> before = bench.content();
@@ -125,9 +125,9 @@ class FailuresTest {
     Terminal terminal = new Terminal(err(), err(), false);
     return new ResultsWriter(
             terminal,
-            new ResultsWriter.Wanted(
+            new ResultsWriter.ResultsOptions(
                 bench.at("vehicles"),
-                new ReportWriter.Wanted(out, Optional.empty(), false, false, false),
+                new ReportWriter.ReportOptions(out, Optional.empty(), false, false, false),
                 Optional.empty(),
                 Optional.empty(),
                 leaveOut,

@@ -94,7 +94,7 @@ class MergeCommandTest {
     Path ours = folder.resolve("ours.yaml");
     Ran unused = merge();
     InputLoader inputs = new InputLoader(new Terminal(System.out, System.err, false));
-    MergeInputs.Wanted wanted = new MergeInputs.Wanted(Optional.empty(), false, false);
+    MergeInputs.MergeOptions wanted = new MergeInputs.MergeOptions(Optional.empty(), false, false);
     var read =
         new MergeInputs(inputs, wanted)
             .read(ours, List.of(folder.resolve("anna.yaml")))

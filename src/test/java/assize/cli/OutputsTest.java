@@ -33,7 +33,7 @@ class OutputsTest {
       outputs.stage(folder.resolve("deep/er/b.html"), "b");
       assertThat(folder.resolve("a.html")).hasContent("old");
       assertThat(folder.resolve("deep/er/b.html")).doesNotExist();
-      outputs.place();
+      outputs.commit();
     }
     assertThat(content()).containsOnlyKeys("", "a.html", "deep", "deep/er", "deep/er/b.html");
     assertThat(folder.resolve("a.html")).hasContent("new");
@@ -87,7 +87,7 @@ class OutputsTest {
       IntStream.range(0, 200)
           .parallel()
           .forEach(i -> outputs.stage(folder.resolve(i % 5 + "/" + i + ".html"), "page " + i));
-      outputs.place();
+      outputs.commit();
     }
     assertThat(content()).hasSize(1 + 5 + 200);
     assertThat(IntStream.range(0, 200))
@@ -171,7 +171,7 @@ class OutputsTest {
       for (int i = 0; i < StagingProgram.PAGES; i++) {
         next.stage(StagingProgram.page(folder, i), "next");
       }
-      next.place();
+      next.commit();
     }
     try (Stream<Path> all = Files.walk(folder)) {
       assertThat(all.filter(Files::isRegularFile)).hasSize(StagingProgram.PAGES + 1);

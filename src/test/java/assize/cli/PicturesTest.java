@@ -36,8 +36,8 @@ class PicturesTest {
     Files.writeString(folder.resolve("none.png"), "no picture");
   }
 
-  private ImageLoader.Wanted wanted(String key, String file, List<BlackoutBox> covered) {
-    return new ImageLoader.Wanted(
+  private ImageLoader.ImageRequest wanted(String key, String file, List<BlackoutBox> covered) {
+    return new ImageLoader.ImageRequest(
         key, folder.resolve(file), new SourceFile("one.yaml", "x").span(0, 1), key, covered);
   }
 
@@ -54,7 +54,7 @@ class PicturesTest {
 
   @Test
   void whatIsNamedThirtyTimesIsDecodedOnce() {
-    List<ImageLoader.Wanted> wanted = new ArrayList<>();
+    List<ImageLoader.ImageRequest> wanted = new ArrayList<>();
     IntStream.range(0, 30).forEach(i -> wanted.add(wanted("e" + i, "horn.png", List.of())));
     ImageLoader.Read read = ImageLoader.read(wanted);
     assertThat(read.shown()).hasSize(30);
@@ -95,7 +95,7 @@ class PicturesTest {
     ImageLoader.Read read =
         ImageLoader.read(
             List.of(wanted("a", "none.png", List.of()), wanted("b", "none.png", List.of())));
-    assertThat(read.unshown()).containsOnlyKeys("a", "b");
+    assertThat(read.loadErrors()).containsOnlyKeys("a", "b");
     assertThat(read.found()).hasSize(2);
   }
 }

@@ -370,7 +370,7 @@ class ShareCommandTest {
     share();
     String shown =
         Seals.of(new java.io.StringReader(page())).toOptional().orElseThrow().stream()
-            .map(Seals.Seal::fingerprint)
+            .map(Seals.NumberHash::fingerprint)
             .collect(Collectors.joining());
     assertThat(shown).hasSize(64);
     String everything = searchable(page());

@@ -33,7 +33,7 @@ final class StagingProgram {
           return;
         }
         System.out.println("placing");
-        outputs.place();
+        outputs.commit();
       }
       System.out.println("placed");
     }

@@ -165,7 +165,7 @@ class EditionsTest {
   @Test
   void whatAnEditionHasNoPlaceForIsLeftOutAndTold() {
     MigratedRecord carried = MigratedRecord.over(Yard.truck(), older);
-    assertThat(carried.left()).containsExactly(new MigratedRecord.Left("stake", ""));
+    assertThat(carried.left()).containsExactly(new MigratedRecord.DroppedEntry("stake", ""));
     assertThat(carried.vehicle().observations())
         .containsOnlyKeys("bracket", "horn-button", "bed-color");
     assertThat(MigratedRecord.over(Yard.truck(), newer).left()).isEmpty();

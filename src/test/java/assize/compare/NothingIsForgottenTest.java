@@ -63,7 +63,7 @@ class NothingIsForgottenTest {
       ChangesView view =
           ChangesViewFactory.of(
               EditionComparison.between(rules, one.value()), Optional.empty(), List.of());
-      for (ChangesView.Told told : view.told()) {
+      for (ChangesView.ChangeDetails told : view.told()) {
         if (told.before().isPresent() && told.before().equals(told.after())) {
           alike.add(one.path() + ": " + told.what() + " " + told.before().get());
         }

@@ -80,7 +80,7 @@ class MotorcycleTest {
     // 0.3; K = 0.97 * 0.7, belief 0.97 * 0.3 / (1 - K).
     assertThat(rim.conflict()).isCloseTo(0.97 * 0.7, within(1e-9));
     assertThat(rim.positions().get(0).belief()).isCloseTo(0.291 / 0.321, within(1e-9));
-    assertThat(rim.positions().get(1).echoes()).containsExactly("club-guide");
+    assertThat(rim.positions().get(1).repeatingSources()).containsExactly("club-guide");
   }
 
   @Test

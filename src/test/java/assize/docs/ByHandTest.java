@@ -53,9 +53,9 @@ class ByHandTest {
     Judgment judgment = demonstration.of(name);
     for (int i = 0; i < judgment.stretches().size(); i++) {
       ScoreRange score = judgment.stretches().get(i).score();
-      List<Row> rows = rows(judgment, i);
-      assertThat(extreme(judgment, rows, Row::low, BigDecimal::min)).isEqualTo(score.low());
-      assertThat(extreme(judgment, rows, Row::high, BigDecimal::max)).isEqualTo(score.high());
+      List<ScoreRow> rows = rows(judgment, i);
+      assertThat(extreme(judgment, rows, ScoreRow::low, BigDecimal::min)).isEqualTo(score.low());
+      assertThat(extreme(judgment, rows, ScoreRow::high, BigDecimal::max)).isEqualTo(score.high());
     }
   }
 
@@ -83,8 +83,8 @@ class ByHandTest {
   void likelyIsWhatEveryChoiceGivesOnTheAverage(String name) {
     Judgment judgment = demonstration.of(name);
     for (int i = 0; i < judgment.stretches().size(); i++) {
-      List<Row> rows = rows(judgment, i);
-      List<Map<String, Sum>> ways = ways(judgment, rows, Row::likely);
+      List<ScoreRow> rows = rows(judgment, i);
+      List<Map<String, Sum>> ways = ways(judgment, rows, ScoreRow::likely);
       BigDecimal earned = BigDecimal.ZERO;
       BigDecimal possible = BigDecimal.ZERO;
       for (Map<String, Sum> way : ways) {
@@ -171,7 +171,7 @@ class ByHandTest {
   }
 
   /** An item as its report prints it, within one stretch; in thousandths of a point. */
-  private record Row(
+  private record ScoreRow(
       String item,
       String area,
       String cause,
@@ -183,13 +183,13 @@ class ByHandTest {
 
   private record Sum(long possible, long lost) {}
 
-  private static List<Row> rows(Judgment judgment, int stretch) {
-    List<Row> rows = new ArrayList<>();
+  private static List<ScoreRow> rows(Judgment judgment, int stretch) {
+    List<ScoreRow> rows = new ArrayList<>();
     for (ItemJudgment item : judgment.items()) {
       ItemInPeriod one = item.stretches().get(stretch);
       if (one.possible() > 0) {
         rows.add(
-            new Row(
+            new ScoreRow(
                 item.item().id(),
                 item.item().area(),
                 item.item().cause().orElse(""),
@@ -205,12 +205,12 @@ class ByHandTest {
 
   /** Adds up each area once for every choice of the items that may apply. */
   private static List<Map<String, Sum>> ways(
-      Judgment judgment, List<Row> rows, ToLongFunction<Row> earned) {
-    List<Row> may = rows.stream().filter(Row::may).toList();
+      Judgment judgment, List<ScoreRow> rows, ToLongFunction<ScoreRow> earned) {
+    List<ScoreRow> may = rows.stream().filter(ScoreRow::may).toList();
     List<Map<String, Sum>> ways = new ArrayList<>();
     for (int in = 0; in < 1 << may.size(); in++) {
       int chosen = in;
-      List<Row> counted =
+      List<ScoreRow> counted =
           rows.stream().filter(row -> !row.may() || (chosen >> may.indexOf(row) & 1) == 1).toList();
       Map<String, Sum> areas = new HashMap<>();
       for (Area area : judgment.rules().areas()) {
@@ -226,11 +226,11 @@ class ByHandTest {
     return ways;
   }
 
-  private static Sum sum(Area area, List<Row> rows, ToLongFunction<Row> earned) {
+  private static Sum sum(Area area, List<ScoreRow> rows, ToLongFunction<ScoreRow> earned) {
     long possible = 0;
     long lost = 0;
     Map<String, Long> dearest = new HashMap<>();
-    for (Row row : rows) {
+    for (ScoreRow row : rows) {
       long one = row.possible() - earned.applyAsLong(row);
       possible += row.possible();
       if (row.cause().isEmpty()) {
@@ -245,8 +245,8 @@ class ByHandTest {
 
   private static long extreme(
       Judgment judgment,
-      List<Row> rows,
-      ToLongFunction<Row> earned,
+      List<ScoreRow> rows,
+      ToLongFunction<ScoreRow> earned,
       BinaryOperator<BigDecimal> better) {
     return ways(judgment, rows, earned).stream()
         .map(way -> total(judgment, way))

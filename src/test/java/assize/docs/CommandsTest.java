@@ -94,7 +94,7 @@ class CommandsTest {
         if (command.startsWith("assize new ")) {
           Files.delete(folder.resolve("our-truck.yaml"));
         }
-        Program.Said said = program.run(command);
+        Program.ProgramResult said = program.run(command);
         assertThat(said.exit()).as(page + ": " + command + "\n" + said.text()).isZero();
         run.add(command.split(" ", -1)[1]);
       }

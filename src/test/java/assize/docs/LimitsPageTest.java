@@ -20,14 +20,14 @@ class LimitsPageTest {
   private static final Path PAGE = Path.of("docs/limits.md");
 
   /** A row of the table. */
-  record Row(String what, long most, String said) {
+  record LimitRow(String what, long most, String said) {
     @Override
     public String toString() {
       return what;
     }
   }
 
-  static List<Row> rows() throws Exception {
+  static List<LimitRow> rows() throws Exception {
     String page = Files.readString(PAGE);
     String table = page.substring(page.indexOf("| what "), page.indexOf("\n\nA workbook"));
     return table
@@ -36,7 +36,7 @@ class LimitsPageTest {
         .map(line -> line.split("\\|"))
         .map(
             cell ->
-                new Row(
+                new LimitRow(
                     cell[1].strip(),
                     Long.parseLong(cell[2].strip()),
                     cell[3].strip().replaceAll("^`|`$", "")))
@@ -46,12 +46,14 @@ class LimitsPageTest {
   @Test
   void eachRowIsTried() throws Exception {
     Map<String, AtLimit> tried = new LinkedHashMap<>(AtLimit.ALL);
-    assertThat(rows()).extracting(Row::what).containsExactlyInAnyOrderElementsOf(tried.keySet());
+    assertThat(rows())
+        .extracting(LimitRow::what)
+        .containsExactlyInAnyOrderElementsOf(tried.keySet());
   }
 
   @ParameterizedTest
   @MethodSource("rows")
-  void isSaidOnePastTheLimitAndNotBefore(Row row, @TempDir Path folder) throws Exception {
+  void isSaidOnePastTheLimitAndNotBefore(LimitRow row, @TempDir Path folder) throws Exception {
     AtLimit limit = AtLimit.ALL.get(row.what());
     Path at = Files.createDirectory(folder.resolve("at"));
     Path past = Files.createDirectory(folder.resolve("past"));

@@ -11,12 +11,12 @@ import java.util.regex.Pattern;
 record Program(Path folder) {
 
   /** What it said, messages and results as they came, and how it ended. */
-  record Said(int exit, String text) {}
+  record ProgramResult(int exit, String text) {}
 
   private static final Pattern WORD = Pattern.compile("\"([^\"]*)\"|\\S+");
 
   /** Runs a command line that begins with {@code assize}; a word may stand in double quotes. */
-  Said run(String line) throws IOException, InterruptedException {
+  ProgramResult run(String line) throws IOException, InterruptedException {
     List<String> words = new ArrayList<>();
     words.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
     words.addAll(List.of("-XX:TieredStopAtLevel=1", "-Xshare:auto"));
@@ -31,6 +31,6 @@ record Program(Path folder) {
     builder.environment().remove("JAVA_TOOL_OPTIONS");
     Process process = builder.start();
     String text = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
-    return new Said(process.waitFor(), text);
+    return new ProgramResult(process.waitFor(), text);
   }
 }

@@ -5,8 +5,8 @@ import assize.aspect.Colors;
 import assize.aspect.Place;
 import assize.evidence.Grade;
 import assize.judgment.AreaJudgment;
-import assize.judgment.AreaJudgment.AreaInStretch;
-import assize.judgment.AreaJudgment.Spared;
+import assize.judgment.AreaJudgment.AreaInPeriod;
+import assize.judgment.AreaJudgment.CreditedBack;
 import assize.judgment.AspectJudgment;
 import assize.judgment.AwardResult;
 import assize.judgment.ItemInPeriod;
@@ -83,8 +83,8 @@ final class ReportFigures {
     ScoreRange range =
         stretch
             .map(judgment.stretches()::get)
-            .map(it -> strict ? it.strict() : it.score())
-            .orElse(strict ? judgment.strict() : judgment.score());
+            .map(it -> strict ? it.withoutAllowances() : it.score())
+            .orElse(strict ? judgment.withoutAllowances() : judgment.score());
     return ofRange(range, plain);
   }
 
@@ -129,7 +129,7 @@ final class ReportFigures {
                     : ofRange(area.earned(), figure));
   }
 
-  private static Object ofTallies(AreaInStretch area, String figure) {
+  private static Object ofTallies(AreaInPeriod area, String figure) {
     int last = figure.lastIndexOf(' ');
     String bound = figure.substring(last + 1);
     Tally tally =
@@ -143,14 +143,14 @@ final class ReportFigures {
       case "" -> thousandths(tally.earned());
       case "possible" -> thousandths(tally.possible());
       case "given back" ->
-          area.spared().stream()
-              .map(it -> thousandths(spared(it, bound)))
+          area.creditedBack().stream()
+              .map(it -> thousandths(creditedBack(it, bound)))
               .reduce(BigDecimal.ZERO, BigDecimal::add);
       default -> throw unknown(figure);
     };
   }
 
-  private static BigFraction spared(Spared spared, String bound) {
+  private static BigFraction creditedBack(CreditedBack spared, String bound) {
     return switch (bound) {
       case "low" -> spared.low();
       case "likely" -> spared.likely();
@@ -162,7 +162,7 @@ final class ReportFigures {
     ItemJudgment item = first(judgment.items(), it -> it.item().id().equals(id));
     if (figure.startsWith("in for ")) {
       AreaJudgment area = first(judgment.areas(), it -> it.area().id().equals(item.item().area()));
-      AreaInStretch one = area.stretches().get(stretch.orElseThrow());
+      AreaInPeriod one = area.stretches().get(stretch.orElseThrow());
       boolean low = figure.equals("in for low");
       return (low ? one.outOfLow() : one.outOfHigh()).contains(id) ? "no" : "yes";
     }
@@ -199,7 +199,7 @@ final class ReportFigures {
       case "credit low" -> exact(aspect.low());
       case "credit likely" -> exact(aspect.likely());
       case "credit high" -> exact(aspect.high());
-      case "rides" -> points(aspect.rides());
+      case "rides" -> points(aspect.pointsAtStake());
       case "says" ->
           aspect
               .positions()
@@ -209,7 +209,7 @@ final class ReportFigures {
               .words(new Place(judgment.rules(), item, aspect.rule().aspect()));
       default ->
           figure.endsWith(" without allowance")
-              ? ofRange(aspect.strict(), figure.replace(" without allowance", ""))
+              ? ofRange(aspect.withoutAllowances(), figure.replace(" without allowance", ""))
               : ofRange(aspect.earned(), figure);
     };
   }
@@ -241,7 +241,7 @@ final class ReportFigures {
       case "plausibility" -> BigDecimal.valueOf(position.plausibility());
       case "share" -> BigDecimal.valueOf(position.share());
       case "credit" -> exact(position.comparison().credit());
-      case "only repeated by" -> String.join(" and ", position.echoes());
+      case "only repeated by" -> String.join(" and ", position.repeatingSources());
       default -> throw unknown(figure);
     };
   }

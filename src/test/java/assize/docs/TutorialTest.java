@@ -62,7 +62,7 @@ class TutorialTest {
     assertThat(text).startsWith("$ assize ");
     String line = text.lines().findFirst().orElseThrow().substring(2);
     List<String> shown = text.lines().skip(1).map(TutorialTest::withoutLength).toList();
-    Program.Said said = new Program(folder).run(line);
+    Program.ProgramResult said = new Program(folder).run(line);
     commands++;
     String all = withoutLength(said.text().strip());
     if (shown.equals(List.of("..."))) {

@@ -69,7 +69,7 @@ class WeighingPropertiesTest {
         int thousandths =
             counts ? testimony.weightThousandths() : 1000 - testimony.weightThousandths();
         chance = chance.multiply(BigFraction.of(thousandths, 1000));
-        standing &= counts ? testimony.stands() : -1;
+        standing &= counts ? testimony.compatiblePositions() : -1;
       }
       ways.merge(standing, chance, BigFraction::add);
     }

@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
 
 class AnswersTest {
   private static ConditionResults answers(Ternary... answers) {
-    ConditionResults.Row row = new ConditionResults.Row(answers.length);
+    ConditionResults.ConditionRow row = new ConditionResults.ConditionRow(answers.length);
     for (Ternary answer : answers) {
       row.add(answer);
     }
@@ -37,7 +37,7 @@ class AnswersTest {
 
   @Test
   void aRowIsFilled() {
-    ConditionResults.Row row = new ConditionResults.Row(2);
+    ConditionResults.ConditionRow row = new ConditionResults.ConditionRow(2);
     row.add(YES);
     assertThat(row.at(0)).isEqualTo(YES);
     assertThatThrownBy(row::done).isInstanceOf(IllegalStateException.class);

@@ -248,13 +248,13 @@ class BuildDaysTest {
         judge(
             "vehicle: {name: One, model: X1}\nnumbers: {chassis: X-4388}\n"
                 + "built: {date: 1934-05, basis: plate}\n");
-    assertThat(all.build().sayings())
+    assertThat(all.build().statements())
         .extracting(saying -> saying.basis() + " " + saying.words())
         .containsExactly(
             "RECORD the record, by plate",
             "NUMBER Chassis number X-4388",
             "MODEL the production of model X1");
-    assertThat(judge("vehicle: {name: One}\nbuilt: 1934-05\n").build().sayings())
+    assertThat(judge("vehicle: {name: One}\nbuilt: 1934-05\n").build().statements())
         .extracting(saying -> saying.words() + " " + DateRangeFormatter.of(saying.days()))
         .containsExactly(
             "the record May 1934", "the production of all models March 1932 to August 1936");
@@ -270,7 +270,7 @@ class BuildDaysTest {
     assertThat(
             Judging.judge(bare, "record: one\nrules: bench\nvehicle: {name: One}\n")
                 .build()
-                .sayings())
+                .statements())
         .extracting(saying -> saying.words())
         .containsExactly("nothing: the rule set names no model");
   }

@@ -53,10 +53,11 @@ class DepartureTest {
     Judgment judgment = judge("finish: chrome, departure: {reason: " + reason + "}");
     assertThat(lamp(judgment).verdict()).isEqualTo(verdict);
     assertThat(lamp(judgment).earned()).isEqualTo(new ScoreRange(points, points, points));
-    assertThat(lamp(judgment).strict()).isEqualTo(ScoreRange.ZERO);
+    assertThat(lamp(judgment).withoutAllowances()).isEqualTo(ScoreRange.ZERO);
     assertThat(judgment.score()).isEqualTo(new ScoreRange(score, score, score));
-    assertThat(judgment.strict()).isEqualTo(new ScoreRange(90_000, 90_000, 90_000));
-    assertThat(judgment.stretches().get(0).strict()).isEqualTo(judgment.strict());
+    assertThat(judgment.withoutAllowances()).isEqualTo(new ScoreRange(90_000, 90_000, 90_000));
+    assertThat(judgment.stretches().get(0).withoutAllowances())
+        .isEqualTo(judgment.withoutAllowances());
     assertThat(lamp(judgment).allowed().isPresent()).isEqualTo(points > 0);
   }
 
@@ -65,7 +66,7 @@ class DepartureTest {
     Judgment judgment = judge("finish: nickel, departure: {reason: law}");
     assertThat(lamp(judgment).allowed()).isEmpty();
     assertThat(lamp(judgment).earned()).isEqualTo(new ScoreRange(10_000, 10_000, 10_000));
-    assertThat(judgment.strict()).isEqualTo(judgment.score());
+    assertThat(judgment.withoutAllowances()).isEqualTo(judgment.score());
   }
 
   /** A departure that stands alone says that the item departs. */
@@ -96,7 +97,7 @@ class DepartureTest {
     AspectJudgment condition = Judging.aspect(judgment, "lamp", Aspect.CONDITION);
     assertThat(condition.allowed()).contains(BigFraction.of(1, 2));
     assertThat(condition.earned()).isEqualTo(new ScoreRange(2_500, 2_500, 2_500));
-    assertThat(condition.strict()).isEqualTo(new ScoreRange(1_500, 1_500, 1_500));
+    assertThat(condition.withoutAllowances()).isEqualTo(new ScoreRange(1_500, 1_500, 1_500));
   }
 
   @Test
@@ -105,6 +106,6 @@ class DepartureTest {
         Judging.judge(RULES, "record: r\nrules: bench\nvehicle: {name: R, model: B1}\n");
     assertThat(lamp(judgment).verdict()).isEqualTo(Verdict.NOT_SHOWN);
     assertThat(lamp(judgment).allowed()).isEqualTo(Optional.empty());
-    assertThat(judgment.strict()).isEqualTo(judgment.score());
+    assertThat(judgment.withoutAllowances()).isEqualTo(judgment.score());
   }
 }

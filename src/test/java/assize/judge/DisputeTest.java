@@ -74,7 +74,7 @@ class DisputeTest {
     assertThat(green.share()).isCloseTo(0.875, within(1e-12));
     assertThat(bed.earned()).isEqualTo(new ScoreRange(0, 8_750, 10_000));
     assertThat(bed.verdict()).isEqualTo(Verdict.OPEN);
-    assertThat(bed.rides()).isEqualTo(10_000);
+    assertThat(bed.pointsAtStake()).isEqualTo(10_000);
     assertThat(Judging.item(judge(AGAINST, GREEN), "bed").dispute())
         .isEqualTo(DisputeState.DISPUTED);
   }
@@ -85,7 +85,8 @@ class DisputeTest {
     // one more B for green gives 0.485 / 0.515 = 0.942; one more D gives 0.465 / 0.535 = 0.869
     assertThat(green.settling())
         .contains(
-            new PositionJudgment.Further(Grade.B, 1), new PositionJudgment.Further(Grade.D, 2));
+            new PositionJudgment.SourcesNeeded(Grade.B, 1),
+            new PositionJudgment.SourcesNeeded(Grade.D, 2));
   }
 
   @Test
@@ -94,7 +95,7 @@ class DisputeTest {
     assertThat(bed.dispute()).isEqualTo(DisputeState.SETTLED);
     assertThat(bed.positions().get(0).belief()).isCloseTo(0.485 / 0.515, within(1e-12));
     assertThat(bed.earned()).isEqualTo(new ScoreRange(10_000, 10_000, 10_000));
-    assertThat(bed.positions()).extracting(PositionJudgment::judged).containsExactly(true, false);
+    assertThat(bed.positions()).extracting(PositionJudgment::scored).containsExactly(true, false);
   }
 
   @Test
@@ -108,7 +109,8 @@ class DisputeTest {
                 - {source: copy-2, says: {color: body}}
                 """,
             GREEN);
-    assertThat(crowd.positions().get(1).echoes()).containsExactlyInAnyOrder("copy-1", "copy-2");
+    assertThat(crowd.positions().get(1).repeatingSources())
+        .containsExactlyInAnyOrder("copy-1", "copy-2");
     assertThat(crowd.positions().get(0).belief()).isEqualTo(alone.positions().get(0).belief());
     assertThat(crowd.earned()).isEqualTo(alone.earned());
   }
@@ -161,7 +163,7 @@ class DisputeTest {
     assertThat(bed.dispute()).isEqualTo(DisputeState.DISPUTED);
     assertThat(bed.verdict()).isEqualTo(Verdict.MEETS);
     assertThat(bed.earned()).isEqualTo(new ScoreRange(10_000, 10_000, 10_000));
-    assertThat(bed.rides()).isZero();
+    assertThat(bed.pointsAtStake()).isZero();
   }
 
   @Test
@@ -311,7 +313,7 @@ class DisputeTest {
             """,
             GREEN + trace);
     assertThat(bed.positions().get(0).plausibility()).isCloseTo(0.01 / 0.307, within(1e-12));
-    assertThat(bed.positions()).extracting(PositionJudgment::judged).containsExactly(true, true);
+    assertThat(bed.positions()).extracting(PositionJudgment::scored).containsExactly(true, true);
     assertThat(bed.earned()).isEqualTo(new ScoreRange(0, 5_000, 10_000));
   }
 
@@ -376,7 +378,7 @@ class DisputeTest {
     AspectJudgment bed = bed("- {source: drawing, says: {color: green}}\n", GREEN + traces);
     assertThat(bed.dispute()).isEqualTo(DisputeState.DISPUTED);
     assertThat(bed.positions())
-        .extracting(PositionJudgment::judged)
+        .extracting(PositionJudgment::scored)
         .containsExactly(true, true, false);
     assertThat(bed.positions().get(2).plausibility()).isCloseTo(0.010 / 0.136, within(1e-12));
     assertThat(bed.earned()).isEqualTo(new ScoreRange(0, 5_000, 10_000));

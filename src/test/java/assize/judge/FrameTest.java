@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import assize.aspect.Worded;
 import assize.evidence.ClaimKind;
-import assize.judge.FrameOfDiscernment.Voice;
+import assize.judge.FrameOfDiscernment.SourceStatement;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -15,8 +15,8 @@ import org.junit.jupiter.api.Test;
 class FrameTest {
   private static final int MANY = 60_000;
 
-  private static Voice voice(String source, ClaimKind manner, int value) {
-    return new Voice(
+  private static SourceStatement voice(String source, ClaimKind manner, int value) {
+    return new SourceStatement(
         Optional.of(source),
         Optional.empty(),
         manner,
@@ -30,7 +30,7 @@ class FrameTest {
             IntStream.range(0, MANY).mapToObj(i -> voice("s" + i, ClaimKind.SAYS, i % 3)).toList());
     assertThat(frame.positions()).hasSize(3);
     assertThat(frame.sayers()).allMatch(it -> it.size() == MANY / 3);
-    assertThat(frame.stands()).hasSize(MANY).containsEntry("s7", 0b10L);
+    assertThat(frame.compatiblePositions()).hasSize(MANY).containsEntry("s7", 0b10L);
   }
 
   @Test
@@ -40,17 +40,17 @@ class FrameTest {
             IntStream.range(0, MANY).mapToObj(i -> voice("s", ClaimKind.SAYS, i % 3)).toList());
     assertThat(frame.positions()).hasSize(1);
     assertThat(frame.positions().get(0)).hasSize(3);
-    assertThat(frame.stands()).containsOnlyKeys("s").containsEntry("s", 1L);
+    assertThat(frame.compatiblePositions()).containsOnlyKeys("s").containsEntry("s", 1L);
   }
 
   @Test
   void laysOutManyThatRuleOut() {
-    List<Voice> voices =
+    List<SourceStatement> voices =
         IntStream.range(0, MANY)
             .mapToObj(
                 i -> i < 3 ? voice("s" + i, ClaimKind.SAYS, i) : voice("t", ClaimKind.RULES_OUT, 1))
             .toList();
-    assertThat(FrameOfDiscernment.of(voices).stands()).containsEntry("t", 0b1101L);
+    assertThat(FrameOfDiscernment.of(voices).compatiblePositions()).containsEntry("t", 0b1101L);
   }
 
   /** What one source leaves open and says is what it says. */
@@ -63,7 +63,7 @@ class FrameTest {
                 voice("a", ClaimKind.SAYS, 2),
                 voice("b", ClaimKind.LEAVES_OPEN, 1)));
     assertThat(frame.positions()).hasSize(2);
-    assertThat(frame.stands()).containsEntry("a", 0b01L).containsEntry("b", 0b10L);
+    assertThat(frame.compatiblePositions()).containsEntry("a", 0b01L).containsEntry("b", 0b10L);
     assertThat(frame.sayers()).containsExactly(List.of("a"), List.of());
   }
 }

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import assize.evidence.Ternary;
 import assize.judge.ScoreCalculator.StretchScore;
-import assize.judgment.AreaJudgment.Spared;
+import assize.judgment.AreaJudgment.CreditedBack;
 import assize.judgment.ScoreRange;
 import assize.ruleset.Area;
 import assize.ruleset.RuleSet;
@@ -233,13 +233,14 @@ class ScoringTest {
 
     // 4 once for the axle and 2 for the third are 6, of which the area loses 5: 10 − 5
     assertThat(score.score()).isEqualTo(new ScoreRange(5_000, 5_000, 5_000));
-    assertThat(score.areas().get(0).inStretch().spared())
+    assertThat(score.areas().get(0).inStretch().creditedBack())
         .containsExactly(
-            spared("wrong axle", 3_000, 3_000, 3_000), spared("", 1_000, 1_000, 1_000));
+            creditedBack("wrong axle", 3_000, 3_000, 3_000), creditedBack("", 1_000, 1_000, 1_000));
   }
 
-  private static Spared spared(String reason, long low, long likely, long high) {
-    return new Spared(reason, ExactMath.of(low, 1), ExactMath.of(likely, 1), ExactMath.of(high, 1));
+  private static CreditedBack creditedBack(String reason, long low, long likely, long high) {
+    return new CreditedBack(
+        reason, ExactMath.of(low, 1), ExactMath.of(likely, 1), ExactMath.of(high, 1));
   }
 
   /** Alone with its cause, an item loses all that it loses. */
@@ -249,7 +250,7 @@ class ScoringTest {
     Map<String, List<ScoredItem>> lots =
         Map.of("a", List.of(fixed("one", 4_000, 0, Optional.of("wrong axle"))));
     StretchScore score = score(RuleSets.scale(Method.SUM, 10_000), areas, lots);
-    assertThat(score.areas().get(0).inStretch().spared()).isEmpty();
+    assertThat(score.areas().get(0).inStretch().creditedBack()).isEmpty();
   }
 
   /** In low and high what is spared differs: the second loses 1 to 3 points of the first's 4. */
@@ -262,8 +263,8 @@ class ScoringTest {
     Map<String, List<ScoredItem>> lots =
         Map.of("a", List.of(fixed("one", 4_000, 0, cause), second));
     StretchScore score = score(RuleSets.scale(Method.SUM, 7_000), areas, lots);
-    assertThat(score.areas().get(0).inStretch().spared())
-        .containsExactly(spared("wrong axle", 3_000, 2_000, 1_000));
+    assertThat(score.areas().get(0).inStretch().creditedBack())
+        .containsExactly(creditedBack("wrong axle", 3_000, 2_000, 1_000));
     assertThat(score.score()).isEqualTo(new ScoreRange(3_000, 3_000, 3_000));
   }
 
@@ -311,8 +312,8 @@ class ScoringTest {
             "one", Ternary.YES, 10_000, new ScoreRange(0, 2_000, 6_000), Optional.empty());
     StretchScore score =
         score(RuleSets.scale(Method.SUM, 10_000), areas, Map.of("a", List.of(open)));
-    assertThat(score.areas().get(0).inStretch().spared())
-        .containsExactly(spared("", 5_000, 3_000, 0));
+    assertThat(score.areas().get(0).inStretch().creditedBack())
+        .containsExactly(creditedBack("", 5_000, 3_000, 0));
     assertThat(score.score()).isEqualTo(new ScoreRange(5_000, 5_000, 6_000));
   }
 }

@@ -40,7 +40,7 @@ class MaskingTest {
           "VehicleRecord.market",
           "VehicleRecord.private_words",
           "AcceptedWarning.about",
-          "AcceptedWarning.because",
+          "AcceptedWarning.reason",
           "Observation.item",
           "PhysicalTrace.item",
           "Worded$Found.id",

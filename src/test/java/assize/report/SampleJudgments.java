@@ -230,7 +230,8 @@ public final class SampleJudgments {
         comparison,
         share > 0 && share < 1
             ? List.of(
-                new PositionJudgment.Further(Grade.A, 1), new PositionJudgment.Further(Grade.C, 2))
+                new PositionJudgment.SourcesNeeded(Grade.A, 1),
+                new PositionJudgment.SourcesNeeded(Grade.C, 2))
             : List.of());
   }
 
@@ -272,7 +273,7 @@ public final class SampleJudgments {
       for (String source : witnesses) {
         sources.add(new SourceJudgment(source, 700, 1L << i, List.of(source)));
       }
-      for (String echo : positions.get(i).echoes()) {
+      for (String echo : positions.get(i).repeatingSources()) {
         sources.add(new SourceJudgment(echo, 300, 1L << i, List.of(echo, witnesses.get(0))));
       }
     }
@@ -292,7 +293,7 @@ public final class SampleJudgments {
               out ? Verdict.DOES_NOT_APPLY : aspect.verdict(),
               out ? List.of() : List.of(aspect),
               earned,
-              out ? ScoreRange.ZERO : aspect.strict()));
+              out ? ScoreRange.ZERO : aspect.withoutAllowances()));
       whole =
           i == 0
               ? earned
@@ -600,7 +601,7 @@ public final class SampleJudgments {
   private List<AreaJudgment> areas(RuleSet rules) {
     List<AreaJudgment> areas = new ArrayList<>();
     for (Area area : rules.areas()) {
-      List<AreaJudgment.AreaInStretch> stretches = new ArrayList<>();
+      List<AreaJudgment.AreaInPeriod> stretches = new ArrayList<>();
       List<ItemJudgment> own =
           judged.values().stream().filter(it -> it.item().area().equals(area.id())).toList();
       for (int i = 0; i < days.size(); i++) {
@@ -617,7 +618,7 @@ public final class SampleJudgments {
           }
         }
         stretches.add(
-            new AreaJudgment.AreaInStretch(
+            new AreaJudgment.AreaInPeriod(
                 low, likely, high, Set.of(), Set.of("cab-heater"), List.of()));
       }
       ScoreRange earned =
@@ -664,11 +665,11 @@ public final class SampleJudgments {
             BuildDate.Basis.NUMBER,
             Optional.of(LocalDate.parse("1935-02-14")),
             List.of(
-                new BuildDate.Saying(
+                new BuildDate.DatingStatement(
                     BuildDate.Basis.NUMBER,
                     text.apply("chassis number X-4388 lies between two"),
                     all),
-                new BuildDate.Saying(
+                new BuildDate.DatingStatement(
                     BuildDate.Basis.MODEL,
                     text.apply("the model's production"),
                     days("1932-03-01", "1934-08-31")))),
@@ -679,7 +680,7 @@ public final class SampleJudgments {
             first.score().low(),
             first.score().likely(),
             stretches.get(days.size() - 1).score().high()),
-        first.strict(),
+        first.withoutAllowances(),
         new AwardResult(Optional.empty(), Optional.of(awards.get(2)), Optional.of(awards.get(1))),
         List.of(
             new Notice(

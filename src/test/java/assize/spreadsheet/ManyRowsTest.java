@@ -36,7 +36,7 @@ class ManyRowsTest {
     FilledSheet filled =
         TableReader.read(table, "t.csv", vehicle.rules(), vehicle.record()).value().orElseThrow();
     assertThat(filled.entries())
-        .extracting(FilledSheet.Entry::key)
+        .extracting(FilledSheet.SheetEntry::key)
         .containsExactly("present", "note", "evidence");
     assertThat(filled.entries())
         .extracting(it -> it.at().toString())

@@ -95,9 +95,9 @@ class RoundTripTest {
   @TempDir private Path folder = Path.of("");
 
   /** What the rows of a table can hold of an observation. */
-  private record Said(Map<Aspect, Finding> findings, List<String> evidence, String note) {}
+  private record SheetContent(Map<Aspect, Finding> findings, List<String> evidence, String note) {}
 
-  private static Map<String, Said> said(VehicleRecord record, InspectionView view) {
+  private static Map<String, SheetContent> said(VehicleRecord record, InspectionView view) {
     Set<String> shown =
         view.areas().stream()
             .flatMap(area -> area.items().stream())
@@ -108,14 +108,14 @@ class RoundTripTest {
     return said(found);
   }
 
-  private static Map<String, Said> said(Map<String, Observation> observations) {
-    Map<String, Said> said = new TreeMap<>();
+  private static Map<String, SheetContent> said(Map<String, Observation> observations) {
+    Map<String, SheetContent> said = new TreeMap<>();
     observations.forEach(
         (item, seen) -> {
           String bare = Cell.bare(seen.note().orElse(""));
           String note = Invisible.isAllOf(bare) ? "" : bare;
           if (!seen.findings().isEmpty() || !seen.evidence().isEmpty() || !note.isEmpty()) {
-            said.put(item, new Said(seen.findings(), seen.evidence(), note));
+            said.put(item, new SheetContent(seen.findings(), seen.evidence(), note));
           }
         });
     return said;

@@ -81,7 +81,7 @@ final class Tables {
     /** Makes a record that says what a table says, and nothing else. */
     Map<String, Observation> observations(FilledSheet filled) {
       Map<String, StringBuilder> items = new LinkedHashMap<>();
-      for (FilledSheet.Entry entry : filled.entries()) {
+      for (FilledSheet.SheetEntry entry : filled.entries()) {
         items
             .computeIfAbsent(entry.item(), it -> new StringBuilder("  " + it + ":\n"))
             .append("    " + entry.key() + ": " + entry.yaml() + "\n");

@@ -72,7 +72,7 @@ class StandingTest {
     assertThat(x1.conflict()).isEqualTo(0.45, within(1e-9));
     assertThat(x1.positions().get(0).belief()).isEqualTo(0.45 / 0.55, within(1e-9));
     assertThat(x1.positions().get(1).belief()).isEqualTo(0.05 / 0.55, within(1e-9));
-    assertThat(x1.positions().get(1).echoes()).containsExactly("leaflet");
+    assertThat(x1.positions().get(1).repeatingSources()).containsExactly("leaflet");
     VehicleTimeline x2 = color.courses().get(1);
     assertThat(x2.window()).isEqualTo(days("1933-01-01", "1934-12-31"));
     assertThat(x2.stands().get(0).outcome().orElseThrow().dispute()).isEqualTo(DisputeState.AGREED);

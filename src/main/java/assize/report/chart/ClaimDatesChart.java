@@ -12,7 +12,11 @@ import java.util.List;
  * @param builtLast the last
  */
 public record ClaimDatesChart(
-    LocalDate first, LocalDate last, LocalDate builtFirst, LocalDate builtLast, List<Row> rows) {
+    LocalDate first,
+    LocalDate last,
+    LocalDate builtFirst,
+    LocalDate builtLast,
+    List<ClaimRow> rows) {
   private static final double MARGIN = 10;
   private static final double ROW = 42;
 
@@ -21,8 +25,8 @@ public record ClaimDatesChart(
   }
 
   /** One claim. */
-  public record Row(String who, String says, List<Bar> bars) {
-    public Row {
+  public record ClaimRow(String who, String says, List<Bar> bars) {
+    public ClaimRow {
       bars = List.copyOf(bars);
     }
   }
@@ -46,7 +50,7 @@ public record ClaimDatesChart(
     sketch.label(
         anchor.equals("end") ? to : from, 12, anchor, "label-name", "this vehicle's build days");
     double y = 22;
-    for (Row row : rows) {
+    for (ClaimRow row : rows) {
       String words = shorten(row.says() + ": " + row.who(), (int) (width / 6.3));
       sketch.label(MARGIN, y + 14, "start", "label-row", words);
       sketch.box(MARGIN, y + 25, width - MARGIN, y + 28, 0, "groove");

@@ -9,7 +9,7 @@ import java.util.List;
  * @param first the first day of production
  * @param last the last
  */
-public record ExpectationChart(LocalDate first, LocalDate last, List<Row> rows) {
+public record ExpectationChart(LocalDate first, LocalDate last, List<PeriodRow> rows) {
   private static final double MARGIN = 10;
   private static final double TOP = 4;
   private static final double ROW = 54;
@@ -36,8 +36,8 @@ public record ExpectationChart(LocalDate first, LocalDate last, List<Row> rows) 
    *
    * @param dates when it is right, in words
    */
-  public record Row(String says, String dates, List<Bar> bars) {
-    public Row {
+  public record PeriodRow(String says, String dates, List<Bar> bars) {
+    public PeriodRow {
       bars = List.copyOf(bars);
     }
   }
@@ -55,7 +55,7 @@ public record ExpectationChart(LocalDate first, LocalDate last, List<Row> rows) 
     ChartBuilder sketch = new ChartBuilder(width, (int) bottom + 26);
     DayAxis axis = new DayAxis(first, last, MARGIN, width - MARGIN);
     double y = TOP;
-    for (Row row : rows) {
+    for (PeriodRow row : rows) {
       double room = width - 2 * MARGIN;
       sketch.label(MARGIN, y + 14, "start", "label-row", TextMetrics.fit(row.says(), room));
       sketch.label(MARGIN, y + 29, "start", "label-axis", TextMetrics.fit(row.dates(), room));

@@ -10,7 +10,7 @@ import java.util.List;
  * @param first the first day drawn
  * @param last the last
  */
-public record NumberTableChart(LocalDate first, LocalDate last, List<Row> rows) {
+public record NumberTableChart(LocalDate first, LocalDate last, List<SeriesRow> rows) {
   private static final double MARGIN = 10;
   private static final double TOP = 4;
   private static final double ROW = 52;
@@ -25,8 +25,8 @@ public record NumberTableChart(LocalDate first, LocalDate last, List<Row> rows) 
    *
    * @param marks in the order of days, at least one
    */
-  public record Row(String name, List<Mark> marks) {
-    public Row {
+  public record SeriesRow(String name, List<Mark> marks) {
+    public SeriesRow {
       marks = List.copyOf(marks);
     }
   }
@@ -44,7 +44,7 @@ public record NumberTableChart(LocalDate first, LocalDate last, List<Row> rows) 
     ChartBuilder sketch = new ChartBuilder(width, (int) bottom + 26);
     DayAxis axis = new DayAxis(first, last, MARGIN, width - MARGIN);
     double y = TOP;
-    for (Row row : rows) {
+    for (SeriesRow row : rows) {
       String name = TextMetrics.fit(row.name(), width - 2 * MARGIN);
       sketch.label(MARGIN, y + 14, "start", "label-row", name);
       double from = axis.at(row.marks().get(0).day());

@@ -10,11 +10,11 @@ import java.util.Optional;
  *
  * @param of the full score
  * @param score allowances included
- * @param strict without allowances, where that differs
+ * @param withoutAllowances without allowances, where that differs
  * @param thresholds in any order
  */
 public record ScoreRangeChart(
-    double of, Band score, Optional<Band> strict, List<Threshold> thresholds) {
+    double of, Band score, Optional<Band> withoutAllowances, List<Threshold> thresholds) {
   private static final double MARGIN = 14;
   private static final double LEVEL = 30;
 
@@ -44,7 +44,7 @@ public record ScoreRangeChart(
     List<Placed> placed = place(floor, scale, width);
     int levels = placed.stream().mapToInt(Placed::level).max().orElse(-1) + 1;
     double top = 10 + levels * LEVEL;
-    double axis = top + (strict.isPresent() ? 74 : 46);
+    double axis = top + (withoutAllowances.isPresent() ? 74 : 46);
     ChartBuilder sketch = new ChartBuilder(width, (int) Math.ceil(axis + 30));
     sketch.box(MARGIN, top + 6, right, axis, 0, "field");
     for (Placed one : placed) {
@@ -54,7 +54,7 @@ public record ScoreRangeChart(
       sketch.label(one.textX(), y + 6, one.anchor(), "label-number", one.threshold().points());
     }
     band(sketch, score, floor, scale, top + 18, 18, "");
-    strict.ifPresent(it -> band(sketch, it, floor, scale, top + 50, 12, "-second"));
+    withoutAllowances.ifPresent(it -> band(sketch, it, floor, scale, top + 50, 12, "-second"));
     sketch.line(MARGIN, axis, right, axis, "axis");
     double step = Ticks.step(of - floor, (right - MARGIN) / 55);
     for (double at = Math.ceil(floor / step) * step; at <= of + 1e-9; at += step) {
@@ -120,7 +120,9 @@ public record ScoreRangeChart(
   private double floor() {
     double least = thresholds.stream().mapToDouble(Threshold::at).reduce(score.low(), Math::min);
     least =
-        strict.map(Band::low).map(low -> low).orElse(least) < least ? strict.get().low() : least;
+        withoutAllowances.map(Band::low).map(low -> low).orElse(least) < least
+            ? withoutAllowances.get().low()
+            : least;
     double step = of / 10;
     double below = Math.floor((least - (of - least) * 0.12) / step) * step;
     double floor = Math.min(below, of - 2 * step);

@@ -64,12 +64,12 @@ public final class Page {
   }
 
   @FunctionalInterface
-  private interface Pieces {
+  private interface PageParts {
     void add(String text) throws IOException;
   }
 
   /** Gives the page in pieces. A text in it has no quote as these addresses have around them. */
-  private void pieces(Pieces pieces) throws IOException {
+  private void pieces(PageParts pieces) throws IOException {
     int from = 0;
     int place = whole.isEmpty() ? -1 : html.indexOf(BEFORE + SHORT);
     while (place >= 0) {

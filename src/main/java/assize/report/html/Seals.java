@@ -85,7 +85,7 @@ public final class Seals {
   private final StringBuilder seal = new StringBuilder();
   private final StringBuilder nothing = new StringBuilder();
   private StringBuilder text = nothing;
-  private final List<Seal> seals = new ArrayList<>();
+  private final List<NumberHash> seals = new ArrayList<>();
 
   private Seals(Reader page) {
     this.page = page;
@@ -97,7 +97,7 @@ public final class Seals {
    * @param name what it is the number of
    * @param masked the number as the page shows it
    */
-  public record Seal(String name, String masked, String fingerprint) {}
+  public record NumberHash(String name, String masked, String fingerprint) {}
 
   /** The page has something that this program never writes. */
   private static final class Foreign extends Exception {
@@ -109,7 +109,7 @@ public final class Seals {
   }
 
   /** Returns what a page has; an empty list where it is no copy for others. */
-  public static Parsed<List<Seal>> of(Reader page) throws IOException {
+  public static Parsed<List<NumberHash>> of(Reader page) throws IOException {
     Seals reading = new Seals(page);
     try {
       reading.read();
@@ -294,7 +294,7 @@ public final class Seals {
     }
     String called = decoded(name).strip();
     seals.add(
-        new Seal(
+        new NumberHash(
             called.endsWith(":") ? called.substring(0, called.length() - 1) : called,
             decoded(number),
             seal.toString()));

@@ -61,7 +61,7 @@ public final class JudgmentJson {
                 "score",
                 range(Json.object(), judgment.score())
                     .thousandths("of", judgment.rules().scale().outOf()))
-            .object("score_without_allowances", range(Json.object(), judgment.strict()))
+            .object("score_without_allowances", range(Json.object(), judgment.withoutAllowances()))
             .object(
                 "award",
                 Json.object()
@@ -138,11 +138,11 @@ public final class JudgmentJson {
             (verdicts.size() == 1 ? cases.get(0).aspect().verdict() : Verdict.OPEN).word())
         .text("dispute", dispute.word())
         .number("conflict", mean(cases, one -> one.aspect().conflict()), 6);
-    Map<Set<Expectation>, List<Held>> held = new LinkedHashMap<>();
+    Map<Set<Expectation>, List<PositionDays>> held = new LinkedHashMap<>();
     for (Case one : cases) {
       for (PositionJudgment position : one.aspect().positions()) {
         held.computeIfAbsent(Set.copyOf(position.accepts()), key -> new ArrayList<>())
-            .add(new Held(position, one.days()));
+            .add(new PositionDays(position, one.days()));
       }
     }
     long days = cases.stream().mapToLong(Case::days).sum();
@@ -150,18 +150,18 @@ public final class JudgmentJson {
   }
 
   /** One position in one stretch, and the days of the stretch. */
-  private record Held(PositionJudgment position, long days) {}
+  private record PositionDays(PositionJudgment position, long days) {}
 
   private static String expects(PositionJudgment position) {
     return position.accepts().stream().map(Expectation::key).collect(Collectors.joining(" or "));
   }
 
-  private static void position(Json json, List<Held> held, long days) {
+  private static void position(Json json, List<PositionDays> held, long days) {
     Set<String> sources = new LinkedHashSet<>();
     held.forEach(one -> sources.addAll(one.position().sources()));
     Set<String> echoes = new LinkedHashSet<>();
-    held.forEach(one -> echoes.addAll(one.position().echoes()));
-    long heldDays = held.stream().mapToLong(Held::days).sum();
+    held.forEach(one -> echoes.addAll(one.position().repeatingSources()));
+    long heldDays = held.stream().mapToLong(PositionDays::days).sum();
     json.text("expects", expects(held.get(0).position()))
         .texts("sources", sources)
         .number("belief", sum(held, PositionJudgment::belief) / days, 6)
@@ -177,7 +177,7 @@ public final class JudgmentJson {
     return cases.stream().mapToDouble(one -> figure.applyAsDouble(one) * one.days()).sum() / days;
   }
 
-  private static double sum(List<Held> held, ToDoubleFunction<PositionJudgment> figure) {
+  private static double sum(List<PositionDays> held, ToDoubleFunction<PositionJudgment> figure) {
     return held.stream()
         .mapToDouble(one -> figure.applyAsDouble(one.position()) * one.days())
         .sum();

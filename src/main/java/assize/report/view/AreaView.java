@@ -8,7 +8,7 @@ import java.util.List;
  *
  * @param mark the class by which choices find it
  * @param count how many items it has, those that do not apply included
- * @param apart items that do not apply to this vehicle
+ * @param notApplicable items that do not apply to this vehicle
  * @param sums how its items add up
  */
 public record AreaView(
@@ -23,14 +23,14 @@ public record AreaView(
     String most,
     Chart bar,
     List<ItemView> items,
-    List<Apart> apart,
+    List<NotApplicable> notApplicable,
     List<String> sums) {
   public AreaView {
     items = List.copyOf(items);
-    apart = List.copyOf(apart);
+    notApplicable = List.copyOf(notApplicable);
     sums = List.copyOf(sums);
   }
 
   /** An item that does not apply. */
-  public record Apart(String anchor, String title) {}
+  public record NotApplicable(String anchor, String title) {}
 }

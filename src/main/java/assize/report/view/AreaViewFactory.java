@@ -51,10 +51,13 @@ final class AreaViewFactory {
             earned.low() / possible,
             earned.likely() / possible,
             earned.high() / possible),
-        own.stream().filter(item -> !ItemViewFactory.isApart(item)).map(items::of).toList(),
+        own.stream().filter(item -> !ItemViewFactory.isNotApplicable(item)).map(items::of).toList(),
         own.stream()
-            .filter(ItemViewFactory::isApart)
-            .map(item -> new AreaView.Apart(AnchorIds.item(item.item().id()), item.item().title()))
+            .filter(ItemViewFactory::isNotApplicable)
+            .map(
+                item ->
+                    new AreaView.NotApplicable(
+                        AnchorIds.item(item.item().id()), item.item().title()))
             .toList(),
         sums(one));
   }
@@ -62,14 +65,14 @@ final class AreaViewFactory {
   private List<String> sums(AreaJudgment one) {
     List<String> lines = new ArrayList<>();
     for (int i = 0; i < one.stretches().size(); i++) {
-      AreaJudgment.AreaInStretch here = one.stretches().get(i);
+      AreaJudgment.AreaInPeriod here = one.stretches().get(i);
       String days = reading.days(i, i);
       String start = days.isEmpty() ? "" : "Built " + days + ": ";
       lines.add(start + "low " + tally(here.low()) + out(here.outOfLow()) + ".");
       lines.add(start + "likely " + tally(here.likely()) + ".");
       lines.add(start + "high " + tally(here.high()) + out(here.outOfHigh()) + ".");
-      for (AreaJudgment.Spared spared : here.spared()) {
-        lines.add(start + spared(spared));
+      for (AreaJudgment.CreditedBack spared : here.creditedBack()) {
+        lines.add(start + creditedBack(spared));
       }
     }
     return lines;
@@ -85,7 +88,7 @@ final class AreaViewFactory {
             .collect(Collectors.joining(", ", ", leaving out what may not apply: ", ""));
   }
 
-  private static String spared(AreaJudgment.Spared spared) {
+  private static String creditedBack(AreaJudgment.CreditedBack spared) {
     String why =
         spared.reason().isEmpty()
             ? "the area had lost all that it may lose"

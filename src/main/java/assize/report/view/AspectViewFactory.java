@@ -93,7 +93,7 @@ final class AspectViewFactory {
                     reading.words().any(item, aspect.rule().aspect(), position.accepts()),
                     reading.words().swatches(position.accepts()),
                     reading.claims().of(aspect.rule(), position, reading.dayOf(stretch)),
-                    position.judged()))
+                    position.scored()))
         .toList();
   }
 
@@ -103,7 +103,7 @@ final class AspectViewFactory {
       return List.of();
     }
     List<PositionJudgment> judged =
-        aspect.positions().stream().filter(PositionJudgment::judged).toList();
+        aspect.positions().stream().filter(PositionJudgment::scored).toList();
     Set<String> lines = new LinkedHashSet<>();
     for (PositionJudgment position : judged) {
       String why = position.comparison().reason().besides(reading.at(item, aspect.rule().aspect()));
@@ -126,7 +126,7 @@ final class AspectViewFactory {
     Place at = reading.at(item, aspect.rule().aspect());
     Map<String, Set<String>> expected = new LinkedHashMap<>();
     for (PositionJudgment position : aspect.positions()) {
-      if (position.judged() && position.comparison().credit().compareTo(BigFraction.ONE) < 0) {
+      if (position.scored() && position.comparison().credit().compareTo(BigFraction.ONE) < 0) {
         expected
             .computeIfAbsent(position.comparison().reason().words(at), why -> new LinkedHashSet<>())
             .add(right(item, aspect.rule().aspect(), position));
@@ -172,7 +172,7 @@ final class AspectViewFactory {
                     "An allowed departure keeps a credit of "
                         + NumberFormatter.number(kept)
                         + "; without the allowance it earns "
-                        + NumberFormatter.range(aspect.strict())
+                        + NumberFormatter.range(aspect.withoutAllowances())
                         + "."));
     return lines;
   }
@@ -189,7 +189,7 @@ final class AspectViewFactory {
 
   private static String likely(AspectJudgment aspect) {
     List<PositionJudgment> judged =
-        aspect.positions().stream().filter(PositionJudgment::judged).toList();
+        aspect.positions().stream().filter(PositionJudgment::scored).toList();
     boolean weighed =
         judged.size() > 1 && aspect.verdict() != Verdict.NOT_SHOWN && aspect.allowed().isEmpty();
     if (!weighed) {

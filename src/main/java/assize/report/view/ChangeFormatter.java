@@ -10,7 +10,7 @@ import assize.compare.EditionComparison;
 import assize.date.DateRangeFormatter;
 import assize.evidence.DisputeState;
 import assize.evidence.Source;
-import assize.report.view.ChangesView.Line;
+import assize.report.view.ChangesView.ChangeLine;
 import assize.ruleset.Item;
 import assize.ruleset.RuleSet;
 import assize.timeline.ExpectationShift;
@@ -63,8 +63,8 @@ final class ChangeFormatter {
     return reasons;
   }
 
-  Line line(Change change) {
-    return new Line(
+  ChangeLine line(Change change) {
+    return new ChangeLine(
         change.what(),
         change.before().map(it -> of(false, it)).orElse(""),
         change.after().map(it -> of(true, it)).orElse(""));
@@ -87,7 +87,7 @@ final class ChangeFormatter {
   }
 
   private String sides(Change change) {
-    Line line = line(change);
+    ChangeLine line = line(change);
     if (line.before().length() + line.after().length() > 120) {
       return "";
     }
@@ -108,7 +108,8 @@ final class ChangeFormatter {
   }
 
   /** Returns what is held of an aspect: the positions judged by, and how they stand. */
-  String held(boolean newer, Item item, Aspect aspect, Optional<ExpectationShift.Held> held) {
+  String held(
+      boolean newer, Item item, Aspect aspect, Optional<ExpectationShift.PositionState> held) {
     if (held.isEmpty()) {
       return "not asked for";
     }
@@ -162,7 +163,7 @@ final class ChangeFormatter {
           }
 
           @Override
-          public String said(ChangedValue.Said it) {
+          public String said(ChangedValue.ClaimValue it) {
             String manner =
                 switch (it.claim().manner()) {
                   case SAYS -> "";

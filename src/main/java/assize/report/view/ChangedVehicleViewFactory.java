@@ -7,8 +7,8 @@ import assize.judgment.AwardResult;
 import assize.judgment.ItemJudgment;
 import assize.judgment.Judgment;
 import assize.judgment.ScoreRange;
+import assize.report.view.ChangesView.ChangeLine;
 import assize.report.view.ChangesView.ItemRow;
-import assize.report.view.ChangesView.Line;
 import assize.report.view.ChangesView.VehicleView;
 import assize.ruleset.Award;
 import java.util.ArrayList;
@@ -33,22 +33,23 @@ final class ChangedVehicleViewFactory {
         left);
   }
 
-  private static List<Line> scores(Judgment before, Judgment after) {
-    List<Line> lines = new ArrayList<>();
+  private static List<ChangeLine> scores(Judgment before, Judgment after) {
+    List<ChangeLine> lines = new ArrayList<>();
     lines.add(
-        new Line(
+        new ChangeLine(
             "Likely score",
             score(before, before.score().likely()),
             score(after, after.score().likely())));
-    lines.add(new Line("Between", range(before.score()), range(after.score())));
-    if (!before.strict().equals(before.score()) || !after.strict().equals(after.score())) {
+    lines.add(new ChangeLine("Between", range(before.score()), range(after.score())));
+    if (!before.withoutAllowances().equals(before.score())
+        || !after.withoutAllowances().equals(after.score())) {
       lines.add(
-          new Line(
+          new ChangeLine(
               "Without allowances",
-              score(before, before.strict().likely()),
-              score(after, after.strict().likely())));
+              score(before, before.withoutAllowances().likely()),
+              score(after, after.withoutAllowances().likely())));
     }
-    lines.add(new Line("Award", award(before.award()), award(after.award())));
+    lines.add(new ChangeLine("Award", award(before.award()), award(after.award())));
     return lines;
   }
 

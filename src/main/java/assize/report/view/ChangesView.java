@@ -26,7 +26,7 @@ public record ChangesView(
     List<Group> altering,
     List<Group> wording,
     List<Renamed> renamed,
-    List<Told> told,
+    List<ChangeDetails> told,
     List<Expected> expectations,
     List<ReportView.FileView> files) {
   public ChangesView {
@@ -40,7 +40,7 @@ public record ChangesView(
   }
 
   /** One change, with nothing said of it elsewhere. */
-  public record Told(
+  public record ChangeDetails(
       String part,
       String kind,
       String id,
@@ -74,7 +74,7 @@ public record ChangesView(
       String id,
       String name,
       String became,
-      List<Line> lines,
+      List<ChangeLine> lines,
       List<ShiftView> shifts,
       String items) {
     public Thing {
@@ -84,7 +84,7 @@ public record ChangesView(
   }
 
   /** One property that changed. */
-  public record Line(String what, String before, String after) {}
+  public record ChangeLine(String what, String before, String after) {}
 
   /**
    * What is expected otherwise of some vehicles.
@@ -112,7 +112,7 @@ public record ChangesView(
    * @param left what of the record an edition has no place for
    */
   public record VehicleView(
-      String name, List<Line> scores, List<ItemRow> items, List<String> left) {
+      String name, List<ChangeLine> scores, List<ItemRow> items, List<String> left) {
     public VehicleView {
       scores = List.copyOf(scores);
       items = List.copyOf(items);

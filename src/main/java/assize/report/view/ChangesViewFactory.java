@@ -6,8 +6,8 @@ import assize.compare.EditionComparison;
 import assize.compare.RuleSetPart;
 import assize.compare.VehicleComparison;
 import assize.date.DateRangeFormatter;
+import assize.report.view.ChangesView.ChangeLine;
 import assize.report.view.ChangesView.Group;
-import assize.report.view.ChangesView.Line;
 import assize.report.view.ChangesView.Renamed;
 import assize.report.view.ChangesView.ShiftDays;
 import assize.report.view.ChangesView.ShiftView;
@@ -74,8 +74,8 @@ public final class ChangesViewFactory {
             .toList());
   }
 
-  private ChangesView.Told told(Change change) {
-    return new ChangesView.Told(
+  private ChangesView.ChangeDetails told(Change change) {
+    return new ChangesView.ChangeDetails(
         change.part().word(),
         change.kind().word(),
         change.id(),
@@ -221,7 +221,7 @@ public final class ChangesViewFactory {
             .map(Change.Kind::word)
             .findFirst()
             .orElse("");
-    List<Line> lines =
+    List<ChangeLine> lines =
         changes.stream()
             .filter(change -> !change.what().isEmpty())
             .map(words::line)
@@ -239,12 +239,14 @@ public final class ChangesViewFactory {
   }
 
   /** Returns the changes of other things that bear on an item which says itself what it said. */
-  private List<Line> because(String item) {
+  private List<ChangeLine> because(String item) {
     List<Change> others =
         altering.getOrDefault(item, List.of()).stream()
             .filter(change -> change.part() != RuleSetPart.ITEM)
             .toList();
-    return words.reasons(others).stream().map(it -> new Line("because of " + it, "", "")).toList();
+    return words.reasons(others).stream()
+        .map(it -> new ChangeLine("because of " + it, "", ""))
+        .toList();
   }
 
   private String bears(List<Change> changes) {

@@ -30,8 +30,8 @@ final class ClaimDatesViewFactory {
     List<Claim> claims =
         rule.claims().stream().filter(claim -> claim.source().isPresent()).toList();
     DateRange all = window();
-    List<ClaimDatesChart.Row> drawn = new ArrayList<>();
-    List<DisputeView.Row> rows = new ArrayList<>();
+    List<ClaimDatesChart.ClaimRow> drawn = new ArrayList<>();
+    List<DisputeView.ClaimDatesRow> rows = new ArrayList<>();
     for (Claim claim : claims) {
       List<ClaimDatesChart.Bar> bars = bars(claim, all, claims);
       if (bars.isEmpty()) {
@@ -45,8 +45,8 @@ final class ClaimDatesViewFactory {
                 case RULES_OUT -> "not ";
               }
               + reading.words().any(item, rule.aspect(), claim.values());
-      drawn.add(new ClaimDatesChart.Row(who, says, bars));
-      rows.add(new DisputeView.Row(who, says, words(bars)));
+      drawn.add(new ClaimDatesChart.ClaimRow(who, says, bars));
+      rows.add(new DisputeView.ClaimDatesRow(who, says, words(bars)));
     }
     boolean dated =
         drawn.stream()

@@ -59,7 +59,7 @@ final class ClaimLookup {
     for (String source : position.sources()) {
       cites.add(cite(source, where(rule, source, position.accepts(), day), ""));
     }
-    for (String source : position.echoes()) {
+    for (String source : position.repeatingSources()) {
       String repeats = repeats(source, position);
       cites.add(cite(source, where(rule, source, position.accepts(), day), repeats));
     }
@@ -75,7 +75,9 @@ final class ClaimLookup {
     List<Source> here =
         all.stream()
             .filter(
-                it -> position.sources().contains(it.id()) || position.echoes().contains(it.id()))
+                it ->
+                    position.sources().contains(it.id())
+                        || position.repeatingSources().contains(it.id()))
             .toList();
     return (here.isEmpty() ? all : here)
         .stream().map(Source::title).collect(Collectors.joining(" and "));

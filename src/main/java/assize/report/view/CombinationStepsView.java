@@ -17,11 +17,11 @@ import java.util.List;
 public record CombinationStepsView(
     List<Named> names,
     List<Witness> witnesses,
-    List<Row> pooled,
+    List<CombinationRow> pooled,
     List<Step> steps,
     String tooLong,
     String conflict,
-    List<Row> masses,
+    List<CombinationRow> masses,
     List<Figures> positions) {
   public CombinationStepsView {
     names = List.copyOf(names);
@@ -44,10 +44,10 @@ public record CombinationStepsView(
   public record Witness(String who, String grade, String set, String weight, String rest) {}
 
   /** A set of positions, a sum or a product, and its value. */
-  public record Row(String set, String sum, String value) {}
+  public record CombinationRow(String set, String sum, String value) {}
 
   /** Taking in one more group. */
-  public record Step(String title, List<Row> rows) {
+  public record Step(String title, List<CombinationRow> rows) {
     public Step {
       rows = List.copyOf(rows);
     }

@@ -39,8 +39,9 @@ final class CombinationStepsViewFactory {
         testimonies.inOrder(aspect).stream()
             .filter(SourceJudgment::isWitness)
             .sorted(
-                Comparator.comparing((SourceJudgment it) -> Long.bitCount(it.stands()) != 1)
-                    .thenComparing(SourceJudgment::stands))
+                Comparator.comparing(
+                        (SourceJudgment it) -> Long.bitCount(it.compatiblePositions()) != 1)
+                    .thenComparing(SourceJudgment::compatiblePositions))
             .toList();
     if (witnesses.isEmpty()) {
       return Optional.empty();
@@ -50,7 +51,7 @@ final class CombinationStepsViewFactory {
         CombinationSteps.of(
             count,
             witnesses.stream()
-                .map(it -> new SimpleSupport(it.weightThousandths(), it.stands()))
+                .map(it -> new SimpleSupport(it.weightThousandths(), it.compatiblePositions()))
                 .toList());
     boolean tooLong = working.groups().size() > MOST_GROUPS || working.masses().size() > MOST_SETS;
     return Optional.of(
@@ -86,14 +87,14 @@ final class CombinationStepsViewFactory {
     return new CombinationStepsView.Witness(
         testimonies.title(source.source()),
         reading.claims().cite(source.source(), "", "").grade(),
-        sets.words(source.stands()),
+        sets.words(source.compatiblePositions()),
         NumberFormatter.exact(weight),
         NumberFormatter.exact(BigFraction.ONE.subtract(weight)));
   }
 
-  private static List<CombinationStepsView.Row> pooled(
+  private static List<CombinationStepsView.CombinationRow> pooled(
       CombinationSteps working, List<SourceJudgment> witnesses, Sets sets) {
-    List<CombinationStepsView.Row> rows = new ArrayList<>();
+    List<CombinationStepsView.CombinationRow> rows = new ArrayList<>();
     for (CombinationSteps.Group group : working.groups()) {
       if (group.members().size() > 1) {
         String doubts =
@@ -102,8 +103,8 @@ final class CombinationStepsViewFactory {
                 .map(NumberFormatter::exact)
                 .collect(Collectors.joining(" × "));
         rows.add(
-            new CombinationStepsView.Row(
-                sets.words(group.stands()),
+            new CombinationStepsView.CombinationRow(
+                sets.words(group.compatiblePositions()),
                 "1 − " + doubts,
                 NumberFormatter.exact(group.weight())));
       }
@@ -119,11 +120,11 @@ final class CombinationStepsViewFactory {
           .filter(product -> product.value().signum() != 0)
           .sorted(Comparator.comparing(CombinationSteps.Product::to, Sets.ORDER))
           .forEach(it -> to.computeIfAbsent(it.to(), set -> new ArrayList<>()).add(it));
-      List<CombinationStepsView.Row> rows = new ArrayList<>();
+      List<CombinationStepsView.CombinationRow> rows = new ArrayList<>();
       to.forEach(
           (set, products) ->
               rows.add(
-                  new CombinationStepsView.Row(
+                  new CombinationStepsView.CombinationRow(
                       sets.words(set),
                       products.stream()
                           .map(CombinationStepsViewFactory::product)
@@ -133,7 +134,7 @@ final class CombinationStepsViewFactory {
                               .map(CombinationSteps.Product::value)
                               .reduce(BigFraction.ZERO, BigFraction::add)))));
       String given =
-          sets.words(step.group().stands())
+          sets.words(step.group().compatiblePositions())
               + " with "
               + NumberFormatter.exact(step.group().weight())
               + ", any with "
@@ -164,13 +165,14 @@ final class CombinationStepsViewFactory {
         + "; each mass is divided by it.";
   }
 
-  private static List<CombinationStepsView.Row> masses(CombinationSteps working, Sets sets) {
+  private static List<CombinationStepsView.CombinationRow> masses(
+      CombinationSteps working, Sets sets) {
     return working.masses().entrySet().stream()
         .filter(entry -> entry.getKey() != 0 && entry.getValue().signum() != 0)
         .sorted(Map.Entry.comparingByKey(Sets.ORDER))
         .map(
             entry ->
-                new CombinationStepsView.Row(
+                new CombinationStepsView.CombinationRow(
                     sets.words(entry.getKey()),
                     NumberFormatter.exact(entry.getValue())
                         + " ÷ "
@@ -185,10 +187,10 @@ final class CombinationStepsViewFactory {
     List<CombinationStepsView.Figures> figures = new ArrayList<>();
     String bets =
         IntStream.range(0, aspect.positions().size())
-            .filter(i -> aspect.positions().get(i).judged())
+            .filter(i -> aspect.positions().get(i).scored())
             .mapToObj(i -> NumberFormatter.exact(bet(working, i)))
             .collect(Collectors.joining(" + "));
-    long judged = aspect.positions().stream().filter(PositionJudgment::judged).count();
+    long judged = aspect.positions().stream().filter(PositionJudgment::scored).count();
     for (int i = 0; i < aspect.positions().size(); i++) {
       PositionJudgment position = aspect.positions().get(i);
       long bit = 1L << i;
@@ -197,7 +199,7 @@ final class CombinationStepsViewFactory {
               Integer.toString(i + 1),
               quotient(working, set -> set == bit, position.belief()),
               quotient(working, set -> (set & bit) != 0, position.plausibility()),
-              position.judged() && judged > 1
+              position.scored() && judged > 1
                   ? NumberFormatter.exact(bet(working, i))
                       + " ÷ ("
                       + bets

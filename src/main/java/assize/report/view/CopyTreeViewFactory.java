@@ -59,12 +59,12 @@ final class CopyTreeViewFactory {
             .findFirst()
             .ifPresent(original -> originals.put(one.source(), original));
       } else {
-        originals.put(one.source(), one.way().get(1));
+        originals.put(one.source(), one.copyPath().get(1));
       }
     }
     for (SourceJudgment one : speaking.values()) {
-      for (int i = 1; i + 1 < one.way().size(); i++) {
-        originals.putIfAbsent(one.way().get(i), one.way().get(i + 1));
+      for (int i = 1; i + 1 < one.copyPath().size(); i++) {
+        originals.putIfAbsent(one.copyPath().get(i), one.copyPath().get(i + 1));
       }
     }
     return originals;

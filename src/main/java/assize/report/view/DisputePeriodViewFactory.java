@@ -46,7 +46,7 @@ final class DisputePeriodViewFactory {
    */
   DisputeView.Span of(Item item, Optional<AspectJudgment> here, int stretch, long rides) {
     if (here.isEmpty()) {
-      return DisputeView.Span.apart("The item does not apply on these days.");
+      return DisputeView.Span.notApplicable("The item does not apply on these days.");
     }
     AspectJudgment aspect = here.get();
     return new DisputeView.Span(
@@ -57,9 +57,9 @@ final class DisputePeriodViewFactory {
             + "; "
             + NumberFormatter.mass(aspect.unassigned())
             + " is left unassigned.",
-        aspect.rides() == rides
+        aspect.pointsAtStake() == rides
             ? ""
-            : NumberFormatter.points(aspect.rides()) + " points ride here.",
+            : NumberFormatter.points(aspect.pointsAtStake()) + " points ride here.",
         IntStream.range(0, aspect.positions().size())
             .mapToObj(i -> position(item, aspect, stretch, i))
             .toList(),
@@ -83,7 +83,7 @@ final class DisputePeriodViewFactory {
   private List<SourceStatementView> between(Item item, AspectJudgment aspect, int stretch) {
     Set<String> saying =
         aspect.positions().stream()
-            .flatMap(it -> Stream.concat(it.sources().stream(), it.echoes().stream()))
+            .flatMap(it -> Stream.concat(it.sources().stream(), it.repeatingSources().stream()))
             .collect(Collectors.toSet());
     return testimonies.inOrder(aspect).stream()
         .filter(it -> !saying.contains(it.source()))
@@ -121,8 +121,8 @@ final class DisputePeriodViewFactory {
         belief,
         plausibility,
         bar,
-        position.judged() ? NumberFormatter.mass(position.share()) : "",
-        position.judged(),
+        position.scored() ? NumberFormatter.mass(position.share()) : "",
+        position.scored(),
         VerdictView.of(position.comparison().verdict()),
         shown ? NumberFormatter.number(position.comparison().credit()) : "",
         shown
@@ -134,7 +134,7 @@ final class DisputePeriodViewFactory {
             .filter(
                 it ->
                     position.sources().contains(it.source())
-                        || position.echoes().contains(it.source()))
+                        || position.repeatingSources().contains(it.source()))
             .map(it -> testimonies.of(item, aspect, it, stretch))
             .toList());
   }

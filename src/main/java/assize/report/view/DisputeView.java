@@ -7,7 +7,7 @@ import java.util.Optional;
 /**
  * One aspect on which sources differ.
  *
- * @param rides points that ride on it, in words
+ * @param pointsAtStake points that ride on it, in words
  * @param outcome why it rests where it does; empty where the positions say it
  * @param found what the vehicle has; empty where that is not shown
  * @param dates the claims' dates against the vehicle's build days, where they differ
@@ -21,7 +21,7 @@ public record DisputeView(
     String item,
     String aspect,
     String question,
-    String rides,
+    String pointsAtStake,
     String outcome,
     String found,
     List<Span> spans,
@@ -49,7 +49,7 @@ public record DisputeView(
       String days,
       String state,
       String conflict,
-      String rides,
+      String pointsAtStake,
       List<PositionView> positions,
       List<Other> others,
       List<String> settling,
@@ -66,7 +66,7 @@ public record DisputeView(
     }
 
     /** Days on which there is nothing to differ on; {@code why} says so. */
-    static Span apart(String why) {
+    static Span notApplicable(String why) {
       return new Span(
           "",
           why,
@@ -84,7 +84,16 @@ public record DisputeView(
     /** Returns the same of some days, in words. */
     Span within(String some) {
       return new Span(
-          some, state, conflict, rides, positions, others, settling, between, witnesses, copies,
+          some,
+          state,
+          conflict,
+          pointsAtStake,
+          positions,
+          others,
+          settling,
+          between,
+          witnesses,
+          copies,
           working);
     }
   }
@@ -106,7 +115,7 @@ public record DisputeView(
       String plausibility,
       Chart bar,
       String share,
-      boolean judged,
+      boolean scored,
       VerdictView verdict,
       String credit,
       String why,
@@ -123,12 +132,12 @@ public record DisputeView(
   public record Other(CiteView cite, String says) {}
 
   /** The claims' dates as bars, and as a table. */
-  public record Dates(Chart wide, Chart narrow, List<Row> rows) {
+  public record Dates(Chart wide, Chart narrow, List<ClaimDatesRow> rows) {
     public Dates {
       rows = List.copyOf(rows);
     }
   }
 
   /** One claim and the build days that it speaks of. */
-  public record Row(String who, String says, String days) {}
+  public record ClaimDatesRow(String who, String says, String days) {}
 }

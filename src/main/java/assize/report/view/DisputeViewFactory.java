@@ -34,13 +34,13 @@ final class DisputeViewFactory {
   /** The aspects on which sources differ, each list with the dearest first. */
   record Sorted(List<DisputeView> disputed, List<DisputeView> settled, List<DisputeView> idle) {}
 
-  private record Found(ItemJudgment one, int aspect, long rides, boolean disputed) {}
+  private record RankedAspect(ItemJudgment one, int aspect, long pointsAtStake, boolean disputed) {}
 
   /** Returns the items that are disputed and matter, and where they are written up. */
   Map<String, ReportView.LinkView> places() {
     Map<String, ReportView.LinkView> places = new LinkedHashMap<>();
     found().stream()
-        .filter(it -> it.disputed() && it.rides() > 0)
+        .filter(it -> it.disputed() && it.pointsAtStake() > 0)
         .forEach(it -> places.putIfAbsent(it.one().item().id(), place(it)));
     return places;
   }
@@ -55,7 +55,7 @@ final class DisputeViewFactory {
         .orElseThrow();
   }
 
-  private static ReportView.LinkView place(Found found) {
+  private static ReportView.LinkView place(RankedAspect found) {
     Item item = found.one().item();
     Aspect aspect = item.aspects().get(found.aspect()).aspect();
     return new ReportView.LinkView(
@@ -66,31 +66,32 @@ final class DisputeViewFactory {
   /**
    * Disputes on which points ride.
    *
-   * @param rides in thousandths of a point
+   * @param pointsAtStake in thousandths of a point
    */
-  record Open(long count, long rides) {}
+  record Open(long count, long pointsAtStake) {}
 
   Open open() {
-    List<Found> open = found().stream().filter(it -> it.disputed() && it.rides() > 0).toList();
-    return new Open(open.size(), open.stream().mapToLong(Found::rides).sum());
+    List<RankedAspect> open =
+        found().stream().filter(it -> it.disputed() && it.pointsAtStake() > 0).toList();
+    return new Open(open.size(), open.stream().mapToLong(RankedAspect::pointsAtStake).sum());
   }
 
-  private List<Found> found() {
-    List<Found> found = new ArrayList<>();
+  private List<RankedAspect> found() {
+    List<RankedAspect> found = new ArrayList<>();
     for (ItemJudgment one : reading.judgment().items()) {
       for (int i = 0; i < one.item().aspects().size(); i++) {
         look(one, i).ifPresent(found::add);
       }
     }
-    found.sort((a, b) -> Long.compare(b.rides(), a.rides()));
+    found.sort((a, b) -> Long.compare(b.pointsAtStake(), a.pointsAtStake()));
     return found;
   }
 
   Sorted sorted(EvidenceViewFactory evidence, SourceImageViewFactory pictures) {
-    List<Found> found = found();
+    List<RankedAspect> found = found();
     return new Sorted(
         found.stream()
-            .filter(it -> it.disputed() && it.rides() > 0)
+            .filter(it -> it.disputed() && it.pointsAtStake() > 0)
             .map(it -> view(it, evidence, pictures))
             .toList(),
         found.stream()
@@ -98,7 +99,7 @@ final class DisputeViewFactory {
             .map(it -> view(it, evidence, pictures))
             .toList(),
         found.stream()
-            .filter(it -> it.disputed() && it.rides() == 0)
+            .filter(it -> it.disputed() && it.pointsAtStake() == 0)
             .map(it -> view(it, evidence, pictures))
             .toList());
   }
@@ -113,16 +114,18 @@ final class DisputeViewFactory {
         .map(found -> view(found, evidence, pictures));
   }
 
-  private Optional<Found> look(ItemJudgment one, int aspect) {
+  private Optional<RankedAspect> look(ItemJudgment one, int aspect) {
     List<AspectJudgment> all =
         IntStream.range(0, reading.stretches())
             .mapToObj(stretch -> at(one, aspect, stretch))
             .flatMap(Optional::stream)
             .filter(AspectViewFactory::differs)
             .toList();
-    long rides = all.stream().mapToLong(AspectJudgment::rides).max().orElse(0);
+    long rides = all.stream().mapToLong(AspectJudgment::pointsAtStake).max().orElse(0);
     boolean disputed = all.stream().anyMatch(it -> it.dispute() == DisputeState.DISPUTED);
-    return all.isEmpty() ? Optional.empty() : Optional.of(new Found(one, aspect, rides, disputed));
+    return all.isEmpty()
+        ? Optional.empty()
+        : Optional.of(new RankedAspect(one, aspect, rides, disputed));
   }
 
   private static Optional<AspectJudgment> at(ItemJudgment one, int aspect, int stretch) {
@@ -132,14 +135,14 @@ final class DisputeViewFactory {
   }
 
   private DisputeView view(
-      Found found, EvidenceViewFactory evidence, SourceImageViewFactory pictures) {
+      RankedAspect found, EvidenceViewFactory evidence, SourceImageViewFactory pictures) {
     Item item = found.one().item();
     var rule = item.aspects().get(found.aspect());
     String anchor = AnchorIds.dispute(item.id(), rule.aspect().word());
     List<DisputeView.Span> spans =
         ViewPeriods.join(
             reading,
-            i -> differing.of(item, at(found.one(), found.aspect(), i), i, found.rides()),
+            i -> differing.of(item, at(found.one(), found.aspect(), i), i, found.pointsAtStake()),
             (span, days) -> span.within(days));
     return new DisputeView(
         anchor,
@@ -147,7 +150,7 @@ final class DisputeViewFactory {
         item.title(),
         rule.aspect().spoken(),
         item.title() + ": " + rule.aspect().kind().question(rule.aspect()),
-        rides(found),
+        pointsAtStake(found),
         outcome(found),
         aspects.found(item, rule.aspect()),
         spans,
@@ -161,7 +164,7 @@ final class DisputeViewFactory {
    * What sources show first, then what the vehicle shows; papers without a picture are left out.
    */
   private static List<EvidenceView> pictures(
-      Found found, EvidenceViewFactory evidence, SourceImageViewFactory pictures) {
+      RankedAspect found, EvidenceViewFactory evidence, SourceImageViewFactory pictures) {
     ReportView.LinkView place = place(found);
     Item item = found.one().item();
     return Stream.concat(
@@ -170,14 +173,14 @@ final class DisputeViewFactory {
         .toList();
   }
 
-  private static String rides(Found found) {
-    return found.rides() == 0
+  private static String pointsAtStake(RankedAspect found) {
+    return found.pointsAtStake() == 0
         ? "No points ride on it."
-        : NumberFormatter.points(found.rides())
-            + (found.rides() == 1000 ? " point rides on it." : " points ride on it.");
+        : NumberFormatter.points(found.pointsAtStake())
+            + (found.pointsAtStake() == 1000 ? " point rides on it." : " points ride on it.");
   }
 
-  private String outcome(Found found) {
+  private String outcome(RankedAspect found) {
     boolean shown =
         IntStream.range(0, reading.stretches())
             .mapToObj(i -> at(found.one(), found.aspect(), i))

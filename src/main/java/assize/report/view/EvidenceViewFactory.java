@@ -43,7 +43,7 @@ final class EvidenceViewFactory {
           new ReportView.LinkView(AnchorIds.item(one.item().id()), one.item().title());
       for (String id : cited(one.item().id())) {
         citing.computeIfAbsent(id, it -> new ArrayList<>()).add(link);
-        if (!ItemViewFactory.isApart(one)) {
+        if (!ItemViewFactory.isNotApplicable(one)) {
           places.putIfAbsent(id, link);
         }
       }

@@ -35,13 +35,13 @@ final class ExpectedViewFactory {
   }
 
   /** Days for which the same is held to be right; nothing where nothing is. */
-  private record Held(String built, List<WalkExpected> values) {}
+  private record ExpectedPeriod(String built, List<WalkExpected> values) {}
 
   /**
    * Returns what is expected, in the order of build days; those that expect the same are joined.
    */
   List<WalkExpected> of(ItemJudgment one, AspectRule rule) {
-    List<Held> held = new ArrayList<>();
+    List<ExpectedPeriod> held = new ArrayList<>();
     for (int from = 0; from < reading.stretches(); ) {
       List<WalkExpected> values = within(one, rule, from);
       int to = from;
@@ -50,11 +50,11 @@ final class ExpectedViewFactory {
         to++;
       }
       if (!values.isEmpty()) {
-        held.add(new Held("built " + reading.period(from, to), values));
+        held.add(new ExpectedPeriod("built " + reading.period(from, to), values));
       }
       from = to + 1;
     }
-    boolean alike = held.stream().map(Held::values).distinct().count() == 1;
+    boolean alike = held.stream().map(ExpectedPeriod::values).distinct().count() == 1;
     return alike && coversItem(one, rule)
         ? held.get(0).values()
         : held.stream().flatMap(ExpectedViewFactory::dated).toList();
@@ -69,7 +69,7 @@ final class ExpectedViewFactory {
                 stretch.aspects().stream().anyMatch(it -> it.rule().aspect() == rule.aspect()));
   }
 
-  private static Stream<WalkExpected> dated(Held held) {
+  private static Stream<WalkExpected> dated(ExpectedPeriod held) {
     return held.values().stream()
         .map(
             it ->
@@ -77,7 +77,7 @@ final class ExpectedViewFactory {
                     held.built() + (it.when().isEmpty() ? "" : ", " + it.when()),
                     it.words(),
                     it.by(),
-                    it.judged(),
+                    it.scored(),
                     it.swatches()));
   }
 
@@ -106,7 +106,7 @@ final class ExpectedViewFactory {
                     aspect.rule().aspect(),
                     position.accepts(),
                     differ ? by(aspect, position, stretch) : List.of(),
-                    position.judged()))
+                    position.scored()))
         .toList();
   }
 
@@ -135,14 +135,14 @@ final class ExpectedViewFactory {
     long other = 1L << aspect.positions().size();
     Set<String> saying =
         aspect.positions().stream()
-            .flatMap(it -> Stream.concat(it.sources().stream(), it.echoes().stream()))
+            .flatMap(it -> Stream.concat(it.sources().stream(), it.repeatingSources().stream()))
             .collect(Collectors.toSet());
     for (SourceJudgment source : testimonies.inOrder(aspect)) {
       if (saying.contains(source.source())) {
         continue;
       }
-      boolean stands = (source.stands() & bit) != 0;
-      boolean leavesOpen = (source.stands() & other) == 0;
+      boolean stands = (source.compatiblePositions() & bit) != 0;
+      boolean leavesOpen = (source.compatiblePositions() & other) == 0;
       if (leavesOpen && stands) {
         by.add("left open by " + words(reading.claims().cite(source.source(), "", "")));
       } else if (!leavesOpen && !stands) {
@@ -159,16 +159,17 @@ final class ExpectedViewFactory {
   }
 
   /** What claims of one kind say, and of which vehicles. */
-  private record Said(String when, ClaimKind manner, List<Expectation> values) {}
+  private record DatedExpectations(String when, ClaimKind manner, List<Expectation> values) {}
 
   /** Returns what each claim says, where it is not known of which of them the vehicle is spoken. */
   private List<WalkExpected> claims(Item item, AspectRule rule, Scope.Facts facts) {
-    Map<Said, List<String>> said = new LinkedHashMap<>();
+    Map<DatedExpectations, List<String>> said = new LinkedHashMap<>();
     for (Claim claim : rule.claims()) {
       if (claim.scope().holds(facts) != Ternary.NO) {
         List<String> by =
             said.computeIfAbsent(
-                new Said(scopes.open(claim.scope(), facts), claim.manner(), claim.values()),
+                new DatedExpectations(
+                    scopes.open(claim.scope(), facts), claim.manner(), claim.values()),
                 key -> new ArrayList<>());
         claim
             .source()
@@ -176,7 +177,7 @@ final class ExpectedViewFactory {
             .ifPresent(by::add);
       }
     }
-    boolean differ = said.keySet().stream().map(Said::values).distinct().count() > 1;
+    boolean differ = said.keySet().stream().map(DatedExpectations::values).distinct().count() > 1;
     List<WalkExpected> expected = new ArrayList<>();
     said.forEach(
         (one, by) -> {

@@ -31,7 +31,7 @@ final class FilterViewFactory {
             choice(
                 CAUTION,
                 "with a caution",
-                one -> !ItemViewFactory.isApart(one) && !one.item().cautions().isEmpty())));
+                one -> !ItemViewFactory.isNotApplicable(one) && !one.item().cautions().isEmpty())));
   }
 
   private FilterView.Choice choice(Verdict verdict) {
@@ -48,7 +48,9 @@ final class FilterViewFactory {
 
   private FilterView.Choice choice(DisputeState state) {
     return choice(
-        mark(state), words(state), one -> !ItemViewFactory.isApart(one) && one.dispute() == state);
+        mark(state),
+        words(state),
+        one -> !ItemViewFactory.isNotApplicable(one) && one.dispute() == state);
   }
 
   private FilterView.Choice choice(String mark, String words, Predicate<ItemJudgment> has) {

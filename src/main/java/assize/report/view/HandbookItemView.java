@@ -43,14 +43,14 @@ public record HandbookItemView(
       String points,
       List<HandbookView.Fact> words,
       List<HandbookView.Fact> codes,
-      List<Saying> sayings,
+      List<ClaimStatement> statements,
       String state,
       List<CourseView> courses,
       String remark) {
     public AspectView {
       words = List.copyOf(words);
       codes = List.copyOf(codes);
-      sayings = List.copyOf(sayings);
+      statements = List.copyOf(statements);
       courses = List.copyOf(courses);
     }
   }
@@ -60,8 +60,9 @@ public record HandbookItemView(
    *
    * @param manner what stands before the words: empty for what is right, else how it is meant
    */
-  public record Saying(String manner, String words, List<String> swatches, List<Teller> tellers) {
-    public Saying {
+  public record ClaimStatement(
+      String manner, String words, List<String> swatches, List<Teller> tellers) {
+    public ClaimStatement {
       swatches = List.copyOf(swatches);
       tellers = List.copyOf(tellers);
     }
@@ -81,14 +82,14 @@ public record HandbookItemView(
    *
    * @param vehicles which; empty where it is all of them
    */
-  public record CourseView(String vehicles, Optional<Line> line, List<StandView> stands) {
+  public record CourseView(String vehicles, Optional<TimelineCharts> line, List<StandView> stands) {
     public CourseView {
       stands = List.copyOf(stands);
     }
   }
 
   /** What is right when, drawn. */
-  public record Line(Chart wide, Chart narrow) {}
+  public record TimelineCharts(Chart wide, Chart narrow) {}
 
   /**
    * How it stands for some build days.
@@ -109,11 +110,11 @@ public record HandbookItemView(
   /**
    * One position.
    *
-   * @param judged whether a vehicle is judged by it
+   * @param scored whether a vehicle is judged by it
    * @param by who holds it
    */
   public record PositionView(
-      String words, String belief, String plausibility, boolean judged, List<CiteView> by) {
+      String words, String belief, String plausibility, boolean scored, List<CiteView> by) {
     public PositionView {
       by = List.copyOf(by);
     }

@@ -7,8 +7,8 @@ import assize.evidence.DisputeState;
 import assize.judge.RuleSetWeigher;
 import assize.pattern.DateCodePattern;
 import assize.report.view.HandbookItemView.AspectView;
+import assize.report.view.HandbookItemView.ClaimStatement;
 import assize.report.view.HandbookItemView.CourseView;
-import assize.report.view.HandbookItemView.Saying;
 import assize.report.view.HandbookItemView.Teller;
 import assize.report.view.HandbookView.Fact;
 import assize.ruleset.AspectRule;
@@ -55,7 +55,7 @@ final class HandbookItemViewFactory {
 
   private AspectView aspect(Item item, AspectRule rule) {
     AspectTimeline standing = AspectTimeline.of(reading.rules(), weighing, item, rule);
-    List<Saying> sayings = sayings(item, rule);
+    List<ClaimStatement> sayings = statements(item, rule);
     List<CourseView> views = new ArrayList<>();
     boolean only = standing.courses().size() == 1;
     for (int i = 0; i < standing.courses().size(); i++) {
@@ -94,7 +94,7 @@ final class HandbookItemViewFactory {
         : Optional.empty();
   }
 
-  private List<Saying> sayings(Item item, AspectRule rule) {
+  private List<ClaimStatement> statements(Item item, AspectRule rule) {
     Map<String, List<Claim>> alike = new LinkedHashMap<>();
     for (Claim claim : rule.claims()) {
       String says = manner(claim) + words(item, rule, claim);
@@ -103,7 +103,7 @@ final class HandbookItemViewFactory {
     return alike.values().stream()
         .map(
             claims ->
-                new Saying(
+                new ClaimStatement(
                     manner(claims.get(0)),
                     words(item, rule, claims.get(0)),
                     reading.words().swatches(claims.get(0).values()),

@@ -7,8 +7,8 @@ import assize.report.view.HandbookView.Fact;
 import assize.report.view.HandbookView.NumberRow;
 import assize.report.view.HandbookView.NumberTableView;
 import assize.ruleset.NumberTable;
-import assize.ruleset.NumberTable.Entry;
 import assize.ruleset.NumberTable.Series;
+import assize.ruleset.NumberTable.TableEntry;
 import assize.ruleset.RuleSet;
 import java.util.ArrayList;
 import java.util.List;
@@ -46,7 +46,7 @@ final class HandbookNumberTableViewFactory {
 
   private HandbookView.Series series(Series series) {
     List<NumberRow> rows = new ArrayList<>();
-    for (Entry entry : series.first()) {
+    for (TableEntry entry : series.first()) {
       rows.add(
           new NumberRow("from " + number(series, entry), DateRangeFormatter.of(entry.built())));
     }
@@ -73,7 +73,7 @@ final class HandbookNumberTableViewFactory {
             .toList());
   }
 
-  private static String number(Series series, Entry entry) {
+  private static String number(Series series, TableEntry entry) {
     return series.prefix() + entry.number() + series.suffix();
   }
 
@@ -94,15 +94,16 @@ final class HandbookNumberTableViewFactory {
 
   /** Nothing where a day of the table is open, or no series has two numbers. */
   private Optional<NumberTableChart> lines(NumberTable table) {
-    List<NumberTableChart.Row> rows = new ArrayList<>();
+    List<NumberTableChart.SeriesRow> rows = new ArrayList<>();
     Optional<DateRange> all = Optional.empty();
     for (Series series : table.series()) {
-      List<Entry> entries = Stream.concat(series.first().stream(), series.last().stream()).toList();
+      List<TableEntry> entries =
+          Stream.concat(series.first().stream(), series.last().stream()).toList();
       if (entries.stream().anyMatch(one -> one.built().openStart() || one.built().openEnd())) {
         return Optional.empty();
       }
       List<NumberTableChart.Mark> marks = new ArrayList<>();
-      for (Entry entry : series.first()) {
+      for (TableEntry entry : series.first()) {
         marks.add(new NumberTableChart.Mark(entry.built().first(), Long.toString(entry.number())));
       }
       series
@@ -113,9 +114,9 @@ final class HandbookNumberTableViewFactory {
                       new NumberTableChart.Mark(
                           last.built().last(), Long.toString(last.number()))));
       if (marks.size() > 1) {
-        rows.add(new NumberTableChart.Row(name(series), marks));
+        rows.add(new NumberTableChart.SeriesRow(name(series), marks));
       }
-      for (Entry entry : entries) {
+      for (TableEntry entry : entries) {
         all = Optional.of(all.map(entry.built()::hull).orElse(entry.built()));
       }
     }

@@ -8,9 +8,9 @@ import assize.judgment.AspectJudgment;
 import assize.judgment.PositionJudgment;
 import assize.report.chart.ExpectationChart;
 import assize.report.view.HandbookItemView.CourseView;
-import assize.report.view.HandbookItemView.Line;
 import assize.report.view.HandbookItemView.PositionView;
 import assize.report.view.HandbookItemView.StandView;
+import assize.report.view.HandbookItemView.TimelineCharts;
 import assize.ruleset.AspectRule;
 import assize.ruleset.Item;
 import assize.timeline.TimelineEntry;
@@ -87,7 +87,7 @@ final class HandbookTimelines {
     AspectJudgment outcome = stand.outcome().get();
     String right =
         outcome.positions().stream()
-            .filter(PositionJudgment::judged)
+            .filter(PositionJudgment::scored)
             .map(position -> words(item, rule, position))
             .collect(Collectors.joining("; or else "));
     boolean differ =
@@ -111,7 +111,7 @@ final class HandbookTimelines {
   private PositionView position(Item item, AspectRule rule, PositionJudgment one) {
     List<CiteView> by = new ArrayList<>();
     one.sources().forEach(source -> by.add(reading.cite(source, "")));
-    for (String echo : one.echoes()) {
+    for (String echo : one.repeatingSources()) {
       CiteView cite = reading.cite(echo, "");
       by.add(new CiteView(cite.anchor(), cite.title(), cite.grade(), "", copied(echo)));
     }
@@ -119,7 +119,7 @@ final class HandbookTimelines {
         words(item, rule, one),
         NumberFormatter.mass(one.belief()),
         NumberFormatter.mass(one.plausibility()),
-        one.judged(),
+        one.scored(),
         by);
   }
 
@@ -134,7 +134,8 @@ final class HandbookTimelines {
   }
 
   /** Draws what is right when; nothing where no production bounds it. */
-  private Optional<Line> line(Item item, AspectRule rule, VehicleTimeline course, String anchor) {
+  private Optional<TimelineCharts> line(
+      Item item, AspectRule rule, VehicleTimeline course, String anchor) {
     DateRange window = course.window();
     if (window.openStart() || window.openEnd()) {
       return Optional.empty();
@@ -159,24 +160,24 @@ final class HandbookTimelines {
       now.forEach(
           (key, as) -> add(bars.computeIfAbsent(key, it -> new ArrayList<>()), bar(stand, as)));
     }
-    List<ExpectationChart.Row> rows = new ArrayList<>();
+    List<ExpectationChart.PeriodRow> rows = new ArrayList<>();
     bars.forEach(
-        (says, some) -> rows.add(new ExpectationChart.Row(says, dates(some, window), some)));
+        (says, some) -> rows.add(new ExpectationChart.PeriodRow(says, dates(some, window), some)));
     if (!silent.isEmpty()) {
-      rows.add(new ExpectationChart.Row("No source speaks", dates(silent, window), silent));
+      rows.add(new ExpectationChart.PeriodRow("No source speaks", dates(silent, window), silent));
     }
     ExpectationChart line = new ExpectationChart(window.first(), window.last(), rows);
     String title = "What is right when: " + item.title() + ", " + rule.aspect().spoken();
     String description =
         rows.stream().map(row -> row.says() + ": " + row.dates()).collect(Collectors.joining("; "));
     return Optional.of(
-        new Line(
+        new TimelineCharts(
             line.draw(anchor, title, description, WIDE),
             line.draw(anchor + ".narrow", title, description, NARROW)));
   }
 
   private static ExpectationChart.Stand as(AspectJudgment outcome, PositionJudgment position) {
-    if (!position.judged()) {
+    if (!position.scored()) {
       return ExpectationChart.Stand.ASIDE;
     }
     return outcome.dispute() == DisputeState.DISPUTED

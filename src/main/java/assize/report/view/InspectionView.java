@@ -122,11 +122,11 @@ public record InspectionView(
    * @param words the value, or the values that are right alike
    * @param by who holds it, each with its grade, and who leaves it open or rules it out; empty
    *     where sources do not differ
-   * @param judged whether the vehicle is judged by it; not so where it is outweighed
+   * @param scored whether the vehicle is judged by it; not so where it is outweighed
    * @param swatches its colors, as a screen can show them
    */
   public record WalkExpected(
-      String when, String words, List<String> by, boolean judged, List<String> swatches) {
+      String when, String words, List<String> by, boolean scored, List<String> swatches) {
     public WalkExpected {
       by = List.copyOf(by);
       swatches = List.copyOf(swatches);
@@ -137,7 +137,7 @@ public record InspectionView(
       return (when.isEmpty() ? "" : when + ": ")
           + words
           + (by.isEmpty() ? "" : " (" + String.join("; ", by) + ")")
-          + (judged ? "" : ", outweighed by the others");
+          + (scored ? "" : ", outweighed by the others");
     }
   }
 

@@ -94,7 +94,7 @@ public final class InspectionViewFactory {
       for (Item item : area.items()) {
         number++;
         ItemJudgment one = Objects.requireNonNull(judged.get(item.id()));
-        if (!ItemViewFactory.isApart(one)) {
+        if (!ItemViewFactory.isNotApplicable(one)) {
           items.add(item(number, one));
         }
       }
@@ -192,7 +192,7 @@ public final class InspectionViewFactory {
         .filter(
             caution ->
                 reading.judgment().items().stream()
-                    .filter(one -> !ItemViewFactory.isApart(one))
+                    .filter(one -> !ItemViewFactory.isNotApplicable(one))
                     .anyMatch(one -> one.item().cautions().contains(caution)))
         .map(ItemViewFactory::caution)
         .toList();

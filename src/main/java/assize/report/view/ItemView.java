@@ -93,7 +93,7 @@ public record ItemView(
    * @param swatches its colors, as a screen can show them
    */
   public record Expected(
-      String words, List<String> swatches, List<CiteView> sources, boolean judged) {
+      String words, List<String> swatches, List<CiteView> sources, boolean scored) {
     public Expected {
       swatches = List.copyOf(swatches);
       sources = List.copyOf(sources);

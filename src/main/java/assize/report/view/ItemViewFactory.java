@@ -136,7 +136,8 @@ final class ItemViewFactory {
   }
 
   private String kept(ItemJudgment one, String reason) {
-    boolean differs = one.stretches().stream().anyMatch(it -> !it.earned().equals(it.strict()));
+    boolean differs =
+        one.stretches().stream().anyMatch(it -> !it.earned().equals(it.withoutAllowances()));
     String earned =
         NumberFormatter.range(one.earned()) + " of " + NumberFormatter.points(one.possible());
     if (!differs) {
@@ -146,7 +147,7 @@ final class ItemViewFactory {
     }
     ScoreRange strict =
         one.stretches().stream()
-            .map(ItemInPeriod::strict)
+            .map(ItemInPeriod::withoutAllowances)
             .reduce(
                 (a, b) ->
                     new ScoreRange(
@@ -213,7 +214,7 @@ final class ItemViewFactory {
   }
 
   /** Returns the verdict on an item that does not apply on any build day. */
-  static boolean isApart(ItemJudgment one) {
+  static boolean isNotApplicable(ItemJudgment one) {
     return one.verdict() == Verdict.DOES_NOT_APPLY;
   }
 }

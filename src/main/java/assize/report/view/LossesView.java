@@ -7,13 +7,13 @@ import java.util.List;
  *
  * @param more what the items not listed lose together, in words; empty where all are listed
  */
-public record LossesView(List<Line> lines, String more) {
+public record LossesView(List<LossLine> lines, String more) {
   public LossesView {
     lines = List.copyOf(lines);
   }
 
   /** One item and what it loses in the likely case. */
-  public record Line(
+  public record LossLine(
       String anchor,
       String title,
       String area,

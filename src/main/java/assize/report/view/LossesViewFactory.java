@@ -50,8 +50,8 @@ final class LossesViewFactory {
                 + (others.size() == 1 ? " points." : " points in all."));
   }
 
-  private LossesView.Line line(Cost cost) {
-    return new LossesView.Line(
+  private LossesView.LossLine line(Cost cost) {
+    return new LossesView.LossLine(
         AnchorIds.item(cost.one().item().id()),
         cost.one().item().title(),
         area(cost.one()),
@@ -107,7 +107,7 @@ final class LossesViewFactory {
 
   /** Returns what has not been shown, by area. */
   NotAssessedView notShown() {
-    Map<String, List<NotAssessedView.Line>> lines = new LinkedHashMap<>();
+    Map<String, List<NotAssessedView.NotAssessedLine>> lines = new LinkedHashMap<>();
     Map<String, Long> points = new LinkedHashMap<>();
     for (ItemJudgment one : reading.judgment().items()) {
       Map<String, Long> missing = missing(one);
@@ -116,7 +116,7 @@ final class LossesViewFactory {
         lines
             .computeIfAbsent(area(one), area -> new ArrayList<>())
             .add(
-                new NotAssessedView.Line(
+                new NotAssessedView.NotAssessedLine(
                     AnchorIds.item(one.item().id()),
                     one.item().title(),
                     String.join(", ", missing.keySet()),

@@ -13,12 +13,12 @@ public record NotAssessedView(String sentence, List<InArea> areas) {
   }
 
   /** What one area has of it. */
-  public record InArea(String area, String points, List<Line> lines) {
+  public record InArea(String area, String points, List<NotAssessedLine> lines) {
     public InArea {
       lines = List.copyOf(lines);
     }
   }
 
   /** One item, the aspects of it that were not shown, and what they are worth. */
-  public record Line(String anchor, String title, String aspects, String points) {}
+  public record NotAssessedLine(String anchor, String title, String aspects, String points) {}
 }

@@ -64,7 +64,7 @@ final class OwnerViewFactory {
     if (same.isEmpty()) {
       return "No source here holds just this.";
     }
-    return same.stream().anyMatch(it -> !it.sources().isEmpty() || !it.echoes().isEmpty())
+    return same.stream().anyMatch(it -> !it.sources().isEmpty() || !it.repeatingSources().isEmpty())
         ? "Some sources hold the same."
         : "No source says so; some leave it open.";
   }

@@ -7,7 +7,7 @@ import java.util.List;
  *
  * @param built its possible build days
  * @param basis what those days rest on
- * @param sayings everything that says something of them, where there is more than one
+ * @param statements everything that says something of them, where there is more than one
  * @param contradiction what contradicts what, or empty
  */
 public record ReportHeaderView(
@@ -17,7 +17,7 @@ public record ReportHeaderView(
     List<Named> facts,
     String built,
     String basis,
-    List<Saying> sayings,
+    List<DatingStatementView> statements,
     String contradiction,
     String rules,
     String edition,
@@ -25,12 +25,12 @@ public record ReportHeaderView(
     String notes) {
   public ReportHeaderView {
     facts = List.copyOf(facts);
-    sayings = List.copyOf(sayings);
+    statements = List.copyOf(statements);
   }
 
   /** A name and what stands for it. */
   public record Named(String name, String value) {}
 
   /** What one thing says of the build days. */
-  public record Saying(String basis, String words, String days, boolean followed) {}
+  public record DatingStatementView(String basis, String words, String days, boolean followed) {}
 }

@@ -33,7 +33,7 @@ final class ReportHeaderViewFactory {
                 .map(day -> ", most likely about " + DateRangeFormatter.of(day))
                 .orElse(""),
         basis(build.basis()),
-        build.sayings().size() > 1 ? sayings(build) : List.of(),
+        build.statements().size() > 1 ? statements(build) : List.of(),
         contradiction(build),
         rules.name(),
         edition(rules),
@@ -116,11 +116,11 @@ final class ReportHeaderViewFactory {
     };
   }
 
-  private static List<ReportHeaderView.Saying> sayings(BuildDate build) {
-    List<ReportHeaderView.Saying> sayings = new ArrayList<>();
-    for (BuildDate.Saying saying : build.sayings()) {
+  private static List<ReportHeaderView.DatingStatementView> statements(BuildDate build) {
+    List<ReportHeaderView.DatingStatementView> sayings = new ArrayList<>();
+    for (BuildDate.DatingStatement saying : build.statements()) {
       sayings.add(
-          new ReportHeaderView.Saying(
+          new ReportHeaderView.DatingStatementView(
               saying.basis().word(),
               saying.words(),
               DateRangeFormatter.of(saying.days()),
@@ -130,12 +130,12 @@ final class ReportHeaderViewFactory {
   }
 
   private static String contradiction(BuildDate build) {
-    if (build.sayings().isEmpty()) {
+    if (build.statements().isEmpty()) {
       return "";
     }
-    BuildDate.Saying followed = build.sayings().get(0);
+    BuildDate.DatingStatement followed = build.statements().get(0);
     String others =
-        build.sayings().stream()
+        build.statements().stream()
             .filter(saying -> !meets(saying.days(), followed.days()))
             .map(
                 saying -> "“" + saying.words() + "” (" + DateRangeFormatter.of(saying.days()) + ")")

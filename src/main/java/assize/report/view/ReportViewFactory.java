@@ -90,7 +90,7 @@ public final class ReportViewFactory {
         caution.word(),
         caution.precaution(),
         judgment.items().stream()
-            .filter(one -> !ItemViewFactory.isApart(one))
+            .filter(one -> !ItemViewFactory.isNotApplicable(one))
             .map(ItemJudgment::item)
             .filter(item -> item.cautions().contains(caution))
             .map(item -> new ReportView.LinkView(AnchorIds.item(item.id()), item.title()))

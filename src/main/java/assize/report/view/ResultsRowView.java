@@ -10,7 +10,7 @@ import java.util.List;
  * @param report the file of its report, beside the roster; empty for none
  * @param range the low and the high score; empty where nothing is open
  * @param awards the award reached first, then what is certain or possible where that differs
- * @param rides the points that ride on its open disputes; empty without any
+ * @param pointsAtStake the points that ride on its open disputes; empty without any
  */
 public record ResultsRowView(
     String name,
@@ -26,8 +26,8 @@ public record ResultsRowView(
     List<String> awards,
     String awardKey,
     String disputes,
-    String rides,
-    String ridesKey,
+    String pointsAtStake,
+    String pointsAtStakeKey,
     String notShown,
     String notShownKey,
     String judged,

@@ -10,11 +10,11 @@ import java.util.List;
  * @param mean how the likely score comes about
  */
 public record ScoreByDateView(
-    String sentence, Chart wide, Chart narrow, List<Row> rows, String mean) {
+    String sentence, Chart wide, Chart narrow, List<PeriodRow> rows, String mean) {
   public ScoreByDateView {
     rows = List.copyOf(rows);
   }
 
   /** One stretch of build days. */
-  public record Row(String days, String count, String low, String likely, String high) {}
+  public record PeriodRow(String days, String count, String low, String likely, String high) {}
 }

@@ -110,8 +110,8 @@ final class ScoreByDateViewFactory {
         + " points.";
   }
 
-  private static ScoreByDateView.Row row(BuildPeriod stretch) {
-    return new ScoreByDateView.Row(
+  private static ScoreByDateView.PeriodRow row(BuildPeriod stretch) {
+    return new ScoreByDateView.PeriodRow(
         DateRangeFormatter.of(stretch.days()),
         Long.toString(EdtfFormatter.count(stretch.days())),
         NumberFormatter.points(stretch.score().low()),

@@ -20,7 +20,7 @@ public record ScoreCalculationView(String method, List<String> headings, List<Ta
    * @param days empty where there is one stretch
    * @param formulas how the last line becomes the score
    */
-  public record Table(String days, List<Row> rows, Row total, List<String> formulas) {
+  public record Table(String days, List<AreaRow> rows, AreaRow total, List<String> formulas) {
     public Table {
       rows = List.copyOf(rows);
       formulas = List.copyOf(formulas);
@@ -28,8 +28,8 @@ public record ScoreCalculationView(String method, List<String> headings, List<Ta
   }
 
   /** One area, or all. */
-  public record Row(String name, List<String> cells) {
-    public Row {
+  public record AreaRow(String name, List<String> cells) {
+    public AreaRow {
       cells = List.copyOf(cells);
     }
   }

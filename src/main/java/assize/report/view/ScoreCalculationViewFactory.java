@@ -27,15 +27,15 @@ final class ScoreCalculationViewFactory {
   /** One of the three scores: its name, and where it is found. */
   private record Column(
       String name,
-      Function<AreaJudgment.AreaInStretch, Tally> tally,
+      Function<AreaJudgment.AreaInPeriod, Tally> tally,
       Function<BuildPeriod, Long> score) {}
 
   private static final List<Column> COLUMNS =
       List.of(
-          new Column("Low", AreaJudgment.AreaInStretch::low, stretch -> stretch.score().low()),
+          new Column("Low", AreaJudgment.AreaInPeriod::low, stretch -> stretch.score().low()),
           new Column(
-              "Likely", AreaJudgment.AreaInStretch::likely, stretch -> stretch.score().likely()),
-          new Column("High", AreaJudgment.AreaInStretch::high, stretch -> stretch.score().high()));
+              "Likely", AreaJudgment.AreaInPeriod::likely, stretch -> stretch.score().likely()),
+          new Column("High", AreaJudgment.AreaInPeriod::high, stretch -> stretch.score().high()));
 
   ScoreCalculationView view() {
     List<ScoreCalculationView.Table> tables = new ArrayList<>();
@@ -73,7 +73,7 @@ final class ScoreCalculationViewFactory {
   }
 
   private ScoreCalculationView.Table table(int stretch) {
-    List<ScoreCalculationView.Row> rows = new ArrayList<>();
+    List<ScoreCalculationView.AreaRow> rows = new ArrayList<>();
     for (AreaJudgment area : judgment.areas()) {
       List<String> cells = new ArrayList<>();
       if (scale.method() == Scale.Method.AREAS) {
@@ -82,7 +82,7 @@ final class ScoreCalculationViewFactory {
       for (Column column : COLUMNS) {
         cells.add(cell(column.tally().apply(area.stretches().get(stretch))));
       }
-      rows.add(new ScoreCalculationView.Row(area.area().name(), cells));
+      rows.add(new ScoreCalculationView.AreaRow(area.area().name(), cells));
     }
     List<String> cells = new ArrayList<>();
     if (scale.method() == Scale.Method.AREAS) {
@@ -94,7 +94,7 @@ final class ScoreCalculationViewFactory {
     return new ScoreCalculationView.Table(
         reading.days(stretch, stretch),
         rows,
-        new ScoreCalculationView.Row("All areas", cells),
+        new ScoreCalculationView.AreaRow("All areas", cells),
         COLUMNS.stream().map(column -> formula(column, stretch)).toList());
   }
 

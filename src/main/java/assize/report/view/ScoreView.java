@@ -9,7 +9,7 @@ import java.util.List;
  * @param open whether low and high differ
  * @param reached what it reaches, in a few words; empty where there are no awards
  * @param sentences the score and the awards in whole sentences
- * @param strict the score without allowances, in words; empty where it is the same
+ * @param withoutAllowances the score without allowances, in words; empty where it is the same
  * @param wide the drawing for a wide page
  * @param narrow the same for a narrow one
  * @param tally how many items have which verdict
@@ -22,7 +22,7 @@ public record ScoreView(
     boolean open,
     String reached,
     List<String> sentences,
-    String strict,
+    String withoutAllowances,
     List<AwardView> awards,
     Chart wide,
     Chart narrow,

@@ -23,12 +23,12 @@ final class ScoreViewFactory {
   static ScoreView of(Judgment judgment) {
     ScoreRange score = judgment.score();
     long of = judgment.rules().scale().outOf();
-    boolean allowances = !judgment.strict().equals(score);
+    boolean allowances = !judgment.withoutAllowances().equals(score);
     ScoreRangeChart scale =
         new ScoreRangeChart(
             of / 1000.0,
             band(score),
-            allowances ? Optional.of(band(judgment.strict())) : Optional.empty(),
+            allowances ? Optional.of(band(judgment.withoutAllowances())) : Optional.empty(),
             thresholds(judgment));
     List<String> sentences = sentences(judgment);
     String title = "The score against the awards";
@@ -41,7 +41,7 @@ final class ScoreViewFactory {
         !score.isPoint(),
         reached(judgment),
         sentences,
-        allowances ? strict(judgment.strict()) : "",
+        allowances ? withoutAllowances(judgment.withoutAllowances()) : "",
         awards(judgment),
         scale.draw("score-wide", title, description, WIDE),
         scale.draw("score-narrow", title, description, NARROW),
@@ -113,7 +113,7 @@ final class ScoreViewFactory {
     return sentences;
   }
 
-  private static String strict(ScoreRange strict) {
+  private static String withoutAllowances(ScoreRange strict) {
     return "Without the scale's allowances for departures: "
         + NumberFormatter.points(strict.likely())
         + (strict.isPoint() ? "." : " likely, " + NumberFormatter.range(strict) + " in all.");

@@ -18,7 +18,7 @@ public record SourceStatementView(
     String heldBy,
     boolean witness,
     String counts,
-    List<Line> lines) {
+    List<StatementLine> lines) {
   public SourceStatementView {
     lines = List.copyOf(lines);
   }
@@ -30,5 +30,5 @@ public record SourceStatementView(
    * @param where the place in the source
    * @param days the build days that it speaks of
    */
-  public record Line(String says, String where, String days) {}
+  public record StatementLine(String says, String where, String days) {}
 }

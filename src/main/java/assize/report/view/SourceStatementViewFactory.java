@@ -64,7 +64,7 @@ final class SourceStatementViewFactory {
   /** Returns what a source says, all of its claims together. */
   String says(Item item, AspectJudgment aspect, SourceJudgment source, int stretch) {
     return of(item, aspect, source, stretch).lines().stream()
-        .map(SourceStatementView.Line::says)
+        .map(SourceStatementView.StatementLine::says)
         .distinct()
         .collect(Collectors.joining("; "));
   }
@@ -81,7 +81,7 @@ final class SourceStatementViewFactory {
   String counts(SourceJudgment source) {
     return source.isWitness()
         ? "counts as a witness"
-        : "adds nothing: it repeats " + title(source.way().get(source.way().size() - 1));
+        : "adds nothing: it repeats " + title(source.copyPath().get(source.copyPath().size() - 1));
   }
 
   String title(String source) {
@@ -101,7 +101,8 @@ final class SourceStatementViewFactory {
             cite.repeats());
   }
 
-  private SourceStatementView.Line line(Item item, AspectJudgment aspect, PhysicalTrace trace) {
+  private SourceStatementView.StatementLine line(
+      Item item, AspectJudgment aspect, PhysicalTrace trace) {
     String words =
         reading
             .words()
@@ -109,20 +110,20 @@ final class SourceStatementViewFactory {
                 item,
                 aspect.rule().aspect(),
                 trace.values().getOrDefault(aspect.rule().aspect(), List.of()));
-    return new SourceStatementView.Line(
+    return new SourceStatementView.StatementLine(
         manner(trace.manner()) + words,
         trace.where().map(it -> it.replaceFirst("[.\\s]+$", "")).orElse(""),
         "this vehicle alone");
   }
 
-  private List<SourceStatementView.Line> lines(
+  private List<SourceStatementView.StatementLine> lines(
       Item item, AspectJudgment aspect, String source, int stretch) {
-    List<SourceStatementView.Line> lines = new ArrayList<>();
+    List<SourceStatementView.StatementLine> lines = new ArrayList<>();
     for (Claim claim : aspect.rule().claims()) {
       if (claim.source().equals(Optional.of(source))
           && reading.claims().speaks(claim, reading.dayOf(stretch))) {
         lines.add(
-            new SourceStatementView.Line(
+            new SourceStatementView.StatementLine(
                 manner(claim.manner())
                     + reading.words().any(item, aspect.rule().aspect(), claim.values()),
                 claim.citation().orElse(""),

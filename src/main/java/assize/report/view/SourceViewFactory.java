@@ -38,7 +38,7 @@ final class SourceViewFactory {
   /** How many claims of each source speak of this vehicle. */
   private Map<String, Long> cited() {
     return reading.judgment().items().stream()
-        .filter(one -> !ItemViewFactory.isApart(one))
+        .filter(one -> !ItemViewFactory.isNotApplicable(one))
         .map(ItemJudgment::item)
         .flatMap(item -> item.aspects().stream())
         .flatMap(rule -> rule.claims().stream())

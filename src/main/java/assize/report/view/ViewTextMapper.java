@@ -30,7 +30,7 @@ final class ViewTextMapper {
           "ResultsRowView.builtKey",
           "ResultsRowView.likelyKey",
           "ResultsRowView.awardKey",
-          "ResultsRowView.ridesKey",
+          "ResultsRowView.pointsAtStakeKey",
           "ResultsRowView.notShownKey",
           "ResultsRowView.judgedKey",
           "ItemView.marks",

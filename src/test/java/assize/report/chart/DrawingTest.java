@@ -101,7 +101,7 @@ class DrawingTest {
             first.plusYears(3),
             first.plusYears(3),
             List.of(
-                new ClaimDatesChart.Row(
+                new ClaimDatesChart.ClaimRow(
                     "a source with a very long title, which is shortened where it must be, always",
                     "nickel",
                     List.of(new ClaimDatesChart.Bar(first, first.plusYears(3))))));

@@ -23,17 +23,17 @@ class GuideDrawingsTest {
             FIRST,
             FIRST.plusDays(99),
             List.of(
-                new ExpectationChart.Row(
+                new ExpectationChart.PeriodRow(
                     "old", "until", List.of(bar(0, 60, ExpectationChart.Stand.RIGHT))),
-                new ExpectationChart.Row(
+                new ExpectationChart.PeriodRow(
                     "new",
                     "from",
                     List.of(
                         bar(40, 80, ExpectationChart.Stand.RIGHT),
                         bar(80, 100, ExpectationChart.Stand.OPEN))),
-                new ExpectationChart.Row(
+                new ExpectationChart.PeriodRow(
                     "third", "aside", List.of(bar(10, 20, ExpectationChart.Stand.ASIDE))),
-                new ExpectationChart.Row(
+                new ExpectationChart.PeriodRow(
                     "No source", "gap", List.of(bar(5, 7, ExpectationChart.Stand.SILENT)))));
     return line.draw("x", "t", "d", 220);
   }
@@ -117,7 +117,7 @@ class GuideDrawingsTest {
             FIRST,
             FIRST.plusDays(99),
             List.of(
-                new NumberTableChart.Row(
+                new NumberTableChart.SeriesRow(
                     "A…",
                     List.of(
                         new NumberTableChart.Mark(FIRST, "100"),

@@ -38,7 +38,7 @@ class SealsTest {
             shared.pictures().apply("photo-1"), new PageImage("data:image/png;base64,AAAA", 1, 1)));
   }
 
-  private static Parsed<List<Seals.Seal>> read(String page) {
+  private static Parsed<List<Seals.NumberHash>> read(String page) {
     try {
       return Seals.of(new StringReader(page));
     } catch (IOException e) {
@@ -46,7 +46,7 @@ class SealsTest {
     }
   }
 
-  static List<Seals.Seal> seals(String page) {
+  static List<Seals.NumberHash> seals(String page) {
     return read(page).toOptional().orElseThrow();
   }
 
@@ -56,9 +56,9 @@ class SealsTest {
 
   @Test
   void readsNumberAndFingerprint() {
-    assertThat(seals(PAGE)).containsExactly(new Seals.Seal("chassis", "X-4xxx", FINGERPRINT));
+    assertThat(seals(PAGE)).containsExactly(new Seals.NumberHash("chassis", "X-4xxx", FINGERPRINT));
     assertThat(seals(PAGE.replace("chassis: <strong>X-4xxx", "A &amp; &#x202e;: <strong>&lt;4xxx")))
-        .containsExactly(new Seals.Seal("A & \u202e", "<4xxx", FINGERPRINT));
+        .containsExactly(new Seals.NumberHash("A & \u202e", "<4xxx", FINGERPRINT));
   }
 
   @ParameterizedTest

@@ -141,7 +141,7 @@ class SharedPageTest {
         HtmlReport.render(masked.view(), Map.of(masked.pictures().apply("photo-1"), picture));
     assertThat(faults(page)).isEmpty();
     assertThat(SealsTest.seals(page))
-        .containsExactly(new Seals.Seal("chassis", "X-4xxx", "ab".repeat(32)));
+        .containsExactly(new Seals.NumberHash("chassis", "X-4xxx", "ab".repeat(32)));
     assertThat(faults(page.replaceFirst("X-4xxx", "X-4388"))).hasSize(1);
     assertThat(SealsTest.seals(HtmlReport.render(plain))).isEmpty();
   }

@@ -84,7 +84,7 @@ class DossierViewsTest {
     return view.parts().get(0).dispute().spans().get(0);
   }
 
-  private static List<String> rows(List<CombinationStepsView.Row> rows) {
+  private static List<String> rows(List<CombinationStepsView.CombinationRow> rows) {
     return rows.stream().map(it -> it.set() + ": " + it.sum() + " = " + it.value()).toList();
   }
 
@@ -151,7 +151,7 @@ class DossierViewsTest {
     assertThat(span.state()).isEqualTo("settled against dissent");
     assertThat(rows(working.pooled())).containsExactly("1: 1 − 0.1 × 0.3 = 0.97");
     assertThat(rows(working.masses())).startsWith("1: 0.485 ÷ 0.515 = 0.942");
-    assertThat(span.positions().get(1).judged()).isFalse();
+    assertThat(span.positions().get(1).scored()).isFalse();
     assertThat(DossierViewFactory.disputed(judge(HEAD + A_AGAINST_C.indent(14), RECORD)))
         .containsExactly("bed-color");
   }
@@ -173,10 +173,11 @@ class DossierViewsTest {
                 true,
                 "counts as a witness",
                 List.of(
-                    new SourceStatementView.Line("says works green", "note 7", "all build days"))));
+                    new SourceStatementView.StatementLine(
+                        "says works green", "note 7", "all build days"))));
     assertThat(body.testimony().get(0).lines())
         .containsExactly(
-            new SourceStatementView.Line("says body color", "page 31", "all build days"));
+            new SourceStatementView.StatementLine("says body color", "page 31", "all build days"));
     assertThat(green.earns()).isEqualTo("8 of 8");
     assertThat(body.earns()).isEqualTo("0 of 8");
     assertThat(green.settling()).isNotEmpty();

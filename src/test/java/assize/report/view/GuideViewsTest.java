@@ -45,10 +45,10 @@ class GuideViewsTest {
   @Test
   void aRunningChangeIsToldStretchByStretch() {
     AspectView number = item("bracket").aspects().get(0);
-    assertThat(number.sayings())
-        .extracting(HandbookItemView.Saying::words, saying -> saying.tellers().size())
+    assertThat(number.statements())
+        .extracting(HandbookItemView.ClaimStatement::words, saying -> saying.tellers().size())
         .containsExactly(tuple("Y-10", 2), tuple("Y-20", 1));
-    assertThat(number.sayings().get(0).tellers().get(1).scope())
+    assertThat(number.statements().get(0).tellers().get(1).scope())
         .isEqualTo("built until 31 August 1934");
     CourseView course = number.courses().get(0);
     assertThat(course.vehicles()).isEmpty();

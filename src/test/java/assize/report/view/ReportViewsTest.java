@@ -48,20 +48,21 @@ class ReportViewsTest {
   @Test
   void costsLeaveOutWhatWasNotShown() {
     assertThat(one.costs().lines())
-        .extracting(LossesView.Line::title)
+        .extracting(LossesView.LossLine::title)
         .containsExactly("Horn button", "Heater");
     assertThat(one.costs().lines().get(0).lost()).isEqualTo("18");
     assertThat(one.costs().lines().get(0).why().get(0))
         .endsWith("expected: nickel plate (disputed)");
     assertThat(one.notShown().areas().get(0).lines())
-        .containsExactly(new NotAssessedView.Line("item-cab-mirror", "Mirror", "present", "20"));
+        .containsExactly(
+            new NotAssessedView.NotAssessedLine("item-cab-mirror", "Mirror", "present", "20"));
   }
 
   @Test
   void aDisputeIsWrittenUpWithAllThatBearsOnIt() {
     DisputeView dispute = one.disputes().get(0);
     assertThat(dispute.question()).isEqualTo("Horn button: which finish is right?");
-    assertThat(dispute.rides()).isEqualTo("20 points ride on it.");
+    assertThat(dispute.pointsAtStake()).isEqualTo("20 points ride on it.");
     DisputeView.Span span = dispute.spans().get(0);
     assertThat(span.conflict()).isEqualTo("Conflict 0.450; 0.091 is left unassigned.");
     assertThat(span.positions())
@@ -69,7 +70,7 @@ class ReportViewsTest {
         .containsExactly("0.818", "0.091");
     assertThat(span.settling()).contains("“nickel plate”: 1 of grade A, or 2 of grade C");
     assertThat(dispute.dates().orElseThrow().rows())
-        .extracting(DisputeView.Row::days)
+        .extracting(DisputeView.ClaimDatesRow::days)
         .containsExactly("1 March 1932 to 11 March 1935", "March 1932 to August 1936");
   }
 
