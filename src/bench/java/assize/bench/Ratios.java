@@ -67,7 +67,7 @@ public final class Ratios {
     results.forEach(it -> times.put(key(it.getParams()), it.getPrimaryResult().getScore()));
     for (RunResult result : results) {
       BenchmarkParams params = result.getParams();
-      for (Against against : against(params.getBenchmark())) {
+      for (Baseline against : against(params.getBenchmark())) {
         String other = className(params.getBenchmark()) + "." + against.value() + values(params);
         Double theirs = times.get(other);
         if (theirs == null) {
@@ -81,12 +81,12 @@ public final class Ratios {
     }
   }
 
-  private static Against[] against(String benchmark) {
+  private static Baseline[] against(String benchmark) {
     try {
       return Arrays.stream(Class.forName(className(benchmark)).getMethods())
           .filter(it -> it.getName().equals(methodName(benchmark)))
           .findFirst()
-          .map((Method it) -> it.getAnnotationsByType(Against.class))
+          .map((Method it) -> it.getAnnotationsByType(Baseline.class))
           .orElseThrow();
     } catch (ClassNotFoundException e) {
       throw new IllegalStateException(e);

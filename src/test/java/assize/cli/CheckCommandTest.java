@@ -18,27 +18,30 @@ import org.junit.jupiter.api.io.TempDir;
 import tools.jackson.databind.JsonNode;
 
 class CheckCommandTest {
-  private Bench bench = new Bench(Path.of(""));
+  private CommandBench bench = new CommandBench(Path.of(""));
 
   @BeforeEach
   void lay(@TempDir Path folder) {
-    bench = Bench.in(folder);
+    bench = CommandBench.in(folder);
   }
 
   @Test
   void saysThatNothingIsWrong() {
-    Ran one = Ran.of("check", bench.at("rules.yaml"));
+    CommandResult one = CommandResult.of("check", bench.at("rules.yaml"));
     String accepted = " 2 doubts accepted: check --show-accepted lists them.\n";
-    assertThat(one).isEqualTo(new Ran(0, "No errors." + accepted, ""));
-    Ran two = Ran.of("check", bench.at("rules.yaml"), bench.at("one.yaml"));
-    assertThat(two).isEqualTo(new Ran(0, "No errors in 2 rule sets and records." + accepted, ""));
-    assertThat(Ran.of("check", bench.at("one.yaml"))).isEqualTo(new Ran(0, "No errors.\n", ""));
-    assertThat(Ran.of("check", bench.at("one.yaml"), "--json")).isEqualTo(new Ran(0, "", ""));
+    assertThat(one).isEqualTo(new CommandResult(0, "No errors." + accepted, ""));
+    CommandResult two = CommandResult.of("check", bench.at("rules.yaml"), bench.at("one.yaml"));
+    assertThat(two)
+        .isEqualTo(new CommandResult(0, "No errors in 2 rule sets and records." + accepted, ""));
+    assertThat(CommandResult.of("check", bench.at("one.yaml")))
+        .isEqualTo(new CommandResult(0, "No errors.\n", ""));
+    assertThat(CommandResult.of("check", bench.at("one.yaml"), "--json"))
+        .isEqualTo(new CommandResult(0, "", ""));
   }
 
   @Test
   void looksAtEverythingInAFolder() {
-    Ran ran = Ran.of("check", "rules");
+    CommandResult ran = CommandResult.of("check", "rules");
     assertThat(ran.exit()).isZero();
     assertThat(ran.out())
         .isEqualTo(
@@ -48,7 +51,7 @@ class CheckCommandTest {
 
   @Test
   void listsAcceptedDoubtsWithTheirReasonsWhereWanted() {
-    Ran ran = Ran.of("check", "--show-accepted", bench.at("rules.yaml"));
+    CommandResult ran = CommandResult.of("check", "--show-accepted", bench.at("rules.yaml"));
     assertThat(ran.err()).isEmpty();
     assertThat(ran.out().lines())
         .hasSize(4)
@@ -56,7 +59,7 @@ class CheckCommandTest {
         .isEqualTo("accepted[number-table-gap]: The books of the first two years were lost.");
     assertThat(ran.out()).endsWith("No errors. 2 doubts accepted.\n");
     List<JsonNode> lines =
-        Ran.of("check", "--show-accepted", "--json", bench.at("rules.yaml")).jsonLines();
+        CommandResult.of("check", "--show-accepted", "--json", bench.at("rules.yaml")).jsonLines();
     assertThat(lines).hasSize(2);
     assertThat(lines.get(0).get("accepted").stringValue()).startsWith("The books");
     assertThat(lines.get(0).get("about").get(0).stringValue()).isEqualTo("chassis");
@@ -70,7 +73,7 @@ class CheckCommandTest {
     Files.writeString(bench.at("shown.yaml"), named);
     Files.writeString(bench.at("lamp.jpg"), "no photo");
     Files.copy(Path.of("rules/photos/horn-button.png"), bench.at("horn.jpg"));
-    Ran ran = Ran.of("check", bench.at("shown.yaml"));
+    CommandResult ran = CommandResult.of("check", bench.at("shown.yaml"));
     assertThat(ran.exit()).isEqualTo(1);
     assertThat(ran.err())
         .contains("error[photo-cannot-be-shown]: evidence \"lamp\"")
@@ -84,9 +87,10 @@ class CheckCommandTest {
             + "accepted:\n"
             + "  - {doubt: photo-misnamed, of: [lamp, horn], because: The camera does it.}\n"
             + "  - {doubt: uncited-evidence, because: They show all of it.}\n");
-    assertThat(Ran.of("check", bench.at("shown.yaml")))
+    assertThat(CommandResult.of("check", bench.at("shown.yaml")))
         .isEqualTo(
-            new Ran(0, "No errors. 4 doubts accepted: check --show-accepted lists them.\n", ""));
+            new CommandResult(
+                0, "No errors. 4 doubts accepted: check --show-accepted lists them.\n", ""));
   }
 
   @Test
@@ -97,13 +101,15 @@ class CheckCommandTest {
                 .replace("observations:", "judged: {on: 2020-05-01}\nobservations:")
                 .replaceFirst("(?m)^  horn-button:.*\\n", "")
             + "  horn-button: {finish: chrome, departure: {reason: cost, until: 2019-01}}\n");
-    assertThat(Ran.of("check", bench.at("old.yaml")).err()).contains("doubt[overdue-review]");
-    assertThat(Ran.of("check", "--as-of", "2020-01-31", bench.at("old.yaml")).err()).isEmpty();
+    assertThat(CommandResult.of("check", bench.at("old.yaml")).err())
+        .contains("doubt[overdue-review]");
+    assertThat(CommandResult.of("check", "--as-of", "2020-01-31", bench.at("old.yaml")).err())
+        .isEmpty();
   }
 
   @Test
   void printsErrorsForAPerson() {
-    Ran ran = Ran.of("check", bench.at("wrong.yaml"));
+    CommandResult ran = CommandResult.of("check", bench.at("wrong.yaml"));
     assertThat(ran.exit()).isEqualTo(1);
     assertThat(ran.out()).isEmpty();
     assertThat(ran.err())
@@ -114,7 +120,8 @@ class CheckCommandTest {
 
   @Test
   void givesErrorsToAMachineOneALine() {
-    Ran ran = Ran.of("check", "--json", bench.at("wrong.yaml"), bench.at("missing.yaml"));
+    CommandResult ran =
+        CommandResult.of("check", "--json", bench.at("wrong.yaml"), bench.at("missing.yaml"));
     assertThat(ran.exit()).isEqualTo(1);
     assertThat(ran.err()).isEmpty();
     List<JsonNode> lines = ran.jsonLines();
@@ -129,7 +136,7 @@ class CheckCommandTest {
 
   @Test
   void endsWellWithDoubtsAlone() {
-    assertThat(Ran.of("check", bench.at("doubts.yaml")).exit()).isZero();
+    assertThat(CommandResult.of("check", bench.at("doubts.yaml")).exit()).isZero();
     Diagnostic doubt =
         Diagnostic.of(
             DiagnosticCode.NO_SOURCE, new SourceFile("a.yaml", "a: b\n").span(0, 1), "no source");
@@ -148,20 +155,22 @@ class CheckCommandTest {
   @Test
   void colorsMessagesOnlyWhereTheTerminalShowsThem() {
     Path wrong = bench.at("wrong.yaml");
-    Ran colored = Ran.onTerminal(true, "check", wrong);
+    CommandResult colored = CommandResult.onTerminal(true, "check", wrong);
     assertThat(colored.err()).contains("\u001b[");
     String stripped = colored.err().replaceAll("\u001b\\[[0-9;]*m", "");
-    assertThat(stripped).isEqualTo(Ran.of("check", wrong).err());
-    assertThat(Ran.onTerminal(true, "check", wrong, "--json").out()).doesNotContain("\u001b");
+    assertThat(stripped).isEqualTo(CommandResult.of("check", wrong).err());
+    assertThat(CommandResult.onTerminal(true, "check", wrong, "--json").out())
+        .doesNotContain("\u001b");
   }
 
   /** Each lists more of what is looked for; what is not looked for can't be listed. */
   @Test
   void whatIsListedGoesWithWhatIsLookedFor() {
-    Ran items = Ran.of("check", "--all-items", bench.at("rules.yaml"));
+    CommandResult items = CommandResult.of("check", "--all-items", bench.at("rules.yaml"));
     assertThat(items.exit()).isEqualTo(2);
     assertThat(items.err()).startsWith("--all-items goes with --coverage, which is not given\n");
-    Ran accepted = Ran.of("check", "--show-accepted", "--coverage", bench.at("rules.yaml"));
+    CommandResult accepted =
+        CommandResult.of("check", "--show-accepted", "--coverage", bench.at("rules.yaml"));
     assertThat(accepted.exit()).isEqualTo(2);
     assertThat(accepted.err()).startsWith("--show-accepted: --coverage looks for no doubts");
   }

@@ -19,7 +19,7 @@ class ColorCommandTest {
       String pair, String l1, String a1, String b1, String l2, String a2, String b2, double de00) {
     String one = String.join(",", l1, a1, b1);
     String other = String.join(",", l2, a2, b2);
-    Ran ran = Ran.of("color", one, other, "--json");
+    CommandResult ran = CommandResult.of("color", one, other, "--json");
     assertThat(ran.exit()).as("pair " + pair).isZero();
     JsonNode said = ran.json();
     assertThat(said.propertyNames()).containsExactly("de00", "dL", "dC", "dH");
@@ -30,7 +30,7 @@ class ColorCommandTest {
 
   @Test
   void printsThePartsForAPerson() {
-    Ran ran = Ran.of("color", "50,2.6772,-79.7751", "50,0,-82.7485");
+    CommandResult ran = CommandResult.of("color", "50,2.6772,-79.7751", "50,0,-82.7485");
     assertThat(ran.exit()).isZero();
     assertThat(ran.out()).contains("ΔE00").contains("2.0425").hasLineCount(4);
     assertThat(ran.err()).isEmpty();
@@ -38,7 +38,7 @@ class ColorCommandTest {
 
   @Test
   void namesTheColorThatIsWrong() {
-    Ran ran = Ran.of("color", "1,2,3", "101,2,3");
+    CommandResult ran = CommandResult.of("color", "1,2,3", "101,2,3");
     assertThat(ran.exit()).isEqualTo(1);
     assertThat(ran.out()).isEmpty();
     assertThat(ran.err()).isEqualTo("101,2,3: L goes from 0 to 100\n");
@@ -46,7 +46,7 @@ class ColorCommandTest {
 
   @Test
   void takesALightnessBelowNothingForAColorAndNotForAnOption() {
-    Ran ran = Ran.of("color", "-1,2,3", "1,2,3", "--json");
+    CommandResult ran = CommandResult.of("color", "-1,2,3", "1,2,3", "--json");
     assertThat(ran.exit()).isEqualTo(1);
     assertThat(ran.json().get("error").stringValue()).isEqualTo("-1,2,3: L goes from 0 to 100");
   }

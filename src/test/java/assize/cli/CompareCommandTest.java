@@ -2,7 +2,7 @@ package assize.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import assize.compare.Yard;
+import assize.compare.EditionFixture;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -11,16 +11,16 @@ import org.junit.jupiter.api.io.TempDir;
 import tools.jackson.databind.JsonNode;
 
 class CompareCommandTest {
-  private static final Path NEWER = Yard.FOLDER.resolve("newer.yaml");
-  private static final Path OLDER = Yard.FOLDER.resolve("older.yaml");
-  private static final Path TRUCK = Yard.FOLDER.resolve("truck.yaml");
+  private static final Path NEWER = EditionFixture.FOLDER.resolve("newer.yaml");
+  private static final Path OLDER = EditionFixture.FOLDER.resolve("older.yaml");
+  private static final Path TRUCK = EditionFixture.FOLDER.resolve("truck.yaml");
 
   @TempDir private Path folder = Path.of("");
 
   @Test
   void writesWhatChanged() throws IOException {
     Path out = folder.resolve("changes.html");
-    Ran ran = Ran.of("compare", OLDER, NEWER, "--record", TRUCK, "--out", out);
+    CommandResult ran = CommandResult.of("compare", OLDER, NEWER, "--record", TRUCK, "--out", out);
     assertThat(ran.exit()).as(ran.err()).isZero();
     assertThat(ran.out()).contains("15 changes can alter a verdict, points or an award.");
     assertThat(Files.readString(out))
@@ -31,14 +31,14 @@ class CompareCommandTest {
 
   @Test
   void tellsOtherPrograms() {
-    Ran ran = Ran.of("compare", OLDER, NEWER, "--record", TRUCK, "--json");
+    CommandResult ran = CommandResult.of("compare", OLDER, NEWER, "--record", TRUCK, "--json");
     assertThat(ran.exit()).isZero();
     JsonNode json = ran.json();
     assertThat(json.get("before").get("edition").stringValue()).isEqualTo("1");
     assertThat(json.get("changes").size()).isEqualTo(23);
     assertThat(json.get("perhaps_renamed").get(0).get("after").stringValue()).isEqualTo("stake");
     assertThat(json.get("vehicle").get("after").get("likely").doubleValue()).isEqualTo(69.853);
-    JsonNode same = Ran.of("compare", NEWER, NEWER, "--json").json();
+    JsonNode same = CommandResult.of("compare", NEWER, NEWER, "--json").json();
     assertThat(same.get("changes").size()).isZero();
     assertThat(same.has("vehicle")).isFalse();
   }
@@ -52,7 +52,7 @@ class CompareCommandTest {
         Files.readString(TRUCK)
             .replace("newer.yaml", "older.yaml")
             .replace("stake:", "side-stake:"));
-    JsonNode json = Ran.of("compare", OLDER, NEWER, "--record", old, "--json").json();
+    JsonNode json = CommandResult.of("compare", OLDER, NEWER, "--record", old, "--json").json();
     assertThat(json.get("vehicle").get("left_out").get(0).stringValue())
         .isEqualTo("Edition 2 has no place for “side-stake”.");
   }
@@ -64,26 +64,28 @@ class CompareCommandTest {
     Path worse = folder.resolve("worse.yaml");
     Files.writeString(worse, Files.readString(OLDER).replace("grade: A", "grade: E"));
     Path out = folder.resolve("out.html");
-    Ran ran = Ran.of("compare", worse, bad, "--out", out);
+    CommandResult ran = CommandResult.of("compare", worse, bad, "--out", out);
     assertThat(ran.exit()).isEqualTo(1);
     assertThat(ran.err()).contains("bad.yaml").contains("worse.yaml").contains("did you mean");
     assertThat(out).doesNotExist();
-    assertThat(Ran.of("compare", OLDER, TRUCK, "--out", out).err()).contains("this is a record");
-    assertThat(Ran.of("compare", OLDER, NEWER, "--record", OLDER, "--out", out).exit())
+    assertThat(CommandResult.of("compare", OLDER, TRUCK, "--out", out).err())
+        .contains("this is a record");
+    assertThat(CommandResult.of("compare", OLDER, NEWER, "--record", OLDER, "--out", out).exit())
         .isEqualTo(1);
     assertThat(out).doesNotExist();
   }
 
   @Test
   void bothEditionsHaveToBeNamed() {
-    Ran ran = Ran.of("compare", NEWER, "--record", TRUCK);
+    CommandResult ran = CommandResult.of("compare", NEWER, "--record", TRUCK);
     assertThat(ran.exit()).isEqualTo(2);
     assertThat(ran.err()).contains("NEW").endsWith("Try: assize compare --help\n");
   }
 
   @Test
   void thePageIsNamedLikeOne() {
-    Ran ran = Ran.of("compare", OLDER, NEWER, "--out", folder.resolve("changes.yaml"));
+    CommandResult ran =
+        CommandResult.of("compare", OLDER, NEWER, "--out", folder.resolve("changes.yaml"));
     assertThat(ran.exit()).isEqualTo(2);
     assertThat(ran.err()).startsWith("--out: name a file that ends in .html, not ");
   }
@@ -91,7 +93,7 @@ class CompareCommandTest {
   @Test
   void anOutputThatCantBeWrittenIsExitThree() throws IOException {
     Path file = Files.writeString(folder.resolve("file"), "x");
-    assertThat(Ran.of("compare", OLDER, NEWER, "--out", file.resolve("new.html")).exit())
+    assertThat(CommandResult.of("compare", OLDER, NEWER, "--out", file.resolve("new.html")).exit())
         .isEqualTo(3);
   }
 }

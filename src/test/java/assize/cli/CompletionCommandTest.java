@@ -51,7 +51,7 @@ class CompletionCommandTest {
   }
 
   private String script(String shell) throws IOException {
-    Ran ran = Ran.of("completion", shell);
+    CommandResult ran = CommandResult.of("completion", shell);
     assertThat(ran.exit()).isZero();
     assertThat(ran.err()).isEmpty();
     Path file = folder.resolve("judge").resolve("assize." + shell);
@@ -138,7 +138,7 @@ class CompletionCommandTest {
   /** No PowerShell is at hand: what it would read is held to its quotes and names. */
   @Test
   void powershellIsTold() {
-    String script = Ran.of("completion", "powershell").out();
+    String script = CommandResult.of("completion", "powershell").out();
     assertThat(script)
         .contains("Register-ArgumentCompleter -Native -CommandName assize")
         .contains("'judge' = 'Judges vehicles and writes a report for each.'")
@@ -152,10 +152,10 @@ class CompletionCommandTest {
   @ParameterizedTest
   @ValueSource(strings = {"bash", "zsh", "fish", "powershell"})
   void everyCommandAndOptionIsInIt(String shell) {
-    String script = Ran.of("completion", shell).out();
+    String script = CommandResult.of("completion", shell).out();
     for (String command : commands()) {
       assertThat(script).contains(command);
-      Ran.of(command, "--help")
+      CommandResult.of(command, "--help")
           .out()
           .lines()
           .flatMap(
@@ -166,7 +166,7 @@ class CompletionCommandTest {
   }
 
   private static List<String> commands() {
-    return Ran.of("--help")
+    return CommandResult.of("--help")
         .out()
         .lines()
         .filter(it -> it.startsWith("  "))
@@ -177,9 +177,9 @@ class CompletionCommandTest {
   @Test
   void asksForAShell() {
     assertThat(commands()).contains("judge", "completion", "manual");
-    assertThat(Ran.of("completion").exit()).isEqualTo(2);
-    assertThat(Ran.of("completion").err()).contains("SHELL");
-    assertThat(Ran.of("completion", "csh").exit()).isEqualTo(2);
+    assertThat(CommandResult.of("completion").exit()).isEqualTo(2);
+    assertThat(CommandResult.of("completion").err()).contains("SHELL");
+    assertThat(CommandResult.of("completion", "csh").exit()).isEqualTo(2);
   }
 
   /**
@@ -188,7 +188,7 @@ class CompletionCommandTest {
   @Tag("slow")
   @Test
   void theManualIsTakenWithoutAWarning() throws Exception {
-    Ran ran = Ran.of("manual");
+    CommandResult ran = CommandResult.of("manual");
     assertThat(ran.exit()).isZero();
     Path page = folder.resolve("assize.1");
     Files.writeString(page, ran.out());

@@ -26,10 +26,10 @@ class CorpusExitTest {
     Path rules = folder.resolve(single ? "rules.yaml" : "rules");
     Path record = folder.resolve("record.yaml");
     boolean wrong = Files.readString(folder.resolve("expected.txt")).contains("error[");
-    Ran ran =
+    CommandResult ran =
         Files.exists(record)
-            ? Ran.of("judge", record, "--rules", rules, "--out", out.resolve("reports"))
-            : Ran.of("check", rules);
+            ? CommandResult.of("judge", record, "--rules", rules, "--out", out.resolve("reports"))
+            : CommandResult.of("check", rules);
     if (wrong) {
       assertThat(ran.exit()).isEqualTo(1);
       assertThat(ran.out()).isEmpty();

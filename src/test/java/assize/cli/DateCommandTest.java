@@ -12,7 +12,7 @@ class DateCommandTest {
   @ParameterizedTest
   @CsvFileSource(resources = "dates.csv", useHeadersInDisplayName = true)
   void coversTheDaysOfThePublishedExamples(String date, String first, String last) {
-    JsonNode said = Ran.of("date", date, "--json").json();
+    JsonNode said = CommandResult.of("date", date, "--json").json();
     assertThat(said.get("first").stringValue("null")).isEqualTo(first);
     assertThat(said.get("last").stringValue("null")).isEqualTo(last);
     assertThat(said.get("open_start").booleanValue()).isEqualTo(date.startsWith("../"));
@@ -23,7 +23,7 @@ class DateCommandTest {
   @Test
   void refusesWhatTheSpecificationRulesOut() {
     for (String wrong : List.of("1985-4-12", "1985-13", "1985-04-31", "12345", "2004/1999", "")) {
-      Ran ran = Ran.of("date", wrong, "--json");
+      CommandResult ran = CommandResult.of("date", wrong, "--json");
       assertThat(ran.exit()).as(wrong).isEqualTo(1);
       assertThat(ran.json().get("error").stringValue()).isNotBlank();
       assertThat(ran.err()).isEmpty();
@@ -32,7 +32,8 @@ class DateCommandTest {
 
   @Test
   void answersOneObjectALineAndABadOneInItsPlace() {
-    Ran ran = Ran.of("date", "1934-05-07", "soon", "1934~", "1934-06?", "--json");
+    CommandResult ran =
+        CommandResult.of("date", "1934-05-07", "soon", "1934~", "1934-06?", "--json");
     assertThat(ran.exit()).isEqualTo(1);
     List<JsonNode> lines = ran.jsonLines();
     assertThat(lines).hasSize(4);
@@ -46,7 +47,7 @@ class DateCommandTest {
 
   @Test
   void keepsResultsAndMessagesApart() {
-    Ran ran = Ran.of("date", "1934-05", "soon");
+    CommandResult ran = CommandResult.of("date", "1934-05", "soon");
     assertThat(ran.exit()).isEqualTo(1);
     assertThat(ran.out()).isEqualTo("1934-05: May 1934\n");
     assertThat(ran.err()).startsWith("soon: ").hasLineCount(1);
@@ -55,7 +56,7 @@ class DateCommandTest {
   @Test
   void takesAYearBeforeTheFirstForADateAndNotForAnOption() {
     // Level 1 of the specification: '-1985'
-    Ran ran = Ran.of("date", "-1985-04", "--json", "1934", "-1985");
+    CommandResult ran = CommandResult.of("date", "-1985-04", "--json", "1934", "-1985");
     assertThat(ran.exit()).as(ran.err()).isZero();
     assertThat(ran.jsonLines().stream().map(it -> it.get("first").stringValue()))
         .containsExactly("-1985-04-01", "1934-01-01", "-1985-01-01");
@@ -63,13 +64,15 @@ class DateCommandTest {
 
   @Test
   void readsNoFileInPlaceOfADate() {
-    Ran ran = Ran.of("date", "@src/test/resources/assize/cli/dates.csv");
+    CommandResult ran = CommandResult.of("date", "@src/test/resources/assize/cli/dates.csv");
     assertThat(ran.exit()).isEqualTo(1);
     assertThat(ran.err()).startsWith("@src/");
   }
 
   @Test
   void showsWhatWouldSteerTheTerminal() {
-    assertThat(Ran.of("date", "\u001b[31m").err()).contains("<U+001B>").doesNotContain("\u001b");
+    assertThat(CommandResult.of("date", "\u001b[31m").err())
+        .contains("<U+001B>")
+        .doesNotContain("\u001b");
   }
 }

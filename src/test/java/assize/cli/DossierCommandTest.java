@@ -12,44 +12,44 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 class DossierCommandTest {
-  private Bench bench = new Bench(Path.of(""));
+  private CommandBench bench = new CommandBench(Path.of(""));
   private Path out = Path.of("");
 
   @BeforeEach
   void lay(@TempDir Path folder) {
-    bench = Bench.in(folder);
+    bench = CommandBench.in(folder);
     out = bench.at("out");
   }
 
-  private Ran run(Object... words) {
+  private CommandResult run(Object... words) {
     Object[] all = new Object[words.length + 3];
     all[0] = "dossier";
     System.arraycopy(words, 0, all, 1, words.length);
     all[words.length + 1] = "--out";
     all[words.length + 2] = out;
-    return Ran.of(all);
+    return CommandResult.of(all);
   }
 
   @Test
   void writesUpEveryDisputedItem() {
-    Ran ran = run(bench.at("one.yaml"));
+    CommandResult ran = run(bench.at("one.yaml"));
     assertThat(ran.exit()).as(ran.err()).isZero();
     assertThat(ran.err()).isEmpty();
     assertThat(ran.out())
         .contains("Door key")
         .contains(out.resolve("one-door-key.html").toString());
-    assertThat(Bench.content(out)).containsOnlyKeys("", "one-door-key.html");
+    assertThat(CommandBench.content(out)).containsOnlyKeys("", "one-door-key.html");
   }
 
   @Test
   void writesUpWhatIsNamed() {
     assertThat(run(bench.at("two.yaml"), "door-key", "door-key").exit()).isZero();
-    assertThat(Bench.content(out)).containsOnlyKeys("", "two-door-key.html");
+    assertThat(CommandBench.content(out)).containsOnlyKeys("", "two-door-key.html");
   }
 
   @Test
   void anUnknownItemIsToldWithTheNearName() {
-    Ran ran = run(bench.at("one.yaml"), "door-kee", "hubcap");
+    CommandResult ran = run(bench.at("one.yaml"), "door-kee", "hubcap");
     assertThat(ran.exit()).isEqualTo(1);
     assertThat(ran.err())
         .isEqualTo(
@@ -60,7 +60,7 @@ class DossierCommandTest {
 
   @Test
   void anItemOnWhichSourcesAgreeIsNotWrittenUp() {
-    Ran ran = run(bench.at("one.yaml"), "horn-button", "door-key");
+    CommandResult ran = run(bench.at("one.yaml"), "horn-button", "door-key");
     assertThat(ran.exit()).isEqualTo(1);
     assertThat(ran.err())
         .isEqualTo(
@@ -82,7 +82,7 @@ class DossierCommandTest {
             .replace(
                 "          - {source: guide,",
                 "          - {source: photo, says: {finish: nickel}}\n          - {source: guide,"));
-    Ran none = run(bench.at("one.yaml"));
+    CommandResult none = run(bench.at("one.yaml"));
     assertThat(none.exit()).as(none.err()).isZero();
     assertThat(none.out()).isEqualTo("No item is disputed; nothing was written.\n");
     assertThat(out).doesNotExist();
@@ -106,16 +106,17 @@ class DossierCommandTest {
     assertThat(run(bench.at("one.yaml")).exit()).isZero();
     assertThat(page("one-door-key.html").select("figure img")).hasSize(1);
     assertThat(text("one-door-key.html")).contains("Works drawing 204 pictures/note.png");
-    assertThat(Ran.of("judge", bench.at("one.yaml"), "--out", out).exit()).isZero();
+    assertThat(CommandResult.of("judge", bench.at("one.yaml"), "--out", out).exit()).isZero();
     assertThat(page("one.html").select("#disputed figure img")).hasSize(1);
     Files.writeString(bench.at("pictures/note.png"), "no picture");
-    Ran broken = run(bench.at("one.yaml"));
+    CommandResult broken = run(bench.at("one.yaml"));
     assertThat(broken.err() + broken.out()).contains("photo of source \"drawing\"");
   }
 
   @Test
   void judgesByTheRuleSetAndTheDayThatAreGiven() {
-    Ran ran = run(bench.at("one.yaml"), "--rules", bench.at("rules.yaml"), "--as-of", "2030-01-01");
+    CommandResult ran =
+        run(bench.at("one.yaml"), "--rules", bench.at("rules.yaml"), "--as-of", "2030-01-01");
     assertThat(ran.exit()).as(ran.err()).isZero();
     assertThat(run(bench.at("one.yaml"), "--rules", bench.at("doubts.yaml")).exit()).isEqualTo(1);
     assertThat(run().exit()).isEqualTo(2);

@@ -14,9 +14,9 @@ import org.junit.jupiter.params.provider.ValueSource;
 class ExplainCommandTest {
   @Test
   void saysWhatThePageSays() {
-    assertThat(Ran.of("explain", "empty-file"))
+    assertThat(CommandResult.of("explain", "empty-file"))
         .isEqualTo(
-            new Ran(
+            new CommandResult(
                 0,
                 """
                 empty-file
@@ -31,17 +31,17 @@ class ExplainCommandTest {
 
   @Test
   void brokenLinesKeepEveryWordAndNameThePagesOfLinks() {
-    String said = Ran.of("explain", "too-many").out();
+    String said = CommandResult.of("explain", "too-many").out();
     assertThat(said.replaceAll("\\s+", " "))
         .contains(
             "more of something than is judged. Limits (docs/limits.md) says how much of each is");
-    assertThat(Ran.of("explain", "bad-date").out()).contains("See docs/dates.md.");
+    assertThat(CommandResult.of("explain", "bad-date").out()).contains("See docs/dates.md.");
   }
 
   @ParameterizedTest
   @EnumSource
   void explainsEveryMessage(DiagnosticCode code) throws IOException {
-    Ran ran = Ran.of("explain", code.id());
+    CommandResult ran = CommandResult.of("explain", code.id());
     assertThat(ran.exit()).isZero();
     assertThat(ran.err()).isEmpty();
     assertThat(ran.out()).startsWith(code.id() + "\n\n").contains("  not:  ", "  but:  ");
@@ -56,13 +56,13 @@ class ExplainCommandTest {
   @ParameterizedTest
   @ValueSource(strings = {"unknown-finish", "error[unknown-finish]", "error[unknown-finish]:"})
   void takesACodeAsItStandsInAMessage(String code) {
-    assertThat(Ran.of("explain", code).out()).startsWith("unknown-finish\n\n");
+    assertThat(CommandResult.of("explain", code).out()).startsWith("unknown-finish\n\n");
   }
 
   @ParameterizedTest
   @ValueSource(strings = {"unknown-finnish", "Unknown_Finish", "error[unknown-finsh]"})
   void asksForANearName(String code) {
-    Ran ran = Ran.of("explain", code);
+    CommandResult ran = CommandResult.of("explain", code);
     assertThat(ran.exit()).isEqualTo(1);
     assertThat(ran.out()).isEmpty();
     assertThat(ran.err())
@@ -72,10 +72,11 @@ class ExplainCommandTest {
 
   @Test
   void listsSomeWhereNoneIsNear() {
-    Ran ran = Ran.of("explain", "\u001b[31mchromium");
+    CommandResult ran = CommandResult.of("explain", "\u001b[31mchromium");
     assertThat(ran.exit()).isEqualTo(1);
     assertThat(ran.err()).contains("<U+001B>", "known: file-not-found, ").doesNotContain("\u001b");
-    assertThat(Ran.of("explain").exit()).isEqualTo(2);
-    assertThat(Ran.of("explain", "tab", "alias").err()).contains("\"alias\" is one too many");
+    assertThat(CommandResult.of("explain").exit()).isEqualTo(2);
+    assertThat(CommandResult.of("explain", "tab", "alias").err())
+        .contains("\"alias\" is one too many");
   }
 }

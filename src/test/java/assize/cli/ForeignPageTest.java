@@ -15,11 +15,11 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** A page takes the place of a page that this program wrote, and of nothing else. */
 class ForeignPageTest {
-  private Bench bench = new Bench(Path.of(""));
+  private CommandBench bench = new CommandBench(Path.of(""));
 
   @BeforeEach
   void lay(@TempDir Path folder) throws IOException {
-    bench = Bench.in(folder);
+    bench = CommandBench.in(folder);
     Files.createDirectory(bench.at("few"));
     for (String name : new String[] {"rules.yaml", "one.yaml", "two.yaml"}) {
       Files.copy(bench.at(name), bench.at("few/" + name));
@@ -27,8 +27,8 @@ class ForeignPageTest {
     Files.copy(bench.at("rules.yaml"), bench.at("older.yaml"));
   }
 
-  private Ran run(String command) {
-    return Ran.of((Object[]) command.replace("@", bench.folder().toString()).split(" "));
+  private CommandResult run(String command) {
+    return CommandResult.of((Object[]) command.replace("@", bench.folder().toString()).split(" "));
   }
 
   @ParameterizedTest
@@ -51,13 +51,13 @@ class ForeignPageTest {
   void aPageOfSomebodyElseStays(String command, String name) throws IOException {
     assertThat(run(command).exit()).isZero();
     assertThat(bench.at(name)).exists();
-    Ran again = run(command);
+    CommandResult again = run(command);
     assertThat(again.exit()).as("over its own pages: %s", again.err()).isZero();
 
     Files.writeString(
         bench.at(name), "<!DOCTYPE html>\n<html lang=\"en\"><p>My own words</html>\n");
     Map<String, String> before = bench.content();
-    Ran ran = run(command);
+    CommandResult ran = run(command);
     assertThat(ran.exit()).isEqualTo(3);
     assertThat(ran.out()).doesNotContain("wrote", name);
     assertThat(ran.err())
@@ -103,7 +103,7 @@ class ForeignPageTest {
     String name = "'" + "\"".repeat(65_000) + "'";
     Files.writeString(bench.at("rules.yaml"), text.replaceFirst("(?m)^name: .*", "name: " + name));
     for (int i = 0; i < 2; i++) {
-      Ran ran = run("handbook @/rules.yaml --out @/book.html");
+      CommandResult ran = run("handbook @/rules.yaml --out @/book.html");
       assertThat(ran.exit()).as(ran.err()).isZero();
     }
   }

@@ -17,17 +17,17 @@ class FormerNamesTest {
 
   private static final Pattern QUOTED = Pattern.compile("\"([a-z]+)\"");
 
-  private static Ran wrong(String command, List<String> more) {
+  private static CommandResult wrong(String command, List<String> more) {
     List<Object> words = new ArrayList<>(List.of(command));
     words.addAll(more);
-    Ran ran = Ran.of(words.toArray());
+    CommandResult ran = CommandResult.of(words.toArray());
     assertThat(ran.exit()).as("%s", words).isEqualTo(2);
     assertThat(ran.out()).isEmpty();
     return ran;
   }
 
-  private static Ran help(String command) {
-    Ran ran = Ran.of(command, "--help");
+  private static CommandResult help(String command) {
+    CommandResult ran = CommandResult.of(command, "--help");
     assertThat(ran.exit()).as(command).isZero();
     return ran;
   }

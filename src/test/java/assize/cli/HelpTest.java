@@ -13,19 +13,19 @@ class HelpTest {
         "demo", "judge", "check", "new", "date", "color", "number", "prove", "verify", "compare"
       })
   void isAResultForEachCommand(String command) {
-    Ran ran = Ran.of(command, "--help");
+    CommandResult ran = CommandResult.of(command, "--help");
     assertThat(ran.exit()).isZero();
     assertThat(ran.err()).isEmpty();
     assertThat(ran.out()).startsWith("Usage: assize " + command).contains("--json", "--help");
     assertThat(ran.out().lines()).allMatch(line -> line.length() <= 90);
-    assertThat(Ran.of(command, "-h")).isEqualTo(ran);
-    assertThat(Ran.of("--help").out()).containsPattern("  " + command + "[ ,]");
-    assertThat(Ran.of(command, "--version")).isEqualTo(Ran.of("--version"));
+    assertThat(CommandResult.of(command, "-h")).isEqualTo(ran);
+    assertThat(CommandResult.of("--help").out()).containsPattern("  " + command + "[ ,]");
+    assertThat(CommandResult.of(command, "--version")).isEqualTo(CommandResult.of("--version"));
   }
 
   @Test
   void namesTheProgramAndItsVersion() {
-    Ran ran = Ran.of("--version");
+    CommandResult ran = CommandResult.of("--version");
     assertThat(ran.exit()).isZero();
     assertThat(ran.err()).isEmpty();
     assertThat(ran.out()).startsWith("assize ").hasLineCount(1);
@@ -33,7 +33,7 @@ class HelpTest {
 
   @Test
   void asksForACommandWhenThereIsNone() {
-    Ran ran = Ran.of();
+    CommandResult ran = CommandResult.of();
     assertThat(ran.exit()).isEqualTo(2);
     assertThat(ran.out()).isEmpty();
     assertThat(ran.err()).contains("new, sheet, merge").contains("Try: assize --help");
@@ -41,7 +41,7 @@ class HelpTest {
 
   @Test
   void groupsTheCommandsByWhatTheyAreFor() {
-    Ran ran = Ran.of("--help");
+    CommandResult ran = CommandResult.of("--help");
     assertThat(ran.exit()).isZero();
     assertThat(ran.err()).isEmpty();
     assertThat(ran.out())

@@ -13,29 +13,31 @@ import org.junit.jupiter.api.io.TempDir;
 import tools.jackson.databind.JsonNode;
 
 class JudgeCommandTest {
-  private Bench bench = new Bench(Path.of(""));
+  private CommandBench bench = new CommandBench(Path.of(""));
   private Path out = Path.of("");
 
   @BeforeEach
   void lay(@TempDir Path folder) {
-    bench = Bench.in(folder);
+    bench = CommandBench.in(folder);
     out = bench.at("out");
   }
 
   @Test
   void writesAReportForEachAndNothingBesides() {
-    Ran ran = Ran.of("judge", bench.at("one.yaml"), bench.at("two.yaml"), "--out", out);
+    CommandResult ran =
+        CommandResult.of("judge", bench.at("one.yaml"), bench.at("two.yaml"), "--out", out);
     assertThat(ran.exit()).as(ran.err()).isZero();
     assertThat(ran.err()).isEmpty();
     // by hand: 4 for the button; the key is 0 to 6 while the drawing and the guide disagree
     assertThat(ran.out()).contains("The first: ").contains("(4 to 10) of 10");
     assertThat(ran.out()).contains(out.resolve("one.html").toString());
-    assertThat(Bench.content(out)).containsOnlyKeys("", "one.html", "two.html");
+    assertThat(CommandBench.content(out)).containsOnlyKeys("", "one.html", "two.html");
   }
 
   @Test
   void keepsTheNamesOfTheMachinesForm() {
-    Ran ran = Ran.of("judge", bench.at("one.yaml"), "--json", "-", "--out", out);
+    CommandResult ran =
+        CommandResult.of("judge", bench.at("one.yaml"), "--json", "-", "--out", out);
     assertThat(ran.exit()).isZero();
     JsonNode said = ran.json();
     assertThat(said.propertyNames())
@@ -74,16 +76,19 @@ class JudgeCommandTest {
   @Test
   void writesTheMachinesFormBesideTheReports() throws IOException {
     Path json = bench.at("deep/er/judged.json");
-    assertThat(Ran.of("judge", bench.at("one.yaml"), "--json", json, "--out", out).exit()).isZero();
+    assertThat(CommandResult.of("judge", bench.at("one.yaml"), "--json", json, "--out", out).exit())
+        .isZero();
     assertThat(out.resolve("one.html")).isNotEmptyFile();
-    String printed = Ran.of("judge", bench.at("one.yaml"), "--json", "-").out();
+    String printed = CommandResult.of("judge", bench.at("one.yaml"), "--json", "-").out();
     assertThat(json).hasContent(printed);
-    assertThat(Ran.json(Files.readString(json)).get("vehicle").stringValue()).isEqualTo("one");
+    assertThat(CommandResult.json(Files.readString(json)).get("vehicle").stringValue())
+        .isEqualTo("one");
   }
 
   @Test
   void givesSeveralAsOneObjectALine() {
-    Ran ran = Ran.of("judge", bench.at("two.yaml"), bench.at("one.yaml"), "--json", "-");
+    CommandResult ran =
+        CommandResult.of("judge", bench.at("two.yaml"), bench.at("one.yaml"), "--json", "-");
     assertThat(ran.jsonLines().stream().map(it -> it.get("vehicle").stringValue()))
         .containsExactly("two", "one");
   }
@@ -91,7 +96,7 @@ class JudgeCommandTest {
   @Test
   void takesJsonAnywhereAndNeverARecordForTheFile() {
     Map<String, String> before = bench.content();
-    String wanted = Ran.of("judge", bench.at("one.yaml"), "--json", "-").out();
+    String wanted = CommandResult.of("judge", bench.at("one.yaml"), "--json", "-").out();
     for (List<Object> words :
         List.<List<Object>>of(
             List.of("judge", bench.at("one.yaml"), "--json"),
@@ -99,11 +104,13 @@ class JudgeCommandTest {
             List.of("judge", "--json=-", bench.at("one.yaml")),
             List.of("judge", "--json", "-", bench.at("one.yaml")),
             List.of("--json", "judge", bench.at("one.yaml")))) {
-      Ran ran = Ran.of(words.toArray());
+      CommandResult ran = CommandResult.of(words.toArray());
       assertThat(ran.exit()).as("%s", words).isZero();
       assertThat(ran.out()).as("%s", words).isEqualTo(wanted);
     }
-    assertThat(Ran.of("judge", bench.at("one.yaml"), "--json=" + bench.at("two.yaml")).exit())
+    assertThat(
+            CommandResult.of("judge", bench.at("one.yaml"), "--json=" + bench.at("two.yaml"))
+                .exit())
         .isEqualTo(2);
     assertThat(bench.content()).isEqualTo(before);
   }
@@ -111,8 +118,8 @@ class JudgeCommandTest {
   @Test
   void writesNothingWhenOneOfTwoHasAnError() {
     Map<String, String> before = bench.content();
-    Ran ran =
-        Ran.of(
+    CommandResult ran =
+        CommandResult.of(
             "judge",
             bench.at("one.yaml"),
             bench.at("wrong.yaml"),
@@ -128,8 +135,9 @@ class JudgeCommandTest {
 
   @Test
   void saysAllThatIsWrongInOneRun() {
-    Ran ran =
-        Ran.of("judge", bench.at("wrong.yaml"), bench.at("missing.yaml"), bench.at("binary.yaml"));
+    CommandResult ran =
+        CommandResult.of(
+            "judge", bench.at("wrong.yaml"), bench.at("missing.yaml"), bench.at("binary.yaml"));
     assertThat(ran.exit()).isEqualTo(1);
     assertThat(ran.err()).contains("unknown-finish", "file-not-found", "not-utf8", "3 errors");
   }
@@ -140,8 +148,8 @@ class JudgeCommandTest {
     Files.writeString(out.resolve("one.html"), "the old one");
     Files.writeString(bench.at("judged.json"), "the old one");
     Map<String, String> before = bench.content();
-    Ran ran =
-        Ran.of(
+    CommandResult ran =
+        CommandResult.of(
             "judge",
             bench.at("one.yaml"),
             bench.at("wrong.yaml"),
@@ -150,7 +158,7 @@ class JudgeCommandTest {
     assertThat(ran.exit()).isEqualTo(1);
     Files.createDirectory(out.resolve("two.html"));
     before.put("out/two.html", "");
-    ran = Ran.of("judge", bench.at("one.yaml"), bench.at("two.yaml"), "--out", out);
+    ran = CommandResult.of("judge", bench.at("one.yaml"), bench.at("two.yaml"), "--out", out);
     assertThat(ran.exit()).isEqualTo(3);
     assertThat(bench.content()).isEqualTo(before);
   }
@@ -159,11 +167,11 @@ class JudgeCommandTest {
   void givesTheSameBytesTwice() {
     Path json = out.resolve("judged.json");
     Object[] words = {"judge", bench.at("one.yaml"), "--out", out, "--json", json};
-    Ran first = Ran.of(words);
+    CommandResult first = CommandResult.of(words);
     Map<String, String> before = bench.content();
-    assertThat(Ran.of(words)).isEqualTo(first);
+    assertThat(CommandResult.of(words)).isEqualTo(first);
     assertThat(bench.content()).isEqualTo(before);
-    assertThat(Bench.content(out)).containsOnlyKeys("", "judged.json", "one.html");
+    assertThat(CommandBench.content(out)).containsOnlyKeys("", "judged.json", "one.html");
   }
 
   @Test
@@ -171,10 +179,12 @@ class JudgeCommandTest {
     String rules = Files.readString(bench.at("rules.yaml"));
     Path other = bench.at("other.yaml");
     Files.writeString(other, rules.replace("rule_set: small", "rule_set: other"));
-    Ran ran = Ran.of("judge", bench.at("one.yaml"), "--rules", other, "--json", "-");
+    CommandResult ran =
+        CommandResult.of("judge", bench.at("one.yaml"), "--rules", other, "--json", "-");
     assertThat(ran.json().get("ruleset").stringValue()).isEqualTo("other");
     Files.writeString(other, rules.replace("X1: {name", "X2: {name").replace("[X1]", "[X2]"));
-    Ran unfit = Ran.of("judge", bench.at("one.yaml"), "--rules", other, "--out", out);
+    CommandResult unfit =
+        CommandResult.of("judge", bench.at("one.yaml"), "--rules", other, "--out", out);
     assertThat(unfit.exit()).isEqualTo(1);
     assertThat(unfit.err()).contains("error[unknown-model]");
     assertThat(out).doesNotExist();
@@ -183,12 +193,13 @@ class JudgeCommandTest {
   @Test
   void doesNotLetTwoRecordsWriteOneReport() throws IOException {
     Files.copy(bench.at("one.yaml"), bench.at("again.yaml"));
-    Ran ran = Ran.of("judge", bench.at("one.yaml"), bench.at("again.yaml"), "--out", out);
+    CommandResult ran =
+        CommandResult.of("judge", bench.at("one.yaml"), bench.at("again.yaml"), "--out", out);
     assertThat(ran.exit()).isEqualTo(1);
     assertThat(ran.err()).contains("another record is named \"one\" too");
     assertThat(out).doesNotExist();
     Path page = out.resolve("one.html");
-    assertThat(Ran.of("judge", bench.at("one.yaml"), "--out", out, "--json", page).exit())
+    assertThat(CommandResult.of("judge", bench.at("one.yaml"), "--out", out, "--json", page).exit())
         .isEqualTo(1);
     assertThat(out).doesNotExist();
   }

@@ -24,12 +24,12 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** Photos of records, from the file to the page. */
 class JudgePhotosTest {
-  private Bench bench = new Bench(Path.of(""));
+  private CommandBench bench = new CommandBench(Path.of(""));
   private Path out = Path.of("");
 
   @BeforeEach
   void lay(@TempDir Path folder) throws IOException {
-    bench = Bench.in(folder);
+    bench = CommandBench.in(folder);
     out = bench.at("out");
     Files.createDirectories(bench.at("photos"));
   }
@@ -80,7 +80,7 @@ class JudgePhotosTest {
   @Test
   void hundredsOfPhotosComeInTheOrderOfTheRecordAndEachOnce() throws IOException {
     Path record = record(some(300));
-    Ran ran = Ran.of("judge", record, "--out", out);
+    CommandResult ran = CommandResult.of("judge", record, "--out", out);
     assertThat(ran.exit()).as(ran.err()).isZero();
     String page = Files.readString(out.resolve("shown.html"));
     assertThat(count(page, "<img ")).isEqualTo(300);
@@ -94,13 +94,13 @@ class JudgePhotosTest {
         .isEqualTo(
             IntStream.range(0, 300).mapToObj(i -> "What p" + (1000 + i) + " shows").toList());
     String again = Files.readString(out.resolve("shown.html"));
-    Ran.of("judge", record, "--out", out);
+    CommandResult.of("judge", record, "--out", out);
     assertThat(Files.readString(out.resolve("shown.html"))).isEqualTo(again);
   }
 
   @Test
   void saysHowLongThePageIs() throws IOException {
-    Ran ran = Ran.of("judge", record(some(2)), "--out", out);
+    CommandResult ran = CommandResult.of("judge", record(some(2)), "--out", out);
     long length = Files.size(out.resolve("shown.html"));
     assertThat(ran.out())
         .contains(out.resolve("shown.html") + " (" + (length + 999) / 1000 + " KB)\n");
@@ -116,7 +116,7 @@ class JudgePhotosTest {
     photos.put("phone.jpg", "\0\0\0\u0018ftypheic\0\0".getBytes(StandardCharsets.ISO_8859_1));
     Path record = record(photos);
     Map<String, String> before = bench.content();
-    Ran ran = Ran.of("judge", record, "--out", out);
+    CommandResult ran = CommandResult.of("judge", record, "--out", out);
     assertThat(ran.exit()).isEqualTo(1);
     assertThat(ran.out()).isEmpty();
     assertThat(bench.content()).isEqualTo(before);
@@ -135,7 +135,8 @@ class JudgePhotosTest {
   void aReportWithoutBadPhotosSaysSoInTheirPlace() throws IOException {
     Map<String, byte[]> photos = some(1);
     photos.put("cut.jpg", Arrays.copyOf(jpeg(5), 300));
-    Ran ran = Ran.of("judge", record(photos), "--out", out, "--skip-bad-photos");
+    CommandResult ran =
+        CommandResult.of("judge", record(photos), "--out", out, "--skip-bad-photos");
     assertThat(ran.exit()).as(ran.err()).isZero();
     assertThat(ran.err()).contains("doubt[photo-left-out]", "evidence \"cut\"");
     String page = Files.readString(out.resolve("shown.html"));
@@ -145,7 +146,8 @@ class JudgePhotosTest {
 
   @Test
   void aPhotoUnderAWrongNameIsShownAndDoubted() throws IOException {
-    Ran ran = Ran.of("judge", record(Map.of("lamp.png", jpeg(1))), "--out", out);
+    CommandResult ran =
+        CommandResult.of("judge", record(Map.of("lamp.png", jpeg(1))), "--out", out);
     assertThat(ran.exit()).isZero();
     assertThat(ran.err())
         .contains("doubt[photo-misnamed]")
@@ -155,7 +157,8 @@ class JudgePhotosTest {
 
   @Test
   void photosBesideLieInAFolderAndCarryNoNames() throws IOException {
-    Ran ran = Ran.of("judge", record(some(3)), "--out", out, "--photos", "folder");
+    CommandResult ran =
+        CommandResult.of("judge", record(some(3)), "--out", out, "--photos", "folder");
     assertThat(ran.exit()).as(ran.err()).isZero();
     Path folder = out.resolve("shown-photos");
     assertThat(ran.out()).contains(folder.toString());
@@ -170,36 +173,36 @@ class JudgePhotosTest {
   @Test
   void photosThatThePageNoLongerShowsAreTakenAwayAndOtherFilesStay() throws IOException {
     Path folder = out.resolve("shown-photos");
-    Ran.of("judge", record(some(3)), "--out", out, "--photos=folder");
+    CommandResult.of("judge", record(some(3)), "--out", out, "--photos=folder");
     List<String> three = names(folder);
     Files.writeString(folder.resolve("mine.jpg"), "mine");
     Files.createDirectory(folder.resolve("0123456789abcdef.png"));
-    Ran.of("judge", record(some(1)), "--out", out, "--photos=folder");
+    CommandResult.of("judge", record(some(1)), "--out", out, "--photos=folder");
     assertThat(names(folder)).hasSize(3).contains("mine.jpg", "0123456789abcdef.png");
     assertThat(three).containsAnyElementsOf(names(folder));
-    Ran.of("judge", record(some(1)), "--out", out);
+    CommandResult.of("judge", record(some(1)), "--out", out);
     assertThat(names(folder)).containsExactly("0123456789abcdef.png", "mine.jpg");
     Files.delete(folder.resolve("mine.jpg"));
     Files.delete(folder.resolve("0123456789abcdef.png"));
-    Ran.of("judge", record(some(1)), "--out", out, "--photos=folder");
-    Ran.of("judge", record(some(1)), "--out", out);
+    CommandResult.of("judge", record(some(1)), "--out", out, "--photos=folder");
+    CommandResult.of("judge", record(some(1)), "--out", out);
     assertThat(folder).doesNotExist();
   }
 
   @Test
   void aRunThatFailsLeavesOldPhotosAlone() throws IOException {
-    Ran.of("judge", record(some(3)), "--out", out, "--photos=folder");
-    Map<String, String> before = Bench.content(out);
+    CommandResult.of("judge", record(some(3)), "--out", out, "--photos=folder");
+    Map<String, String> before = CommandBench.content(out);
     Map<String, byte[]> photos = some(2);
     photos.put("empty.jpg", new byte[0]);
-    assertThat(Ran.of("judge", record(photos), "--out", out, "--photos=folder").exit())
+    assertThat(CommandResult.of("judge", record(photos), "--out", out, "--photos=folder").exit())
         .isEqualTo(1);
-    assertThat(Bench.content(out)).isEqualTo(before);
+    assertThat(CommandBench.content(out)).isEqualTo(before);
   }
 
   @Test
   void aWrongPlaceForPhotosIsNamed() throws IOException {
-    Ran ran = Ran.of("judge", record(some(1)), "--photos", "elsewhere");
+    CommandResult ran = CommandResult.of("judge", record(some(1)), "--photos", "elsewhere");
     assertThat(ran.exit()).isEqualTo(2);
     assertThat(ran.err()).contains("embed", "folder");
   }
@@ -216,7 +219,7 @@ class JudgePhotosTest {
       ImageIO.write(noise, "jpeg", jpeg);
       photos.put("p" + i + ".jpg", jpeg.toByteArray());
     }
-    Ran ran = Ran.of("judge", record(photos), "--out", out);
+    CommandResult ran = CommandResult.of("judge", record(photos), "--out", out);
     assertThat(ran.exit()).isZero();
     assertThat(ran.out()).containsPattern("shown\\.html \\([0-9]+\\.[0-9] MB\\)");
     assertThat(ran.err()).contains("shown.html is long").contains("--photos folder");

@@ -166,14 +166,15 @@ class LowNumberTest {
     for (String command : new String[] {"judge", "dossier", "results"}) {
       Path out = record.resolveSibling(command);
       boolean roster = command.equals("results");
-      Ran ran =
-          Ran.of(command, roster ? record.resolveSibling("") : record, "--redact", "--out", out);
+      CommandResult ran =
+          CommandResult.of(
+              command, roster ? record.resolveSibling("") : record, "--redact", "--out", out);
       assertThat(ran.exit()).as(command + ran.err()).isZero();
-      Bench.content(out)
+      CommandBench.content(out)
           .forEach(
               (name, text) -> made.put(command + name, text.replaceAll("\\b[0-9a-f]{64}\\b", "")));
     }
-    made.put("json", Ran.of("judge", record, "--redact", "--json", "-").out());
+    made.put("json", CommandResult.of("judge", record, "--redact", "--json", "-").out());
     return made;
   }
 
@@ -204,7 +205,7 @@ class LowNumberTest {
     Files.writeString(
         record, Files.readString(record).replace("Frame 12 of the first batch (12)", note));
     Path out = record.resolveSibling("out");
-    Ran ran = Ran.of("judge", record, "--redact", "--out", out);
+    CommandResult ran = CommandResult.of("judge", record, "--redact", "--out", out);
     assertThat(ran.exit()).isEqualTo(1);
     assertThat(ran.err())
         .contains("still shows what it should not", "in “the record”: “Came with x")

@@ -45,13 +45,13 @@ class MergeCommandTest {
     return Files.readString(folder.resolve(name));
   }
 
-  private Ran merge(Object... words) {
+  private CommandResult merge(Object... words) {
     Object[] all =
         Stream.concat(
                 Stream.of("merge", folder.resolve("ours.yaml"), folder.resolve("anna.yaml")),
                 Stream.of(words))
             .toArray();
-    return Ran.of(all);
+    return CommandResult.of(all);
   }
 
   @Test
@@ -92,7 +92,7 @@ class MergeCommandTest {
   @Test
   void aFileThatWasChangedMeanwhileIsNotWritten() throws IOException {
     Path ours = folder.resolve("ours.yaml");
-    Ran unused = merge();
+    CommandResult unused = merge();
     InputLoader inputs = new InputLoader(new Terminal(System.out, System.err, false));
     MergeInputs.MergeOptions wanted = new MergeInputs.MergeOptions(Optional.empty(), false, false);
     var read =
@@ -112,7 +112,7 @@ class MergeCommandTest {
 
   @Test
   void undecidedConflictsStayAndAreNoError() throws IOException {
-    Ran ran = merge("--write");
+    CommandResult ran = merge("--write");
     assertThat(ran.exit()).isEqualTo(Exit.DONE);
     assertThat(ran.out())
         .contains("1 said differently", "--take horn-button.finish\n", "is written.");
@@ -147,7 +147,7 @@ class MergeCommandTest {
   })
   void whatCantBeTakenIsSaid(String taken, String said) throws IOException {
     String before = read("ours.yaml");
-    Ran ran = merge("--write", "--take", taken);
+    CommandResult ran = merge("--write", "--take", taken);
     assertThat(ran.exit()).isEqualTo(Exit.BAD_COMMAND_LINE);
     assertThat(ran.err()).contains("--take: ", said.replace("no file has an item", "horn-button"));
     assertThat(read("ours.yaml")).isEqualTo(before);
@@ -157,7 +157,7 @@ class MergeCommandTest {
   @ValueSource(strings = {"nothing.yaml", "ours.yaml"})
   void aFileThatIsNoFriendsIsRefused(String name) throws IOException {
     String before = read("ours.yaml");
-    Ran ran = merge(folder.resolve(name), "--write");
+    CommandResult ran = merge(folder.resolve(name), "--write");
     assertThat(ran.exit()).isEqualTo(Exit.BAD_INPUT);
     assertThat(ran.out()).isEmpty();
     assertThat(ran.err()).contains("1 error in 1 file");
@@ -182,7 +182,7 @@ class MergeCommandTest {
   @ValueSource(strings = {"l45-4388", "q-1187", "l41-half-recorded"})
   void aRecordMergedIntoAnEmptyOneIsJudgedAlike(String name) throws IOException {
     Path demo = folder.resolve("demo");
-    assertThat(Ran.of("demo", demo).exit()).isEqualTo(Exit.DONE);
+    assertThat(CommandResult.of("demo", demo).exit()).isEqualTo(Exit.DONE);
     Path whole = demo.resolve(name + ".yaml");
     String text = Files.readString(whole);
     String head =
@@ -191,14 +191,14 @@ class MergeCommandTest {
             .collect(Collectors.joining());
     Path empty = Files.writeString(demo.resolve("empty.yaml"), head, StandardCharsets.UTF_8);
     assertThat(head.length()).isLessThan(text.length() / 4);
-    Ran ran = Ran.of("merge", "--write", empty, whole);
+    CommandResult ran = CommandResult.of("merge", "--write", empty, whole);
     assertThat(ran.exit()).as(ran.err()).isEqualTo(Exit.DONE);
     assertThat(ran.out()).contains(" 0 said differently, 0 the same\n", "is written.");
     assertThat(Files.readString(empty)).startsWith(head.stripTrailing());
-    assertThat(Ran.of("judge", "--json", empty).out())
-        .isEqualTo(Ran.of("judge", "--json", whole).out())
+    assertThat(CommandResult.of("judge", "--json", empty).out())
+        .isEqualTo(CommandResult.of("judge", "--json", whole).out())
         .contains("\"score\"");
-    assertThat(Ran.of("merge", "--write", empty, whole).out()).contains(": 0 added,");
+    assertThat(CommandResult.of("merge", "--write", empty, whole).out()).contains(": 0 added,");
   }
 
   /** The same, merged into one that {@code new} wrote: what is blank there waits to be filled. */
@@ -206,7 +206,7 @@ class MergeCommandTest {
   @CsvSource({"l45-4388,tarrowby-type-l", "q-1187,quillhurst-q.yaml"})
   void aRecordMergedIntoOneToFillInIsJudgedAlike(String name, String rules) throws IOException {
     Path demo = folder.resolve("demo");
-    assertThat(Ran.of("demo", demo).exit()).isEqualTo(Exit.DONE);
+    assertThat(CommandResult.of("demo", demo).exit()).isEqualTo(Exit.DONE);
     Path whole = Files.move(demo.resolve(name + ".yaml"), demo.resolve("whole.yaml"));
     Path blank = demo.resolve(name + ".yaml");
     var set = RuleSetReader.read(demo.resolve(rules)).value().orElseThrow();
@@ -219,18 +219,18 @@ class MergeCommandTest {
     known.equipment().forEach((it, yes) -> words.add("--equipment=" + it + (yes ? "" : "=no")));
     known.numbers().forEach((it, number) -> words.add("--number=" + it + "=" + number));
     words.addAll(List.of("--name", known.name()));
-    Ran created = Ran.of(words.toArray());
+    CommandResult created = CommandResult.of(words.toArray());
     assertThat(created.exit()).as(created.err()).isEqualTo(Exit.DONE);
     List<String> before = Files.readAllLines(blank);
-    Ran ran = Ran.of("merge", "--write", blank, whole);
+    CommandResult ran = CommandResult.of("merge", "--write", blank, whole);
     assertThat(ran.exit()).as(ran.err()).isEqualTo(Exit.DONE);
     assertThat(ran.out()).contains(" 0 said differently", "is written.");
     assertThat(Files.readAllLines(blank))
         .as("lines are filled in and added, none goes")
         .hasSizeGreaterThan(before.size())
         .containsSubsequence(before.stream().filter(it -> it.contains("#")).toList());
-    assertThat(Ran.of("judge", "--json", blank).json().get("items"))
-        .isEqualTo(Ran.of("judge", "--json", whole).json().get("items"));
-    assertThat(Ran.of("merge", "--write", blank, whole).out()).contains(": 0 added,");
+    assertThat(CommandResult.of("judge", "--json", blank).json().get("items"))
+        .isEqualTo(CommandResult.of("judge", "--json", whole).json().get("items"));
+    assertThat(CommandResult.of("merge", "--write", blank, whole).out()).contains(": 0 added,");
   }
 }

@@ -56,7 +56,7 @@ class MergeCorpusTest {
     return friends;
   }
 
-  private Ran merge(Path one, List<String> friends, String... more) throws IOException {
+  private CommandResult merge(Path one, List<String> friends, String... more) throws IOException {
     List<Object> words = new ArrayList<>(List.of("merge", folder.resolve("record.yaml")));
     words.addAll(friends);
     Path options = one.resolve("options.txt");
@@ -64,10 +64,10 @@ class MergeCorpusTest {
       words.addAll(List.of(Files.readString(options).strip().split("\\s+")));
     }
     words.addAll(List.of(more));
-    return Ran.of(words.toArray());
+    return CommandResult.of(words.toArray());
   }
 
-  private String said(Ran ran) {
+  private String said(CommandResult ran) {
     String all = ran.out() + ran.err() + "exit " + ran.exit() + "\n";
     return all.replace(folder + "/", "");
   }
@@ -85,7 +85,7 @@ class MergeCorpusTest {
     String after = Files.readString(record);
     String written = after.equals(before) ? "" : after;
     Pinned.equal(Map.of(one.resolve("expected.txt"), said, one.resolve("after.yaml"), written));
-    Ran again = merge(one, friends, "--write");
+    CommandResult again = merge(one, friends, "--write");
     assertThat(Files.readString(record)).as("nothing is added twice").isEqualTo(after);
     if (again.exit() == Exit.DONE) {
       assertThat(again.out()).contains(": 0 added,", "stays as it is.");

@@ -48,13 +48,13 @@ class NewCommandTest {
     return folder.resolve(name);
   }
 
-  private Ran create(String record, Object... options) {
+  private CommandResult create(String record, Object... options) {
     Object[] words = new Object[3 + options.length];
     words[0] = "new";
     words[1] = at("club.yaml");
     words[2] = at(record);
     System.arraycopy(options, 0, words, 3, options.length);
-    return Ran.of(words);
+    return CommandResult.of(words);
   }
 
   private String text(String name) throws IOException {
@@ -63,7 +63,7 @@ class NewCommandTest {
 
   @Test
   void writesARecordThatCanBeJudgedAtOnce() throws IOException {
-    Ran ran = create("our-truck.yaml", "--model", "X1", "--built", "1934-05");
+    CommandResult ran = create("our-truck.yaml", "--model", "X1", "--built", "1934-05");
     assertThat(ran.exit()).isZero();
     assertThat(ran.err()).isEmpty();
     assertThat(ran.out())
@@ -81,15 +81,15 @@ class NewCommandTest {
         .contains("\nobservations:\n\n  # == Cab ==\n\n  # 1. Horn button (2 points)\n  button:\n")
         .contains(
             "\n    # Expected: nickel plate\n    # Write one of: nickel; other\n    finish:\n");
-    Ran judged = Ran.of("judge", at("our-truck.yaml"), "--out", at("reports"));
+    CommandResult judged = CommandResult.of("judge", at("our-truck.yaml"), "--out", at("reports"));
     assertThat(judged.exit()).isZero();
     assertThat(judged.err()).isEmpty();
-    assertThat(Ran.of("check", at("our-truck.yaml")).exit()).isZero();
+    assertThat(CommandResult.of("check", at("our-truck.yaml")).exit()).isZero();
   }
 
   @Test
   void keepsWhatIsStated() throws IOException {
-    Ran ran =
+    CommandResult ran =
         create(
             "t.yaml",
             "--number=chassis=X-77",
@@ -107,7 +107,12 @@ class NewCommandTest {
         .contains("\nplant: north\nmarket: home\nequipment:\n  heater: no\n  tilt: yes\n")
         .contains("\n  #model:\n")
         .doesNotContain("\n  heater:\n");
-    assertThat(Ran.of("judge", at("t.yaml"), "--json").json().get("built").get("basis").asString())
+    assertThat(
+            CommandResult.of("judge", at("t.yaml"), "--json")
+                .json()
+                .get("built")
+                .get("basis")
+                .asString())
         .isEqualTo("number");
   }
 
@@ -135,17 +140,17 @@ class NewCommandTest {
             .replace("\n#built:", "\nbuilt:")
             .replace("\n#judged:", "\njudged:");
     Files.writeString(at("t.yaml"), stated);
-    Ran ran = Ran.of("judge", at("t.yaml"), "--json");
+    CommandResult ran = CommandResult.of("judge", at("t.yaml"), "--json");
     assertThat(ran.exit()).as(ran.err()).isZero();
     assertThat(ran.err()).isEmpty();
   }
 
   @Test
   void theMachineIsToldWhatWasWritten() {
-    Ran ran = create("t.yaml", "--model=X2", "--json");
+    CommandResult ran = create("t.yaml", "--model=X2", "--json");
     assertThat(ran.json())
         .isEqualTo(
-            Ran.json(
+            CommandResult.json(
                 "{\"file\": \""
                     + at("t.yaml")
                     + "\", \"record\": \"t\", \"ruleset\": \"club\", \"items\": 2, \"aspects\": 2,"
@@ -158,17 +163,17 @@ class NewCommandTest {
     String without = text("t.yaml");
     assertThat(without).doesNotContain("yaml-language-server");
     Files.delete(at("t.yaml"));
-    assertThat(Ran.of("schema", folder).exit()).isZero();
+    assertThat(CommandResult.of("schema", folder).exit()).isZero();
     assertThat(create("t.yaml", "--model", "X1").exit()).isZero();
     assertThat(text("t.yaml"))
         .isEqualTo("# yaml-language-server: $schema=assize-record.json\n" + without);
-    assertThat(Ran.of("check", at("t.yaml")).exit()).isZero();
+    assertThat(CommandResult.of("check", at("t.yaml")).exit()).isZero();
   }
 
   @Test
   void neverWritesOverARecord() throws IOException {
     Files.writeString(at("t.yaml"), "mine");
-    Ran ran = create("t.yaml", "--model", "X1");
+    CommandResult ran = create("t.yaml", "--model", "X1");
     assertThat(ran.exit()).isEqualTo(3);
     assertThat(ran.out()).isEmpty();
     assertThat(ran.err())
@@ -181,12 +186,12 @@ class NewCommandTest {
   void theRuleSetLiesBesideOrBelow() throws IOException {
     Files.createDirectories(at("below/deeper"));
     Files.copy(at("club.yaml"), at("below/deeper/rules.yaml"));
-    Ran below = Ran.of("new", at("below/deeper"), at("a.yaml"));
+    CommandResult below = CommandResult.of("new", at("below/deeper"), at("a.yaml"));
     assertThat(below.exit()).as(below.err()).isZero();
     assertThat(text("a.yaml")).contains("\nrules: below/deeper\n");
-    assertThat(Ran.of("judge", at("a.yaml"), "--json").exit()).isZero();
+    assertThat(CommandResult.of("judge", at("a.yaml"), "--json").exit()).isZero();
 
-    Ran above = Ran.of("new", at("club.yaml"), at("below/b.yaml"));
+    CommandResult above = CommandResult.of("new", at("club.yaml"), at("below/b.yaml"));
     assertThat(above.exit()).isEqualTo(1);
     assertThat(above.err())
         .isEqualTo(
@@ -196,7 +201,7 @@ class NewCommandTest {
                 + at("b.yaml")
                 + "\n");
 
-    Ran within = Ran.of("new", at("below/deeper"), at("below/deeper/c.yaml"));
+    CommandResult within = CommandResult.of("new", at("below/deeper"), at("below/deeper/c.yaml"));
     assertThat(within.exit()).isEqualTo(1);
     assertThat(within.err())
         .isEqualTo(
@@ -243,7 +248,7 @@ class NewCommandTest {
             + " X2\n--built: ",
       })
   void whatIsTypedWrongIsAnsweredAllAtOnce(String options, String says) {
-    Ran ran = create("t.yaml", (Object[]) options.split(" "));
+    CommandResult ran = create("t.yaml", (Object[]) options.split(" "));
     assertThat(ran.exit()).isEqualTo(2);
     assertThat(ran.out()).isEmpty();
     assertThat(ran.err()).contains(says).endsWith("Try: assize new --help\n");
@@ -252,7 +257,7 @@ class NewCommandTest {
 
   @Test
   void hiddenLettersAreRefused() {
-    Ran ran = create("t.yaml", "--name", "a\nb", "--number", "chassis=X\u202E1");
+    CommandResult ran = create("t.yaml", "--name", "a\nb", "--number", "chassis=X\u202E1");
     assertThat(ran.exit()).isEqualTo(2);
     assertThat(ran.err().lines())
         .containsExactly(
@@ -264,7 +269,7 @@ class NewCommandTest {
 
   @Test
   void theRecordIsYaml() {
-    Ran ran = create("t.txt");
+    CommandResult ran = create("t.txt");
     assertThat(ran.exit()).isEqualTo(2);
     assertThat(ran.err()).startsWith("RECORD: name a file that ends in .yaml, not ");
   }
@@ -272,7 +277,7 @@ class NewCommandTest {
   @Test
   void aRuleSetWithFaultsIsNotStartedFrom() throws IOException {
     Files.writeString(at("club.yaml"), RULES.replace("finish: nickel", "finish: nickle"));
-    Ran ran = create("t.yaml");
+    CommandResult ran = create("t.yaml");
     assertThat(ran.exit()).isEqualTo(1);
     assertThat(ran.err()).contains("did you mean \"nickel\"");
     assertThat(at("t.yaml")).doesNotExist();
@@ -280,7 +285,7 @@ class NewCommandTest {
 
   @Test
   void aNumberThatFitsNoSeriesIsSaid() {
-    Ran ran = create("t.yaml", "--number", "chassis=Z-1");
+    CommandResult ran = create("t.yaml", "--number", "chassis=Z-1");
     assertThat(ran.exit()).isZero();
     assertThat(ran.err())
         .isEqualTo("Chassis number Z-1 fits no series of this rule set's table.\n");

@@ -14,12 +14,12 @@ class NumberCommandTest {
 
   @BeforeEach
   void lay(@TempDir Path folder) {
-    rules = Bench.in(folder).at("rules.yaml");
+    rules = CommandBench.in(folder).at("rules.yaml");
   }
 
   @Test
   void datesEachNumberByTheTableThatItFits() {
-    Ran ran = Ran.of("number", rules, "X1-150", "E50", "--json");
+    CommandResult ran = CommandResult.of("number", rules, "X1-150", "E50", "--json");
     assertThat(ran.exit()).isZero();
     List<JsonNode> lines = ran.jsonLines();
     assertThat(lines.get(0).propertyNames()).contains("first", "last", "likely");
@@ -32,7 +32,8 @@ class NumberCommandTest {
 
   @Test
   void answersABadOneInItsPlace() {
-    Ran ran = Ran.of("number", "--json", rules, "X1-999", "nonsense", "X1-255", "X1-200");
+    CommandResult ran =
+        CommandResult.of("number", "--json", rules, "X1-999", "nonsense", "X1-255", "X1-200");
     assertThat(ran.exit()).isEqualTo(1);
     List<JsonNode> lines = ran.jsonLines();
     assertThat(lines.subList(0, 3))
@@ -43,7 +44,7 @@ class NumberCommandTest {
 
   @Test
   void keepsResultsAndMessagesApart() {
-    Ran ran = Ran.of("number", rules, "X1-150", "X1-999");
+    CommandResult ran = CommandResult.of("number", rules, "X1-150", "X1-999");
     assertThat(ran.exit()).isEqualTo(1);
     assertThat(ran.out()).startsWith("X1-150: Chassis number, ").hasLineCount(1);
     assertThat(ran.err()).isEqualTo("X1-999: outside the numbers that the table covers\n");
@@ -51,9 +52,9 @@ class NumberCommandTest {
 
   @Test
   void looksInOneTableOnly() {
-    assertThat(Ran.of("number", rules, "E50", "--table", "engine").exit()).isZero();
-    assertThat(Ran.of("number", rules, "E50", "--table", "chassis").exit()).isEqualTo(1);
-    Ran near = Ran.of("number", rules, "E50", "--table", "chasis");
+    assertThat(CommandResult.of("number", rules, "E50", "--table", "engine").exit()).isZero();
+    assertThat(CommandResult.of("number", rules, "E50", "--table", "chassis").exit()).isEqualTo(1);
+    CommandResult near = CommandResult.of("number", rules, "E50", "--table", "chasis");
     assertThat(near.exit()).isEqualTo(1);
     assertThat(near.err()).contains("did you mean \"chassis\"?");
   }

@@ -48,8 +48,8 @@ record NumberedRecord(Path folder) {
   }
 
   /** Makes the redacted copy. */
-  Ran redact() {
-    return Ran.of("judge", file(), "--redact", "--out", folder.resolve("out"));
+  CommandResult redact() {
+    return CommandResult.of("judge", file(), "--redact", "--out", folder.resolve("out"));
   }
 
   Path page() {
@@ -58,7 +58,7 @@ record NumberedRecord(Path folder) {
 
   /** Returns what opens each number, as the owner is told it. */
   List<String> keys() {
-    Ran ran = Ran.of("prove", file());
+    CommandResult ran = CommandResult.of("prove", file());
     assertThat(ran.exit()).as(ran.err()).isZero();
     return WORDS.matcher(ran.out()).results().map(one -> one.group(1)).toList();
   }

@@ -143,7 +143,7 @@ class PathsTest {
   @ParameterizedTest
   @ValueSource(strings = {"a\u0000.jpg", "a\u202egpj.exe", "a\u0007.jpg", "a\ud800.jpg"})
   void signsThatCannotBeSeenAreRefused(String path) throws IOException {
-    Ran ran = judged(record("rules.yaml", "{photo: " + quoted(path) + "}"));
+    CommandResult ran = judged(record("rules.yaml", "{photo: " + quoted(path) + "}"));
     assertThat(ran.err()).contains("error[control-character]").contains("record.yaml:5:15");
   }
 
@@ -158,7 +158,7 @@ class PathsTest {
         "photos"
       })
   void namesAreTakenAsTheyAreWritten(String path) throws IOException {
-    Ran ran = judged(record("rules.yaml", "{photo: " + quoted(path) + "}"));
+    CommandResult ran = judged(record("rules.yaml", "{photo: " + quoted(path) + "}"));
     assertThat(ran.err()).containsAnyOf("error[file-not-found]", "error[cannot-open-file]");
     assertThat(ran.err()).contains("record.yaml:5:15");
   }
@@ -171,7 +171,7 @@ class PathsTest {
     Files.createSymbolicLink(sent.resolve("zero.jpg"), Path.of("/dev/zero"));
     Files.createSymbolicLink(sent.resolve("round"), Path.of("round"));
     for (String path : new String[] {"link.yaml", "link/secret.yaml", "zero.jpg", "round/a.jpg"}) {
-      Ran ran = judged(record("rules.yaml", "{photo: " + path + "}"));
+      CommandResult ran = judged(record("rules.yaml", "{photo: " + path + "}"));
       assertThat(ran.err()).contains("record.yaml:5:15");
       assertThat(ran.err()).containsAnyOf("error[path-outside]", "error[file-not-found]");
       refusedRules(path);
@@ -179,7 +179,7 @@ class PathsTest {
   }
 
   private void refusedRules(String path) throws IOException {
-    Ran ran = judged(record(path, "{measurement: Rule}"));
+    CommandResult ran = judged(record(path, "{measurement: Rule}"));
     assertThat(ran.err()).contains("record.yaml:2:8");
   }
 
@@ -189,9 +189,9 @@ class PathsTest {
   void theHeadOfARuleSetIsNoLinkOutOfItsFolder() throws IOException {
     Path standard = Files.createDirectory(sent.resolve("standard"));
     Files.createSymbolicLink(standard.resolve("rules.yaml"), secret);
-    Ran ran = judged(record("standard", "{measurement: Rule}"));
+    CommandResult ran = judged(record("standard", "{measurement: Rule}"));
     assertThat(ran.err()).contains("error[path-outside]").contains("standard/rules.yaml");
-    Ran check = Ran.of("check", standard);
+    CommandResult check = CommandResult.of("check", standard);
     assertThat(check.exit()).isEqualTo(1);
     assertThat(check.out() + check.err()).contains("error[path-outside]").doesNotContain(SECRET);
   }
@@ -201,7 +201,8 @@ class PathsTest {
   void aLinkWithinTheFolderIsAFile() throws IOException {
     rules(sent.resolve("standard").resolve("small.yaml"), "");
     Files.createSymbolicLink(sent.resolve("mine.yaml"), Path.of("standard", "small.yaml"));
-    Ran ran = Ran.of("judge", record("mine.yaml", "{measurement: Rule}"), "--out", out());
+    CommandResult ran =
+        CommandResult.of("judge", record("mine.yaml", "{measurement: Rule}"), "--out", out());
     assertThat(ran.exit()).as(ran.err()).isZero();
   }
 
@@ -213,7 +214,7 @@ class PathsTest {
     assertThat(new ProcessBuilder("mkfifo", pipe.toString()).start().waitFor()).isZero();
     refusedAs(
         "error[cannot-open-file]", record("rules.yaml", "{photo: pipe.jpg}"), "record.yaml:5:15");
-    Ran ran = judged(record("pipe.jpg", "{measurement: Rule}"));
+    CommandResult ran = judged(record("pipe.jpg", "{measurement: Rule}"));
     assertThat(ran.err()).contains("error[cannot-open-file]");
   }
 
@@ -228,7 +229,7 @@ class PathsTest {
     Files.createSymbolicLink(sent.resolve("link.yaml"), other.resolve("elsewhere.yaml"));
     Files.createSymbolicLink(sent.resolve("link"), other);
     Files.createSymbolicLink(sent.resolve("round"), sent);
-    Ran ran = Ran.of("results", sent, "--out", out());
+    CommandResult ran = CommandResult.of("results", sent, "--out", out());
     assertThat(ran.exit()).as(ran.err()).isZero();
     try (Stream<Path> written = Files.walk(out())) {
       assertThat(written.filter(it -> it.endsWith("r.html"))).hasSize(1);
@@ -241,7 +242,7 @@ class PathsTest {
     String apart = Normalizer.normalize("caf\u00e9.jpg", Normalizer.Form.NFD);
     Files.writeString(sent.resolve(apart), "x");
     boolean same = Files.exists(sent.resolve("caf\u00e9.jpg"));
-    Ran ran = judged(record("rules.yaml", "{document: caf\u00e9.jpg}"));
+    CommandResult ran = judged(record("rules.yaml", "{document: caf\u00e9.jpg}"));
     assertThat(same || ran.err().contains("whose name looks the same")).isTrue();
   }
 
@@ -251,7 +252,7 @@ class PathsTest {
     Path record = record("rules.yaml", "{measurement: Rule}");
     Files.writeString(
         record, Files.readString(record).replace("record: r\n", "record: " + quoted(id) + "\n"));
-    Ran ran = judged(record);
+    CommandResult ran = judged(record);
     assertThat(ran.err()).contains("error[bad-name]").contains("record.yaml:1:9");
   }
 
@@ -264,14 +265,14 @@ class PathsTest {
   }
 
   private void refusedAs(String code, Path record, String at) throws IOException {
-    Ran ran = judged(record);
+    CommandResult ran = judged(record);
     assertThat(ran.err()).contains(code).contains(at);
   }
 
   /** Judges what has to be refused: nothing is written, and nothing from outside is said. */
-  private Ran judged(Path record) throws IOException {
+  private CommandResult judged(Path record) throws IOException {
     Map<String, String> before = names();
-    Ran ran = Ran.of("judge", record, "--out", out());
+    CommandResult ran = CommandResult.of("judge", record, "--out", out());
     assertThat(ran.exit()).as(ran.err()).isEqualTo(1);
     assertThat(ran.out() + ran.err()).doesNotContain(SECRET).doesNotContain("Exception");
     assertThat(names()).isEqualTo(before);

@@ -20,13 +20,13 @@ import org.junit.jupiter.api.io.TempDir;
 class PhotoFolderTest {
   private static final byte[] WORDS = "somebody's own".getBytes(StandardCharsets.UTF_8);
 
-  private Bench bench = new Bench(Path.of(""));
+  private CommandBench bench = new CommandBench(Path.of(""));
   private Path out = Path.of("");
   private Path folder = Path.of("");
 
   @BeforeEach
   void lay(@TempDir Path whole) throws IOException {
-    bench = Bench.in(whole);
+    bench = CommandBench.in(whole);
     out = bench.at("out");
     folder = out.resolve("shown-photos");
     Files.copy(Path.of("rules/photos/horn-button.png"), bench.at("front.png"));
@@ -39,8 +39,8 @@ class PhotoFolderTest {
         "record: shown\nrules: rules.yaml\nvehicle: {name: The shown one, model: X1}\n" + evidence);
   }
 
-  private Ran judge(String... more) {
-    return Ran.of(
+  private CommandResult judge(String... more) {
+    return CommandResult.of(
         Stream.concat(Stream.of("judge", bench.at("shown.yaml"), "--out", out), Stream.of(more))
             .toArray());
   }
@@ -77,10 +77,10 @@ class PhotoFolderTest {
     Path pictures = pictures();
     pageNaming(names(pictures));
     Files.createSymbolicLink(folder, pictures);
-    Map<String, String> before = Bench.content(pictures);
+    Map<String, String> before = CommandBench.content(pictures);
     for (List<String> more : List.of(List.<String>of(), List.of("--redact"))) {
       assertThat(judge(more.toArray(String[]::new)).exit()).isZero();
-      assertThat(Bench.content(pictures)).isEqualTo(before);
+      assertThat(CommandBench.content(pictures)).isEqualTo(before);
       assertThat(folder).isSymbolicLink();
     }
   }
@@ -91,7 +91,7 @@ class PhotoFolderTest {
     pageNaming(List.of());
     Files.createSymbolicLink(folder, pictures);
     Map<String, String> before = bench.content();
-    Ran ran = judge("--photos", "folder");
+    CommandResult ran = judge("--photos", "folder");
     assertThat(ran.exit()).isEqualTo(3);
     assertThat(ran.err())
         .isEqualTo(
@@ -114,10 +114,11 @@ class PhotoFolderTest {
       Files.copy(bench.at(name), records.resolve(name));
     }
     Files.createSymbolicLink(folder, pictures);
-    Map<String, String> before = Bench.content(pictures);
-    assertThat(Ran.of("results", records, "--out", out, "--photos", "folder").exit()).isEqualTo(3);
-    assertThat(Ran.of("results", records, "--out", out).exit()).isZero();
-    assertThat(Bench.content(pictures)).isEqualTo(before);
+    Map<String, String> before = CommandBench.content(pictures);
+    assertThat(CommandResult.of("results", records, "--out", out, "--photos", "folder").exit())
+        .isEqualTo(3);
+    assertThat(CommandResult.of("results", records, "--out", out).exit()).isZero();
+    assertThat(CommandBench.content(pictures)).isEqualTo(before);
   }
 
   /** What the owner put there stays, however it is named; so does what no page ever named. */
@@ -164,7 +165,7 @@ class PhotoFolderTest {
     Path inner = out.resolve("inner");
     Path page = inner.resolve("shown.html");
     Path there = inner.resolve("shown-photos").resolve(named(WORDS));
-    Ran.of("judge", bench.at("shown.yaml"), "--out", inner);
+    CommandResult.of("judge", bench.at("shown.yaml"), "--out", inner);
     Files.writeString(
         page, Files.readString(page) + "<img src=\"shown-photos/" + named(WORDS) + "\">");
     Files.createDirectory(there.getParent());

@@ -341,7 +341,7 @@ class PinsTest {
                         ? work + "/" + it
                         : it)
             .toArray();
-    Ran ran = Ran.of(words);
+    CommandResult ran = CommandResult.of(words);
     String said = "$ %s%nexit %d%n%s".formatted(command, ran.exit(), ran.out());
     return ended(
         (said + (ran.err().isEmpty() ? "" : "--- err\n" + ran.err())).replace(work + "/", ""));

@@ -32,7 +32,7 @@ class ProveCommandTest {
   void saysWhichSecretIsUsedAndSinceWhenForEachCopy() throws IOException {
     assertThat(truck.redact().err()).contains("truck.secret is new");
     OwnerSecret made = read(secret);
-    Ran again = truck.redact();
+    CommandResult again = truck.redact();
     assertThat(again.err())
         .contains(
             "note: "
@@ -44,7 +44,7 @@ class ProveCommandTest {
                 + ") masks the numbers: whoever has had this file can find them out")
         .contains("assize prove " + record + " --new-secret")
         .doesNotContain("was made for the record");
-    assertThat(Ran.of("prove", record).out()).contains(", mark " + made.mark() + ")");
+    assertThat(CommandResult.of("prove", record).out()).contains(", mark " + made.mark() + ")");
   }
 
   private static OwnerSecret read(Path file) throws IOException {
@@ -60,7 +60,7 @@ class ProveCommandTest {
     Path old = folder.resolve("old.html");
     Files.copy(truck.page(), old);
 
-    Ran renewed = Ran.of("prove", record, "--new-secret");
+    CommandResult renewed = CommandResult.of("prove", record, "--new-secret");
     assertThat(renewed.exit()).as(renewed.err()).isZero();
     Path kept = SecretFile.earlier(record, OwnerSecret.read(before).toOptional().orElseThrow());
     assertThat(Files.readString(kept)).isEqualTo(before);
@@ -72,15 +72,17 @@ class ProveCommandTest {
     truck.redact();
     List<String> both = truck.keys();
     assertThat(both).hasSize(4).endsWith(keys.toArray(String[]::new));
-    assertThat(Ran.of("verify", old, "L45-4388", both.get(2)).out()).startsWith("yes: ");
-    assertThat(Ran.of("verify", truck.page(), "L45-4388", both.get(0)).out()).startsWith("yes: ");
-    assertThat(Ran.of("verify", truck.page(), "L45-4388", both.get(2)).err()).startsWith("no: ");
-    assertThat(Ran.of("prove", record).out()).contains("secret         " + kept);
+    assertThat(CommandResult.of("verify", old, "L45-4388", both.get(2)).out()).startsWith("yes: ");
+    assertThat(CommandResult.of("verify", truck.page(), "L45-4388", both.get(0)).out())
+        .startsWith("yes: ");
+    assertThat(CommandResult.of("verify", truck.page(), "L45-4388", both.get(2)).err())
+        .startsWith("no: ");
+    assertThat(CommandResult.of("prove", record).out()).contains("secret         " + kept);
 
     Files.delete(secret);
     assertThat(truck.keys()).isEqualTo(keys);
     Files.writeString(kept, "secret:\n");
-    Ran damaged = Ran.of("prove", record);
+    CommandResult damaged = CommandResult.of("prove", record);
     assertThat(damaged.exit()).isEqualTo(1);
     assertThat(damaged.err()).contains(kept + ": this secret is damaged");
   }
@@ -90,20 +92,21 @@ class ProveCommandTest {
     assertThat(renewed().out()).contains("is new: keep it").doesNotContain("Keep ");
     assertThat(truck.redact().err()).doesNotContain("is new");
     Files.writeString(SecretFile.earlier(record, read(secret)), "A person's own.\n");
-    Map<String, String> before = Bench.content(folder);
-    Ran taken = Ran.of("prove", record, "--new-secret");
+    Map<String, String> before = CommandBench.content(folder);
+    CommandResult taken = CommandResult.of("prove", record, "--new-secret");
     assertThat(taken.exit()).isEqualTo(3);
     assertThat(taken.err()).contains("a file stands there already; move it away");
-    assertThat(Ran.of("verify", truck.page(), "L45-4388", "AAAAA", "--new-secret").exit())
+    assertThat(CommandResult.of("verify", truck.page(), "L45-4388", "AAAAA", "--new-secret").exit())
         .isEqualTo(2);
-    assertThat(Bench.content(folder)).isEqualTo(before);
+    assertThat(CommandBench.content(folder)).isEqualTo(before);
   }
 
   @Test
   void aLinkThatLeadsNowhereIsNamedAndKept() throws IOException {
     Path stick = folder.resolve("stick/truck.secret");
     Files.createSymbolicLink(secret, Path.of("stick/truck.secret"));
-    for (Ran ran : List.of(truck.redact(), Ran.of("prove", record), renewed())) {
+    for (CommandResult ran :
+        List.of(truck.redact(), CommandResult.of("prove", record), renewed())) {
       assertThat(ran.exit()).isEqualTo(1);
       assertThat(ran.err())
           .contains("truck.secret: this is a link to " + stick + ", and no file is there")
@@ -127,20 +130,22 @@ class ProveCommandTest {
         .contains("this is a link to " + secret + ", and no file is there");
   }
 
-  private Ran renewed() {
-    return Ran.of("prove", record, "--new-secret");
+  private CommandResult renewed() {
+    return CommandResult.of("prove", record, "--new-secret");
   }
 
   @Test
   void whatIsNoSecretIsNamedAndKept() throws IOException {
     Files.createDirectory(secret);
-    for (Ran ran : List.of(truck.redact(), Ran.of("prove", record), renewed())) {
+    for (CommandResult ran :
+        List.of(truck.redact(), CommandResult.of("prove", record), renewed())) {
       assertThat(ran.exit()).isEqualTo(1);
       assertThat(ran.err()).contains("truck.secret: a folder stands where the secret belongs");
     }
     Files.delete(secret);
     Files.createFile(secret);
-    for (Ran ran : List.of(truck.redact(), Ran.of("prove", record), renewed())) {
+    for (CommandResult ran :
+        List.of(truck.redact(), CommandResult.of("prove", record), renewed())) {
       assertThat(ran.exit()).isEqualTo(1);
       assertThat(ran.err()).contains("truck.secret: this secret is damaged: it is empty; put it");
     }
@@ -154,14 +159,16 @@ class ProveCommandTest {
     List<String> before = truck.keys();
     Files.writeString(record, NumberedRecord.TEXT.replace("record: truck", "record: lorry"));
     assertThat(truck.keys()).isEqualTo(before);
-    assertThat(Ran.of("verify", truck.page(), "L45-4388", before.get(0)).out()).startsWith("yes: ");
+    assertThat(CommandResult.of("verify", truck.page(), "L45-4388", before.get(0)).out())
+        .startsWith("yes: ");
     String said = "was made for the record \"truck\", and this one is \"lorry\"";
     assertThat(truck.redact().err())
         .contains(said)
         .contains("if this is another vehicle, make a new");
-    assertThat(Ran.of("prove", record).err()).contains(said);
+    assertThat(CommandResult.of("prove", record).err()).contains(said);
     Path renamed = folder.resolve("out/lorry-redacted.html");
-    assertThat(Ran.of("verify", renamed, "L45-4388", before.get(0)).out()).startsWith("yes: ");
+    assertThat(CommandResult.of("verify", renamed, "L45-4388", before.get(0)).out())
+        .startsWith("yes: ");
   }
 
   /** The first version wrote neither the record's name nor the day. */
@@ -174,7 +181,8 @@ class ProveCommandTest {
     List<String> before = truck.keys();
     Files.writeString(secret, first);
     assertThat(truck.keys()).as("by the record's own name").isEqualTo(before);
-    assertThat(Ran.of("verify", truck.page(), "L45-4388", before.get(0)).out()).startsWith("yes: ");
+    assertThat(CommandResult.of("verify", truck.page(), "L45-4388", before.get(0)).out())
+        .startsWith("yes: ");
     String said = "truck.secret does not say for which record it was made; add the line `record: ";
     assertThat(truck.redact().err())
         .contains(said + "truck`")
@@ -183,7 +191,8 @@ class ProveCommandTest {
 
     Files.writeString(record, NumberedRecord.TEXT.replace("record: truck", "record: lorry"));
     assertThat(truck.keys()).as("as it was in the first version").isNotEqualTo(before);
-    assertThat(Ran.of("prove", record).err()).contains(said + "lorry` to it, or the name that");
+    assertThat(CommandResult.of("prove", record).err())
+        .contains(said + "lorry` to it, or the name that");
     Files.writeString(secret, "record: truck\n" + first);
     assertThat(truck.keys()).isEqualTo(before);
   }

@@ -33,14 +33,14 @@ class ResultsCommandTest {
   void lay() throws IOException {
     folder = base.resolve("vehicles");
     out = base.resolve("out");
-    Bench.copy(Path.of("src/test/resources/assize/cli/small"), folder);
+    CommandBench.copy(Path.of("src/test/resources/assize/cli/small"), folder);
     Files.delete(folder.resolve("wrong.yaml"));
   }
 
-  private Ran roster(Object... more) {
+  private CommandResult roster(Object... more) {
     List<Object> words = new ArrayList<>(List.of("results", folder, "--out", out));
     words.addAll(List.of(more));
-    return Ran.of(words.toArray());
+    return CommandResult.of(words.toArray());
   }
 
   private String index() throws IOException {
@@ -69,18 +69,20 @@ class ResultsCommandTest {
 
   @Test
   void writesAReportEachAndAnIndexThatLeadsToThem() throws IOException {
-    Ran ran = roster();
+    CommandResult ran = roster();
     assertThat(ran.exit()).as(ran.err()).isZero();
     assertThat(ran.out())
         .isEqualTo(
             out.resolve("roster.html") + ": 2 vehicles, judged by A small standard, edition 1.\n");
     assertThat(ran.err()).isEmpty();
-    assertThat(Bench.content(out)).containsOnlyKeys("", "one.html", "two.html", "roster.html");
+    assertThat(CommandBench.content(out))
+        .containsOnlyKeys("", "one.html", "two.html", "roster.html");
     assertThat(rows(1)).containsExactlyInAnyOrder("one.html", "two.html");
     // by hand: the key is 6 points, on which drawing and guide disagree; the button is right
     assertThat(index()).contains("4 to 10</small>").contains(">1 <small>6 points</small>");
     Path judged = base.resolve("judged");
-    assertThat(Ran.of("judge", folder.resolve("one.yaml"), "--out", judged).exit()).isZero();
+    assertThat(CommandResult.of("judge", folder.resolve("one.yaml"), "--out", judged).exit())
+        .isZero();
     assertThat(out.resolve("one.html")).hasSameBinaryContentAs(judged.resolve("one.html"));
   }
 
@@ -100,15 +102,15 @@ class ResultsCommandTest {
     assertThat(roster().exit()).isZero();
     assertThat(rows(3)).containsExactlyInAnyOrder("one", "three", "two");
     Path link = Files.createSymbolicLink(base.resolve("link"), folder);
-    assertThat(Ran.of("results", link, "--out", base.resolve("again")).exit()).isZero();
+    assertThat(CommandResult.of("results", link, "--out", base.resolve("again")).exit()).isZero();
     assertThat(base.resolve("again/roster.html"))
         .hasSameBinaryContentAs(out.resolve("roster.html"));
   }
 
   @Test
   void keepsEditionsApart() throws IOException {
-    Rosters.write(folder.resolve("second"), "2", 0, 3);
-    Rosters.write(folder.resolve("third"), "2", 3, 5);
+    ResultsFixture.write(folder.resolve("second"), "2", 0, 3);
+    ResultsFixture.write(folder.resolve("third"), "2", 3, 5);
     Files.writeString(
         folder.resolve("third/rules.yaml"),
         "# differs\n" + Files.readString(folder.resolve("third/rules.yaml")));
@@ -130,8 +132,8 @@ class ResultsCommandTest {
     put("z-wrong.yaml", record("worse").replace("nickel", "gold").replace("X1}", "X9}"));
     put("empty-file.yaml", "");
     Files.write(folder.resolve("binary.yaml"), new byte[] {(byte) 0xff, (byte) 0xfe, 0});
-    Map<String, String> before = Bench.content(base);
-    Ran ran = roster("--json", base.resolve("lines.json"));
+    Map<String, String> before = CommandBench.content(base);
+    CommandResult ran = roster("--json", base.resolve("lines.json"));
     assertThat(ran.exit()).isEqualTo(1);
     assertThat(ran.out()).isEmpty();
     assertThat(ran.err())
@@ -144,27 +146,28 @@ class ResultsCommandTest {
             "z-wrong.yaml",
             "4 errors in 3 files",
             "--skip-invalid");
-    assertThat(Bench.content(base)).isEqualTo(before);
+    assertThat(CommandBench.content(base)).isEqualTo(before);
   }
 
   @Test
   void leavesOutWhatIsFaultyAndSaysSo() throws IOException {
     put("wrong.yaml", record("wrong").replace("nickel", "nickle").replace("chrome", "crome"));
-    Ran ran = roster("--skip-invalid");
+    CommandResult ran = roster("--skip-invalid");
     assertThat(ran.exit()).isZero();
     assertThat(ran.err()).contains("error[unknown-finish]").contains("2 errors in 1 file");
     assertThat(ran.out()).contains("2 vehicles").contains("1 record has errors and is left out");
     assertThat(index())
         .contains("<li><span>wrong.yaml</span><span class=\"points\">2 problems</span>");
-    assertThat(Bench.content(out)).containsOnlyKeys("", "one.html", "two.html", "roster.html");
+    assertThat(CommandBench.content(out))
+        .containsOnlyKeys("", "one.html", "two.html", "roster.html");
   }
 
   @Test
   void saysAFaultOfARuleSetOnceAndLeavesOutAllWhoNeedIt() throws IOException {
-    Rosters.write(folder.resolve("sub"), "2", 0, 40);
+    ResultsFixture.write(folder.resolve("sub"), "2", 0, 40);
     Path rules = folder.resolve("sub/rules.yaml");
     Files.writeString(rules, Files.readString(rules).replace("finish: nickel", "finish: nickle"));
-    Ran ran = roster("--skip-invalid");
+    CommandResult ran = roster("--skip-invalid");
     assertThat(ran.exit()).isZero();
     assertThat(ran.err().split("unknown-finish", -1)).hasSize(1 + 2);
     assertThat(rows(3)).containsExactlyInAnyOrder("one", "two");
@@ -176,7 +179,7 @@ class ResultsCommandTest {
     put("x/again.yaml", record("One"));
     Files.copy(folder.resolve("rules.yaml"), folder.resolve("x/rules.yaml"));
     for (Object[] more : new Object[][] {{}, {"--skip-invalid"}, {"--no-reports"}, {"--json"}}) {
-      Ran ran = roster(more);
+      CommandResult ran = roster(more);
       assertThat(ran.exit()).isEqualTo(1);
       assertThat(ran.out()).isEmpty();
       assertThat(ran.err())
@@ -191,7 +194,7 @@ class ResultsCommandTest {
     assertThat(roster().exit()).isEqualTo(1);
     Files.delete(folder.resolve("index.yaml"));
     for (String name : List.of("roster.html", "one.html")) {
-      Ran ran = roster("--json", out.resolve(name));
+      CommandResult ran = roster("--json", out.resolve(name));
       assertThat(ran.exit()).isEqualTo(1);
       assertThat(ran.err()).contains("name another").contains("--json");
       assertThat(out).doesNotExist();
@@ -201,11 +204,12 @@ class ResultsCommandTest {
   @Test
   void saysWhereThereIsNothing() throws IOException {
     Path empty = Files.createDirectory(base.resolve("empty"));
-    assertThat(Ran.of("results", empty, "--out", out).err()).contains("there is no record in it");
-    assertThat(Ran.of("results", base.resolve("none"), "--out", out).err())
+    assertThat(CommandResult.of("results", empty, "--out", out).err())
+        .contains("there is no record in it");
+    assertThat(CommandResult.of("results", base.resolve("none"), "--out", out).err())
         .contains("there is no such folder");
-    assertThat(Ran.of("results", empty, "--out", out).exit()).isEqualTo(1);
-    assertThat(Ran.of("results").exit()).isEqualTo(2);
+    assertThat(CommandResult.of("results", empty, "--out", out).exit()).isEqualTo(1);
+    assertThat(CommandResult.of("results").exit()).isEqualTo(2);
     assertThat(roster("--json=x.yaml").exit()).isEqualTo(2);
     assertThat(out).doesNotExist();
     Files.writeString(out, "in the way");
@@ -215,16 +219,17 @@ class ResultsCommandTest {
   @Test
   void writesTheIndexAlone() throws IOException {
     assertThat(roster("--no-reports").exit()).isZero();
-    assertThat(Bench.content(out)).containsOnlyKeys("", "roster.html");
+    assertThat(CommandBench.content(out)).containsOnlyKeys("", "roster.html");
     assertThat(index()).doesNotContain(".html\"").contains("The first");
   }
 
   @Test
   void givesTheSameLinesAsJudge() throws IOException {
     String wanted =
-        Ran.of("judge", folder.resolve("one.yaml"), folder.resolve("two.yaml"), "--json", "-")
+        CommandResult.of(
+                "judge", folder.resolve("one.yaml"), folder.resolve("two.yaml"), "--json", "-")
             .out();
-    Ran ran = roster("--json");
+    CommandResult ran = roster("--json");
     assertThat(ran.exit()).isZero();
     assertThat(ran.out()).isEqualTo(wanted);
     assertThat(out).doesNotExist();
@@ -248,8 +253,8 @@ class ResultsCommandTest {
   void listsThousandsInOrder() throws IOException {
     folder = base.resolve("many");
     int many = 2000;
-    Rosters.write(folder, "1", 0, many);
-    Ran ran = roster("--no-reports", "--json", base.resolve("lines.json"));
+    ResultsFixture.write(folder, "1", 0, many);
+    CommandResult ran = roster("--no-reports", "--json", base.resolve("lines.json"));
     assertThat(ran.exit()).as(ran.err()).isZero();
     List<String> ids = rows(3);
     List<Long> likely = new ArrayList<>();
@@ -266,12 +271,13 @@ class ResultsCommandTest {
       }
     }
     try (var lines = Files.lines(base.resolve("lines.json"))) {
-      assertThat(lines.map(Ran::json).map(it -> it.get("vehicle").stringValue()))
-          .containsExactlyElementsOf(IntStream.range(0, many).mapToObj(Rosters::id).toList());
+      assertThat(lines.map(CommandResult::json).map(it -> it.get("vehicle").stringValue()))
+          .containsExactlyElementsOf(
+              IntStream.range(0, many).mapToObj(ResultsFixture::id).toList());
     }
-    Map<String, String> before = Bench.content(out);
+    Map<String, String> before = CommandBench.content(out);
     assertThat(roster("--no-reports").exit()).isZero();
-    assertThat(Bench.content(out)).isEqualTo(before);
+    assertThat(CommandBench.content(out)).isEqualTo(before);
   }
 
   @Tag("slow")
@@ -286,7 +292,8 @@ class ResultsCommandTest {
     Files.createDirectories(out);
     Files.writeString(out.resolve(".assize-" + gone.pid() + "-" + started + "-3.part"), "half a");
     assertThat(roster().exit()).isZero();
-    assertThat(Bench.content(out)).containsOnlyKeys("", "one.html", "two.html", "roster.html");
+    assertThat(CommandBench.content(out))
+        .containsOnlyKeys("", "one.html", "two.html", "roster.html");
   }
 
   @Test
@@ -303,10 +310,10 @@ class ResultsCommandTest {
 
   @Test
   void takesTheDemonstration() throws IOException {
-    Ran ran = Ran.of("results", "rules", "--out", out);
+    CommandResult ran = CommandResult.of("results", "rules", "--out", out);
     assertThat(ran.exit()).as(ran.err()).isZero();
     assertThat(rows(3)).containsExactly("q-1187", "l45-4388", "l41-half-recorded");
-    List<JsonNode> lines = Ran.of("results", "rules", "--json").jsonLines();
+    List<JsonNode> lines = CommandResult.of("results", "rules", "--json").jsonLines();
     assertThat(lines.stream().map(it -> it.get("vehicle").stringValue()))
         .containsExactly("l41-half-recorded", "l45-4388", "q-1187");
   }
@@ -333,15 +340,15 @@ class ResultsCommandTest {
     put("four.yaml", showing(record("four"), "cut.png"));
     assertThat(roster().exit()).isEqualTo(1);
     assertThat(out).doesNotExist();
-    Ran ran = roster("--skip-invalid");
+    CommandResult ran = roster("--skip-invalid");
     assertThat(ran.exit()).isZero();
     assertThat(ran.err()).contains("error[photo-cannot-be-shown]").contains("four.yaml");
-    assertThat(Bench.content(out))
+    assertThat(CommandBench.content(out))
         .containsOnlyKeys("", "one.html", "two.html", "three.html", "roster.html");
     assertThat(rows(3)).doesNotContain("four").contains("three");
     assertThat(index()).contains("<li><span>four.yaml</span>");
     Path whole = base.resolve("whole");
-    ran = Ran.of("results", folder, "--out", whole, "--skip-bad-photos");
+    ran = CommandResult.of("results", folder, "--out", whole, "--skip-bad-photos");
     assertThat(ran.exit()).isZero();
     assertThat(ran.err()).contains("doubt[photo-left-out]");
     assertThat(whole.resolve("four.html")).content().contains("It can’t be shown");
@@ -358,11 +365,11 @@ class ResultsCommandTest {
     String page = Files.readString(out.resolve("three.html"));
     assertThat(page).contains("src=\"three-photos/").doesNotContain("base64,iVBOR");
     Path judged = base.resolve("judged");
-    Ran.of("judge", folder.resolve("three.yaml"), "--photos", "folder", "--out", judged);
+    CommandResult.of("judge", folder.resolve("three.yaml"), "--photos", "folder", "--out", judged);
     assertThat(out.resolve("three.html")).hasSameBinaryContentAs(judged.resolve("three.html"));
     Files.writeString(beside.resolve("mine.txt"), "stays");
     assertThat(roster("--photos", "embed").exit()).isZero();
-    assertThat(Bench.content(beside)).containsOnlyKeys("", "mine.txt");
+    assertThat(CommandBench.content(beside)).containsOnlyKeys("", "mine.txt");
   }
 
   @Test
@@ -374,10 +381,10 @@ class ResultsCommandTest {
         folder.resolve("x1-160.yaml"),
         Files.readString(folder.resolve("x1-160.yaml")) + "private_words: [Mill Lane]\n");
     put("mill-lane.yaml", record("wrong").replace("nickel", "nickle"));
-    Ran ran = roster("--redact", "--skip-invalid");
+    CommandResult ran = roster("--redact", "--skip-invalid");
     assertThat(ran.exit()).as(ran.err()).isZero();
     assertThat(ran.err()).contains("one.secret is new").contains("x1-160.secret is new");
-    assertThat(Bench.content(out))
+    assertThat(CommandBench.content(out))
         .containsOnlyKeys(
             "",
             "one-redacted.html",
@@ -390,7 +397,7 @@ class ResultsCommandTest {
         .contains("1 record has errors and is left out.")
         .doesNotContain("x1-160", "X1-160", "mill-lane");
     Path judged = base.resolve("judged");
-    Ran.of("judge", folder.resolve("one.yaml"), "--redact", "--out", judged);
+    CommandResult.of("judge", folder.resolve("one.yaml"), "--redact", "--out", judged);
     assertThat(out.resolve("one-redacted.html"))
         .hasSameBinaryContentAs(judged.resolve("one-redacted.html"));
     assertThat(roster("--redact", "--photos", "folder").exit()).isEqualTo(2);
@@ -400,7 +407,7 @@ class ResultsCommandTest {
   void doesNotLetTwoCopiesHaveOneName() throws IOException {
     put("a.yaml", record("x1-151").replace("X1-150", "X1-151"));
     put("b.yaml", record("x1-152").replace("X1-150", "X1-152"));
-    Ran ran = roster("--redact", "--skip-invalid");
+    CommandResult ran = roster("--redact", "--skip-invalid");
     assertThat(ran.exit()).isEqualTo(1);
     assertThat(ran.err()).contains("another record's copy is named", "b.yaml", "a.yaml");
     assertThat(out).doesNotExist();
@@ -414,10 +421,10 @@ class ResultsCommandTest {
         record("three")
             .replace("X1-150", "X1-160")
             .replace("{finish: nickel}", "{finish: nickel, note: 'X1-[1](http://a.example)60'}"));
-    Ran ran = roster("--redact", "--skip-invalid");
+    CommandResult ran = roster("--redact", "--skip-invalid");
     assertThat(ran.exit()).as(ran.err()).isZero();
     assertThat(ran.err()).contains("error: ", "still shows what it should not", "three.yaml");
-    assertThat(Bench.content(out))
+    assertThat(CommandBench.content(out))
         .containsOnlyKeys("", "one-redacted.html", "two-redacted.html", "roster-redacted.html");
     assertThat(folder.resolve("three.secret")).doesNotExist();
   }

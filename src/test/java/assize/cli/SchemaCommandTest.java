@@ -14,7 +14,7 @@ class SchemaCommandTest {
   @Test
   void writesBothBesideTheFilesAndSaysWhatToPutOnTop() throws IOException {
     Path below = folder.resolve("standards");
-    Ran ran = Ran.of("schema", below);
+    CommandResult ran = CommandResult.of("schema", below);
     assertThat(ran.exit()).isZero();
     assertThat(below.resolve("assize-record.json"))
         .hasSameTextualContentAs(Path.of("docs/schema/record.json"));
@@ -23,19 +23,19 @@ class SchemaCommandTest {
     assertThat(ran.out())
         .contains("# yaml-language-server: $schema=assize-record.json")
         .contains("# yaml-language-server: $schema=assize-rule-set.json");
-    assertThat(Ran.of("schema", below)).isEqualTo(ran);
+    assertThat(CommandResult.of("schema", below)).isEqualTo(ran);
   }
 
   @Test
   void replacesASchemaOfAnotherEditionAndNothingElse() throws IOException {
-    assertThat(Ran.of("schema", folder).exit()).isZero();
+    assertThat(CommandResult.of("schema", folder).exit()).isZero();
     Path record = folder.resolve("assize-record.json");
     String whole = Files.readString(record);
     Files.writeString(record, whole.replace("\"market\"", "\"markt\""));
-    assertThat(Ran.of("schema", folder).exit()).isZero();
+    assertThat(CommandResult.of("schema", folder).exit()).isZero();
     assertThat(record).hasContent(whole);
     Files.writeString(record, "{\"mine\": true}");
-    Ran refused = Ran.of("schema", folder);
+    CommandResult refused = CommandResult.of("schema", folder);
     assertThat(refused.exit()).isEqualTo(1);
     assertThat(refused.err()).contains("assize-record.json is there already and is no schema");
     assertThat(record).hasContent("{\"mine\": true}");
@@ -45,10 +45,10 @@ class SchemaCommandTest {
   void leadsAFileToTheNearestSchema() throws IOException {
     Path deep = Files.createDirectories(folder.resolve("cars/mine"));
     assertThat(Modeline.of(deep.resolve("x.yaml"), Modeline.RECORD)).isEmpty();
-    assertThat(Ran.of("schema", folder).exit()).isZero();
+    assertThat(CommandResult.of("schema", folder).exit()).isZero();
     assertThat(Modeline.of(deep.resolve("x.yaml"), Modeline.RECORD))
         .contains("# yaml-language-server: $schema=../../assize-record.json");
-    assertThat(Ran.of("schema", deep).exit()).isZero();
+    assertThat(CommandResult.of("schema", deep).exit()).isZero();
     assertThat(Modeline.of(deep.resolve("x.yaml"), Modeline.RECORD))
         .contains("# yaml-language-server: $schema=assize-record.json");
   }

@@ -64,7 +64,7 @@ class SheetCommandTest {
     System.arraycopy(options, 0, words, 1, options.length);
     words[options.length + 1] = "--out";
     words[options.length + 2] = out;
-    Ran ran = Ran.of(words);
+    CommandResult ran = CommandResult.of(words);
     assertThat(ran.err()).isEmpty();
     assertThat(ran.exit()).isZero();
     assertThat(ran.out()).isEqualTo("wrote " + RecordFileFinder.shown(out) + "\n");
@@ -72,7 +72,7 @@ class SheetCommandTest {
   }
 
   private static JsonNode data(Document page) {
-    return Ran.json(page.select("#data").text());
+    return CommandResult.json(page.select("#data").text());
   }
 
   @Test
@@ -105,7 +105,7 @@ class SheetCommandTest {
               model: X1
             equipment: {heater: yes}
             """);
-    assertThat(Ran.of("check", record).err()).isEmpty();
+    assertThat(CommandResult.of("check", record).err()).isEmpty();
   }
 
   @Test
@@ -154,12 +154,12 @@ class SheetCommandTest {
       }
       typed[words.size() - 1] = "--out";
       typed[words.size()] = out;
-      Ran ran = Ran.of(typed);
+      CommandResult ran = CommandResult.of(typed);
       assertThat(ran.err()).contains(String.valueOf(words.get(1)));
       assertThat(ran.exit()).isEqualTo(words.get(0));
       assertThat(out).doesNotExist();
     }
-    Ran ran = Ran.of("sheet", rules(), "--out", folder.resolve("sheet.pdf"));
+    CommandResult ran = CommandResult.of("sheet", rules(), "--out", folder.resolve("sheet.pdf"));
     assertThat(ran.exit()).isEqualTo(2);
     assertThat(ran.err()).contains("--out: the name of a sheet's file ends in .html");
     assertThat(folder.resolve("sheet.pdf")).doesNotExist();

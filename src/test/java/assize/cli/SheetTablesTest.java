@@ -40,7 +40,7 @@ class SheetTablesTest {
   void aRecordIsWrittenAndReadBack(String ending) throws IOException {
     Path record = record();
     Path out = folder.resolve("Sheet" + ending);
-    Ran ran = Ran.of("sheet", record, "--out", out);
+    CommandResult ran = CommandResult.of("sheet", record, "--out", out);
     assertThat(ran.err()).isEmpty();
     assertThat(ran.exit()).isZero();
     assertThat(ran.out()).isEqualTo("wrote " + RecordFileFinder.shown(out) + "\n");
@@ -60,7 +60,8 @@ class SheetTablesTest {
   void aRuleSetGivesATableWithNothingFilledIn() throws IOException {
     record();
     Path out = folder.resolve("new.csv");
-    Ran ran = Ran.of("sheet", folder.resolve("rules.yaml"), "--model", "X1", "--out", out);
+    CommandResult ran =
+        CommandResult.of("sheet", folder.resolve("rules.yaml"), "--model", "X1", "--out", out);
     assertThat(ran.err()).isEmpty();
     List<String> lines = Files.readAllLines(out, StandardCharsets.UTF_8);
     assertThat(lines).hasSize(7);
@@ -70,7 +71,7 @@ class SheetTablesTest {
 
   @Test
   void anotherEndingIsRefusedWithThoseThatAreKnown() throws IOException {
-    Ran ran = Ran.of("sheet", record(), "--out", folder.resolve("ours.ods"));
+    CommandResult ran = CommandResult.of("sheet", record(), "--out", folder.resolve("ours.ods"));
     assertThat(ran.exit()).isEqualTo(2);
     assertThat(ran.err()).contains("ends in .html, .xlsx, .csv");
     assertThat(folder.resolve("ours.ods")).doesNotExist();

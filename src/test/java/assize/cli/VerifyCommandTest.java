@@ -39,7 +39,7 @@ class VerifyCommandTest {
   @Test
   void saysWhatIsProvedAndUnderWhichCondition() {
     truck.redact();
-    Ran yes = Ran.of("verify", truck.page(), "l45-4388", truck.keys().get(0));
+    CommandResult yes = CommandResult.of("verify", truck.page(), "l45-4388", truck.keys().get(0));
     assertThat(yes.exit()).as(yes.err()).isZero();
     assertThat(yes.out())
         .startsWith("yes: the letters and digits L454388 are ")
@@ -47,7 +47,8 @@ class VerifyCommandTest {
         .contains("only if you had this page before you asked")
         .contains("whoever has the secret can make such a page today")
         .contains("Nothing else in the page is proved");
-    Ran json = Ran.of("verify", truck.page(), "--json", "L45-4388", truck.keys().get(0));
+    CommandResult json =
+        CommandResult.of("verify", truck.page(), "--json", "L45-4388", truck.keys().get(0));
     assertThat(json.json().get("letters").stringValue()).isEqualTo("L454388");
     assertThat(json.json().get("as").stringValue()).isEqualTo("Chassis number L45-4xxx");
   }
@@ -57,7 +58,7 @@ class VerifyCommandTest {
       strings = {"L4-54-388", "L45-4-388", "L45 4388", "L454388", "L45-4388.", "L45-43★88"})
   void saysNoToANumberThatIsWrittenOtherwiseThanThePageShows(String number) {
     truck.redact();
-    Ran no = Ran.of("verify", truck.page(), number, truck.keys().get(0));
+    CommandResult no = CommandResult.of("verify", truck.page(), number, truck.keys().get(0));
     assertThat(no.exit()).isEqualTo(1);
     assertThat(no.out()).isEmpty();
     assertThat(no.err())
@@ -73,11 +74,11 @@ class VerifyCommandTest {
   })
   void refusesANumberWithWhatNoNumberHas(String number, String shown) {
     truck.redact();
-    Ran refused = Ran.of("verify", truck.page(), number, truck.keys().get(0));
+    CommandResult refused = CommandResult.of("verify", truck.page(), number, truck.keys().get(0));
     assertThat(refused.exit()).isEqualTo(1);
     assertThat(refused.out()).isEmpty();
     assertThat(refused.err()).contains("the number has " + shown + " in it, which no number has");
-    assertThat(Ran.of("verify", truck.page(), "-", truck.keys().get(0)).err())
+    assertThat(CommandResult.of("verify", truck.page(), "-", truck.keys().get(0)).err())
         .contains("neither letters nor digits");
   }
 
@@ -85,13 +86,13 @@ class VerifyCommandTest {
   void saysNoWhereThePageShowsAnotherNumberBesideTheFingerprint() throws IOException {
     truck.redact();
     change("L45-4xxx", "K12-9xxx");
-    Ran no = Ran.of("verify", truck.page(), "L45-4388", truck.keys().get(0));
+    CommandResult no = CommandResult.of("verify", truck.page(), "L45-4388", truck.keys().get(0));
     assertThat(no.exit()).isEqualTo(1);
     assertThat(no.err())
         .startsWith("no: ")
         .contains("the page shows Chassis number K12-9xxx beside it")
         .contains("somebody changed the page");
-    assertThat(Ran.of("verify", truck.page(), "K12-9388", truck.keys().get(0)).err())
+    assertThat(CommandResult.of("verify", truck.page(), "K12-9388", truck.keys().get(0)).err())
         .startsWith("no: ");
   }
 
@@ -103,7 +104,7 @@ class VerifyCommandTest {
     List<String> both = seal.results().map(one -> one.group(1)).toList();
     assertThat(both).hasSize(2);
     Files.writeString(truck.page(), page.replace(both.get(1), both.get(0)));
-    Ran no = Ran.of("verify", truck.page(), "L45-4388", truck.keys().get(0));
+    CommandResult no = CommandResult.of("verify", truck.page(), "L45-4388", truck.keys().get(0));
     assertThat(no.err()).startsWith("no: ").contains("one fingerprint for two numbers");
   }
 
@@ -111,7 +112,8 @@ class VerifyCommandTest {
   void refusesAPageWhosePartOnNumbersCanBeHidden() throws IOException {
     truck.redact();
     change("<section id=\"left-out\"", "<section hidden id=\"left-out\"");
-    Ran refused = Ran.of("verify", truck.page(), "L45-4388", truck.keys().get(0));
+    CommandResult refused =
+        CommandResult.of("verify", truck.page(), "L45-4388", truck.keys().get(0));
     assertThat(refused.exit()).isEqualTo(1);
     assertThat(refused.err())
         .contains("truck-redacted.html: this is no copy for others as Assize writes it: line ")
@@ -130,7 +132,7 @@ class VerifyCommandTest {
         List<Object> words = new ArrayList<>(List.of("verify", truck.page(), number));
         words.add(truck.keys().get(number.startsWith("L") ? 0 : 1));
         words.addAll(json ? List.of("--json") : List.of());
-        Ran ran = Ran.of(words.toArray());
+        CommandResult ran = CommandResult.of(words.toArray());
         assertThat(ran.exit()).isEqualTo(number.startsWith("L") ? 0 : 1);
         assertThat((ran.out() + ran.err()).replace("\n", "").codePoints())
             .noneMatch(c -> Character.getType(c) == Character.CONTROL)
@@ -138,7 +140,7 @@ class VerifyCommandTest {
         assertThat(ran.out() + ran.err()).containsIgnoringCase(json ? "\\u202e" : "<U+202E>");
       }
     }
-    Ran no = Ran.of("verify", truck.page(), "L45-4389", truck.keys().get(0));
+    CommandResult no = CommandResult.of("verify", truck.page(), "L45-4389", truck.keys().get(0));
     assertThat(no.err()).startsWith("no: ").contains("<U+001B>").doesNotContain("\u001b");
   }
 

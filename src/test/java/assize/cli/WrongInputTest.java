@@ -12,11 +12,11 @@ import org.junit.jupiter.params.provider.CsvFileSource;
 
 /** What a person types and gets wrong: an exit code and plain words, and nothing written. */
 class WrongInputTest {
-  private Bench bench = new Bench(Path.of(""));
+  private CommandBench bench = new CommandBench(Path.of(""));
 
   @BeforeEach
   void lay(@TempDir Path folder) {
-    bench = Bench.in(folder);
+    bench = CommandBench.in(folder);
   }
 
   /**
@@ -33,7 +33,7 @@ class WrongInputTest {
   void isAnsweredInPlainWords(int exit, String line, String says) {
     Map<String, String> before = bench.content();
     Object[] words = Arrays.stream(line.split(" ")).map(this::word).toArray();
-    Ran ran = Ran.of(words);
+    CommandResult ran = CommandResult.of(words);
     assertThat(ran.exit()).as(ran.out() + ran.err()).isEqualTo(exit);
     assertThat(ran.err()).contains(says);
     assertThat(ran.out()).isEmpty();

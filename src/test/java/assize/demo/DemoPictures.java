@@ -13,8 +13,8 @@ final class DemoPictures {
   private DemoPictures() {}
 
   /** Returns each picture by its place in the demonstration, and how it is drawn. */
-  static SortedMap<String, Supplier<Sketch>> all() {
-    SortedMap<String, Supplier<Sketch>> all = new TreeMap<>();
+  static SortedMap<String, Supplier<Canvas>> all() {
+    SortedMap<String, Supplier<Canvas>> all = new TreeMap<>();
     all.put("photos/bed-trace.png", DetailPictures::bedTrace);
     all.put("photos/chassis-number.png", DetailPictures::chassisNumber);
     all.put("photos/data-plate.png", DetailPictures::dataPlate);
@@ -31,7 +31,7 @@ final class DemoPictures {
     return all;
   }
 
-  private static void sources(SortedMap<String, Supplier<Sketch>> all) {
+  private static void sources(SortedMap<String, Supplier<Canvas>> all) {
     String truck = "tarrowby-type-l/pictures/";
     all.put(truck + "works-photo-11.png", SourcePictures::worksPhotograph);
     all.put(truck + "drawing-l388.png", SourcePictures::finishingNotes);

@@ -34,8 +34,8 @@ class DemoPicturesTest {
     }
     BufferedImage kept = ImageIO.read(file.toFile());
     BufferedImage drawn = DemoPictures.all().get(name).get().picture();
-    assertThat(kept.getWidth()).isEqualTo(Sketch.WIDTH);
-    assertThat(kept.getHeight()).isEqualTo(Sketch.HEIGHT);
+    assertThat(kept.getWidth()).isEqualTo(Canvas.WIDTH);
+    assertThat(kept.getHeight()).isEqualTo(Canvas.HEIGHT);
     assertThat(Arrays.mismatch(pixels(drawn), pixels(kept)))
         .as("the first pixel that differs, counted by rows")
         .isEqualTo(-1);
@@ -62,9 +62,9 @@ class DemoPicturesTest {
   void lettersAndFiguresAreAllKnownToThePen() {
     String signs = "ABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789.,-/'";
     for (String sign : signs.split("")) {
-      assertThat(Lettering.of(sign, 0, 0, 6).runs()).as(sign).isNotEmpty();
+      assertThat(StrokeFont.of(sign, 0, 0, 6).runs()).as(sign).isNotEmpty();
     }
-    assertThat(Lettering.of(" ", 0, 0, 6).runs()).isEmpty();
+    assertThat(StrokeFont.of(" ", 0, 0, 6).runs()).isEmpty();
   }
 
   private static int[] pixels(BufferedImage image) {

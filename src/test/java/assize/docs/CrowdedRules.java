@@ -1,8 +1,8 @@
 package assize.docs;
 
-import static assize.docs.AtLimit.RECORD;
-import static assize.docs.AtLimit.join;
-import static assize.docs.AtLimit.run;
+import static assize.docs.LimitInputs.RECORD;
+import static assize.docs.LimitInputs.join;
+import static assize.docs.LimitInputs.run;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -20,8 +20,8 @@ final class CrowdedRules {
 
   private CrowdedRules() {}
 
-  static Map<String, AtLimit> all() {
-    Map<String, AtLimit> all = new LinkedHashMap<>();
+  static Map<String, LimitInputs> all() {
+    Map<String, LimitInputs> all = new LinkedHashMap<>();
     all.put("awards", section("awards", i -> "{name: W, at: 1}"));
     all.put("models", section("models", i -> "{name: M, built: 1900/1999}"));
     all.put("plants", section("plants", i -> "P"));
@@ -55,12 +55,12 @@ final class CrowdedRules {
     return all;
   }
 
-  private static AtLimit section(String name, LongFunction<String> one) {
+  private static LimitInputs section(String name, LongFunction<String> one) {
     return rules(n -> name + ": {" + join(n, i -> "x" + i + ": " + one.apply(i), ", ") + "}");
   }
 
   /** Stands in for what the head has. */
-  private static AtLimit rules(LongFunction<String> rules) {
+  private static LimitInputs rules(LongFunction<String> rules) {
     return (folder, n) -> {
       String own = rules.apply(n);
       String head =

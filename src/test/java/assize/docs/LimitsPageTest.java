@@ -45,7 +45,7 @@ class LimitsPageTest {
 
   @Test
   void eachRowIsTried() throws Exception {
-    Map<String, AtLimit> tried = new LinkedHashMap<>(AtLimit.ALL);
+    Map<String, LimitInputs> tried = new LinkedHashMap<>(LimitInputs.ALL);
     assertThat(rows())
         .extracting(LimitRow::what)
         .containsExactlyInAnyOrderElementsOf(tried.keySet());
@@ -54,7 +54,7 @@ class LimitsPageTest {
   @ParameterizedTest
   @MethodSource("rows")
   void isSaidOnePastTheLimitAndNotBefore(LimitRow row, @TempDir Path folder) throws Exception {
-    AtLimit limit = AtLimit.ALL.get(row.what());
+    LimitInputs limit = LimitInputs.ALL.get(row.what());
     Path at = Files.createDirectory(folder.resolve("at"));
     Path past = Files.createDirectory(folder.resolve("past"));
     String fine = limit.said(at, row.most());

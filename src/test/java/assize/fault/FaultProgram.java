@@ -38,7 +38,7 @@ final class FaultProgram {
   /** Takes an empty folder. */
   public static void main(String[] args) throws IOException {
     FaultProgram program = new FaultProgram(Path.of(args[0]));
-    for (Scene scene : Scene.ALL) {
+    for (WriteScenario scene : WriteScenario.ALL) {
       for (Fault fault : List.of(Fault.KILLED, Fault.FULL, Fault.DENIED, Fault.READ_ONLY)) {
         System.out.println(scene.name() + ", " + fault + ": " + program.tries(scene, fault));
       }
@@ -46,14 +46,14 @@ final class FaultProgram {
     System.exit(0);
   }
 
-  private int tries(Scene scene, Fault fault) throws IOException {
+  private int tries(WriteScenario scene, Fault fault) throws IOException {
     Path folder = root.resolve("here");
     empty(folder);
     scene.lay(folder);
-    Map<String, String> before = Scene.files(folder);
+    Map<String, String> before = WriteScenario.files(folder);
     Ended well = run(scene, folder, Fault.NONE, 0);
     int steps = well.steps();
-    Map<String, String> after = Scene.files(folder);
+    Map<String, String> after = WriteScenario.files(folder);
     assertThat(well.exit()).as(well.said()).isZero();
     assertThat(steps).as(scene.name()).isGreaterThan(3);
     assertThat(after.equals(before)).as(scene.name()).isFalse();
@@ -62,7 +62,7 @@ final class FaultProgram {
       empty(folder);
       scene.lay(folder);
       Ended ended = run(scene, folder, fault, step);
-      Map<String, String> left = Scene.files(folder);
+      Map<String, String> left = WriteScenario.files(folder);
       if (fault == Fault.KILLED) {
         assertThat(ended.exit()).as(what).isEqualTo(-1);
       } else {
@@ -90,7 +90,7 @@ final class FaultProgram {
 
   /** Each file is as it was or as it should be; a part that is left says whose it is. */
   private static void whole(
-      Scene scene,
+      WriteScenario scene,
       String what,
       Map<String, String> before,
       Map<String, String> after,
@@ -130,7 +130,11 @@ final class FaultProgram {
 
   /** The next run gives what it would have given, and clears what a killed one left. */
   private void again(
-      Scene scene, Path folder, String what, Map<String, String> after, Map<String, String> left)
+      WriteScenario scene,
+      Path folder,
+      String what,
+      Map<String, String> after,
+      Map<String, String> left)
       throws IOException {
     for (String name : left.keySet()) {
       if (name.contains(".assize-")) {
@@ -140,7 +144,7 @@ final class FaultProgram {
       }
     }
     Ended ended = run(scene, folder, Fault.NONE, 0);
-    Map<String, String> now = new LinkedHashMap<>(Scene.files(folder));
+    Map<String, String> now = new LinkedHashMap<>(WriteScenario.files(folder));
     boolean isNew = scene.words().get(0).startsWith("new") && left.containsKey("new.yaml");
     assertThat(ended.exit()).as(what + ", again\n" + ended.said()).isEqualTo(isNew ? 3 : 0);
     boolean isDone = isNew || left.equals(after);
@@ -164,7 +168,7 @@ final class FaultProgram {
     return files.keySet().stream().filter(name -> !name.contains(".old-")).toList();
   }
 
-  private static Ended run(Scene scene, Path folder, Fault fault, int step) {
+  private static Ended run(WriteScenario scene, Path folder, Fault fault, int step) {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     PrintStream said = new PrintStream(bytes, true, StandardCharsets.UTF_8);
     FaultyFiles files = FaultyFiles.ofThisProcess();

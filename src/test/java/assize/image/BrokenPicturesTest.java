@@ -35,8 +35,9 @@ class BrokenPicturesTest {
   private static byte[] whole(String kind) throws IOException {
     return switch (kind) {
       case "progressive" -> progressive();
-      case "lossy", "lossless", "clear", "clear-lossless", "moving", "turned" -> Corners.webp(kind);
-      default -> Corners.file(kind, 60, 40);
+      case "lossy", "lossless", "clear", "clear-lossless", "moving", "turned" ->
+          CornerColors.webp(kind);
+      default -> CornerColors.file(kind, 60, 40);
     };
   }
 
@@ -47,7 +48,7 @@ class BrokenPicturesTest {
       ImageWriteParam how = writer.getDefaultWriteParam();
       how.setProgressiveMode(ImageWriteParam.MODE_DEFAULT);
       writer.setOutput(stream);
-      writer.write(null, new IIOImage(Corners.image(60, 40), null, null), how);
+      writer.write(null, new IIOImage(CornerColors.image(60, 40), null, null), how);
     }
     writer.dispose();
     return out.toByteArray();
@@ -92,9 +93,10 @@ class BrokenPicturesTest {
    */
   @Test
   void aJpegWhoseCodedPixelsEndEarlyIsDamaged() {
-    byte[] jpeg = Corners.file("jpeg", 200, 200);
+    byte[] jpeg = CornerColors.file("jpeg", 200, 200);
     int kept = jpeg.length - 300;
-    byte[] file = Planted.join(Arrays.copyOf(jpeg, kept), new byte[] {(byte) 0xff, (byte) 0xd9});
+    byte[] file =
+        PlantedMetadata.join(Arrays.copyOf(jpeg, kept), new byte[] {(byte) 0xff, (byte) 0xd9});
     assertThat(reason(file)).contains("damaged (it ends before the picture does); copy it again");
   }
 
@@ -138,7 +140,7 @@ class BrokenPicturesTest {
 
   /** Returns a small picture that says to be as large as this. */
   private static byte[] claiming(int width, int height) {
-    byte[] png = Corners.file("png", 60, 40);
+    byte[] png = CornerColors.file("png", 60, 40);
     ByteBuffer header = ByteBuffer.wrap(png).putInt(16, width).putInt(20, height);
     CRC32 crc = new CRC32();
     crc.update(png, 12, 17);
@@ -148,7 +150,7 @@ class BrokenPicturesTest {
 
   @Test
   void aJpegAndAWebpThatClaimTooManyPixelsAreNotDecoded() throws IOException {
-    byte[] jpeg = Corners.file("jpeg", 60, 40);
+    byte[] jpeg = CornerColors.file("jpeg", 60, 40);
     int frame = marker(jpeg, 0xc0);
     ByteBuffer.wrap(jpeg).putShort(frame + 5, (short) 60_000).putShort(frame + 7, (short) 60_000);
     assertThat(reason(jpeg)).contains("3600 million pixels");
@@ -156,7 +158,7 @@ class BrokenPicturesTest {
     frame = marker(slow, 0xc2);
     ByteBuffer.wrap(slow).putShort(frame + 5, (short) 9_000).putShort(frame + 7, (short) 9_000);
     assertThat(reason(slow)).contains("81 million pixels").contains("not a progressive one");
-    byte[] webp = Corners.webp("lossy");
+    byte[] webp = CornerColors.webp("lossy");
     webp[26] = (byte) 0xff;
     webp[27] = 0x3f;
     webp[28] = (byte) 0xff;
@@ -193,7 +195,7 @@ class BrokenPicturesTest {
 
   @Test
   void aJpegOfARareKindIsRefusedKindly() {
-    byte[] jpeg = Corners.file("jpeg", 60, 40);
+    byte[] jpeg = CornerColors.file("jpeg", 60, 40);
     jpeg[marker(jpeg, 0xc0) + 1] = (byte) 0xc9;
     assertThat(reason(jpeg))
         .isEqualTo("this is a rare kind of JPEG; save it again as an ordinary JPEG");
@@ -210,7 +212,8 @@ class BrokenPicturesTest {
       parts.add(one);
     }
     parts.add(Arrays.copyOfRange(slow, scan, slow.length));
-    assertThat(reason(Planted.join(parts.toArray(byte[][]::new)))).contains("rare kind of JPEG");
+    assertThat(reason(PlantedMetadata.join(parts.toArray(byte[][]::new))))
+        .contains("rare kind of JPEG");
   }
 
   @ParameterizedTest
@@ -223,17 +226,18 @@ class BrokenPicturesTest {
         "ftypisom|this file holds no picture"
       })
   void aPhonesOwnFormatIsNamedAndWhatToDo(String brand, String words) {
-    byte[] file = Planted.join(new byte[] {0, 0, 0, 24}, Planted.text(brand), new byte[40]);
+    byte[] file =
+        PlantedMetadata.join(new byte[] {0, 0, 0, 24}, PlantedMetadata.text(brand), new byte[40]);
     String reason = Photo.of(file, List.of()).match(photo -> "read", Parsed.Bad::reason);
     assertThat(reason).startsWith(words);
   }
 
   @Test
   void otherKindsAreNeverShown() {
-    assertThat(reason(Corners.file("gif", 10, 10)))
+    assertThat(reason(CornerColors.file("gif", 10, 10)))
         .isEqualTo("this is a GIF, which is not shown; save it as JPEG or PNG");
-    assertThat(reason(Corners.file("bmp", 10, 10))).contains("a BMP, which is not shown");
-    assertThat(reason(Corners.file("tiff", 10, 10))).contains("a TIFF");
+    assertThat(reason(CornerColors.file("bmp", 10, 10))).contains("a BMP, which is not shown");
+    assertThat(reason(CornerColors.file("tiff", 10, 10))).contains("a TIFF");
     assertThat(reason(letters("<?xml version='1.0'?>\n<svg xmlns='http://www.w3.org/2000/svg'/>")))
         .contains("an SVG drawing");
     assertThat(reason(letters("%PDF-1.7\n"))).contains("give it as a document");
@@ -241,13 +245,14 @@ class BrokenPicturesTest {
         .isEqualTo("this file holds no picture; name a JPEG, a PNG or a WebP picture");
     assertThat(reason(new byte[0]))
         .isEqualTo("the file is empty; copy it again from where it came");
-    assertThat(reason(Corners.webp("moving"))).contains("a moving WebP picture");
+    assertThat(reason(CornerColors.webp("moving"))).contains("a moving WebP picture");
   }
 
   @Test
   void aFileThatIsTooLongIsNotLookedAt() {
     assumeThat(Runtime.getRuntime().maxMemory()).isGreaterThan(400_000_000L);
-    byte[] file = Arrays.copyOf(Corners.file("jpeg", 60, 40), (int) Photo.MOST_BYTES + 1_000_000);
+    byte[] file =
+        Arrays.copyOf(CornerColors.file("jpeg", 60, 40), (int) Photo.MOST_BYTES + 1_000_000);
     assertThat(reason(file))
         .isEqualTo("the file has 101 MB; at most 100 are read: save a smaller one");
   }
@@ -255,13 +260,13 @@ class BrokenPicturesTest {
   /** A profile that unpacks to far more than it is (a bomb) is not followed. */
   @Test
   void aProfileThatIsABombIsLeftAlone() {
-    byte[] packed = Planted.packed(new byte[40_000_000]);
+    byte[] packed = PlantedMetadata.packed(new byte[40_000_000]);
     byte[] file =
-        Planted.pngWith(
+        PlantedMetadata.pngWith(
             "iCCP",
-            Planted.join(Planted.text("x"), new byte[1], packed),
-            Corners.file("png", 60, 40));
-    assertThat(Corners.of(read(file).toOptional().orElseThrow())).isEqualTo("RGBW");
+            PlantedMetadata.join(PlantedMetadata.text("x"), new byte[1], packed),
+            CornerColors.file("png", 60, 40));
+    assertThat(CornerColors.of(read(file).toOptional().orElseThrow())).isEqualTo("RGBW");
   }
 
   private static byte[] letters(String text) {
@@ -278,10 +283,10 @@ class BrokenPicturesTest {
             BufferedImage.TYPE_BYTE_INDEXED,
             BufferedImage.TYPE_INT_ARGB)) {
       BufferedImage image = new BufferedImage(40, 30, type);
-      image.createGraphics().drawImage(Corners.image(40, 30), 0, 0, null);
+      image.createGraphics().drawImage(CornerColors.image(40, 30), 0, 0, null);
       BufferedImage seen =
-          Corners.seen(read(Corners.file("png", image)).toOptional().orElseThrow());
-      assertThat(Corners.near(seen.getRGB(30, 25), 0xffffff, 4)).as("%s", type).isTrue();
+          CornerColors.seen(read(CornerColors.file("png", image)).toOptional().orElseThrow());
+      assertThat(CornerColors.near(seen.getRGB(30, 25), 0xffffff, 4)).as("%s", type).isTrue();
     }
   }
 }

@@ -23,10 +23,10 @@ class PhotoTest {
 
   @Test
   void aSmallPngKeepsItsBytes() throws IOException {
-    byte[] png = Corners.file("png", 60, 40);
-    Photo photo = good(Planted.pngWith("tEXt", Planted.text("Comment"), png));
+    byte[] png = CornerColors.file("png", 60, 40);
+    Photo photo = good(PlantedMetadata.pngWith("tEXt", PlantedMetadata.text("Comment"), png));
     BufferedImage before = ImageIO.read(new ByteArrayInputStream(png));
-    assertThat(Corners.seen(photo).getRGB(0, 0, 60, 40, null, 0, 60))
+    assertThat(CornerColors.seen(photo).getRGB(0, 0, 60, 40, null, 0, 60))
         .isEqualTo(before.getRGB(0, 0, 60, 40, null, 0, 60));
     assertThat(photo.mediaType()).isEqualTo("image/png");
     assertThat(photo.bytes()).isEqualTo(new PngChunksOf(png).bare());
@@ -42,12 +42,12 @@ class PhotoTest {
   @ParameterizedTest
   @CsvSource({"png, 3000, 1500", "jpeg, 3000, 1500", "png, 1201, 600", "jpeg, 1200, 600"})
   void aLargePictureIsMadeSmaller(String format, int width, int height) {
-    Photo photo = good(Corners.file(format, width, height));
+    Photo photo = good(CornerColors.file(format, width, height));
     assertThat(photo.width()).isEqualTo(Photo.WIDEST);
     assertThat(photo.height()).isBetween(599, 600);
     assertThat(photo.dataUri()).startsWith("data:image/jpeg;base64,");
-    assertThat(Corners.of(photo)).isEqualTo("RGBW");
-    assertThat(Corners.seen(photo).getWidth()).isEqualTo(photo.width());
+    assertThat(CornerColors.of(photo)).isEqualTo("RGBW");
+    assertThat(CornerColors.seen(photo).getWidth()).isEqualTo(photo.width());
   }
 
   /** Lines one pixel wide become gray and not some of the lines. */
@@ -59,9 +59,9 @@ class PhotoTest {
         lines.setRGB(x, y, 0xffffff);
       }
     }
-    BufferedImage seen = Corners.seen(good(Corners.file("png", lines)));
+    BufferedImage seen = CornerColors.seen(good(CornerColors.file("png", lines)));
     for (int x = 0; x < 1200; x++) {
-      assertThat(Corners.near(seen.getRGB(x, 6), 0x555555, 6)).as("column %s", x).isTrue();
+      assertThat(CornerColors.near(seen.getRGB(x, 6), 0x555555, 6)).as("column %s", x).isTrue();
     }
   }
 
@@ -70,16 +70,16 @@ class PhotoTest {
     assertThat(Decoder.step(16_000_000)).isEqualTo(1);
     assertThat(Decoder.step(16_000_001)).isEqualTo(2);
     assertThat(Decoder.step(Photo.MOST_PIXELS)).isEqualTo(3);
-    Photo photo = good(Corners.file("jpeg", 5001, 3501), new BlackoutBox(0, 0, 5000, 5000));
+    Photo photo = good(CornerColors.file("jpeg", 5001, 3501), new BlackoutBox(0, 0, 5000, 5000));
     assertThat(photo.width()).isEqualTo(1200);
     assertThat(photo.height()).isEqualTo(840);
-    assertThat(Corners.of(photo)).isEqualTo("?GBW");
+    assertThat(CornerColors.of(photo)).isEqualTo("?GBW");
   }
 
   @Test
   void aBoxCoversEachPixelThatItTouches() {
     BufferedImage seen =
-        Corners.seen(good(Corners.file("png", 60, 40), new BlackoutBox(1, 9_999, 1, 1)));
+        CornerColors.seen(good(CornerColors.file("png", 60, 40), new BlackoutBox(1, 9_999, 1, 1)));
     assertThat(seen.getRGB(0, 39)).isEqualTo(0xff000000 | PixelRectangle.GRAY);
     assertThat(seen.getRGB(1, 39)).isEqualTo(0xff0000ff);
     assertThat(seen.getRGB(0, 38)).isEqualTo(0xff0000ff);
@@ -90,12 +90,12 @@ class PhotoTest {
   void nothingIsLeftWhereAllIsCovered(String format) {
     Photo photo =
         good(
-            Corners.file(format, 60, 40),
+            CornerColors.file(format, 60, 40),
             new BlackoutBox(0, 0, BlackoutBox.WHOLE, BlackoutBox.WHOLE));
     assertThat(photo.mediaType()).isEqualTo("image/" + format);
-    BufferedImage seen = Corners.seen(photo);
+    BufferedImage seen = CornerColors.seen(photo);
     for (int i = 0; i < 60 * 40; i++) {
-      assertThat(Corners.near(seen.getRGB(i % 60, i / 60), PixelRectangle.GRAY, 2)).isTrue();
+      assertThat(CornerColors.near(seen.getRGB(i % 60, i / 60), PixelRectangle.GRAY, 2)).isTrue();
     }
   }
 
@@ -112,8 +112,8 @@ class PhotoTest {
   @ParameterizedTest
   @CsvSource({"lossy, RGBW", "lossless, RGBW", "clear, WGBW", "clear-lossless, WGBW"})
   void aWebpIsShown(String name, String corners) {
-    Photo photo = good(Corners.webp(name));
-    assertThat(Corners.of(photo)).isEqualTo(corners);
+    Photo photo = good(CornerColors.webp(name));
+    assertThat(CornerColors.of(photo)).isEqualTo(corners);
     assertThat(photo.mediaType()).isEqualTo("image/jpeg");
   }
 
@@ -128,7 +128,7 @@ class PhotoTest {
     "png, lamp.photo,"
   })
   void aPictureNamedAsAnotherIsShownAndSaidToBe(String format, String name, String words) {
-    Photo photo = Photo.of(Corners.file(format, 60, 40), List.of()).toOptional().orElseThrow();
+    Photo photo = Photo.of(CornerColors.file(format, 60, 40), List.of()).toOptional().orElseThrow();
     assertThat(photo.misnamed(name).orElse(null)).isEqualTo(words);
   }
 
@@ -141,8 +141,8 @@ class PhotoTest {
       for (int i = 0; i < 1200; i++) {
         gray.getRaster().setSample(i % 40, i / 40, 0, middle);
       }
-      Photo photo = good(Corners.file("png", gray), new BlackoutBox(0, 0, 1, 1));
-      assertThat(Corners.seen(photo).getRGB(20, 20)).isEqualTo(0xff808080);
+      Photo photo = good(CornerColors.file("png", gray), new BlackoutBox(0, 0, 1, 1));
+      assertThat(CornerColors.seen(photo).getRGB(20, 20)).isEqualTo(0xff808080);
     }
   }
 
@@ -158,27 +158,30 @@ class PhotoTest {
       gray.setRGB(i % 40, i / 40, 0x808080);
     }
     byte[] jpeg =
-        Planted.jpegWith(
+        PlantedMetadata.jpegWith(
             0xe2,
-            Planted.join(Planted.text("ICC_PROFILE"), new byte[] {1, 1}, linear),
-            Corners.file("jpeg", gray));
+            PlantedMetadata.join(PlantedMetadata.text("ICC_PROFILE"), new byte[] {1, 1}, linear),
+            CornerColors.file("jpeg", gray));
     byte[] png =
-        Planted.pngWith(
+        PlantedMetadata.pngWith(
             "iCCP",
-            Planted.join(Planted.text("x"), new byte[1], Planted.packed(linear)),
-            Corners.file("png", gray));
+            PlantedMetadata.join(
+                PlantedMetadata.text("x"), new byte[1], PlantedMetadata.packed(linear)),
+            CornerColors.file("png", gray));
     for (byte[] file : List.of(jpeg, png)) {
-      assertThat(Corners.near(Corners.seen(good(file)).getRGB(20, 15), 0xbcbcbc, 2)).isTrue();
+      assertThat(CornerColors.near(CornerColors.seen(good(file)).getRGB(20, 15), 0xbcbcbc, 2))
+          .isTrue();
     }
   }
 
   @Test
   void aProfileThatIsNoneChangesNothing() {
     byte[] file =
-        Planted.jpegWith(
+        PlantedMetadata.jpegWith(
             0xe2,
-            Planted.join(Planted.text("ICC_PROFILE"), new byte[] {1, 1}, new byte[400]),
-            Corners.file("jpeg", 60, 40));
-    assertThat(Corners.of(good(file))).isEqualTo("RGBW");
+            PlantedMetadata.join(
+                PlantedMetadata.text("ICC_PROFILE"), new byte[] {1, 1}, new byte[400]),
+            CornerColors.file("jpeg", 60, 40));
+    assertThat(CornerColors.of(good(file))).isEqualTo("RGBW");
   }
 }

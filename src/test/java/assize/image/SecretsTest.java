@@ -1,10 +1,10 @@
 package assize.image;
 
-import static assize.image.Planted.SECRET;
-import static assize.image.Planted.join;
-import static assize.image.Planted.jpegWith;
-import static assize.image.Planted.pngWith;
-import static assize.image.Planted.text;
+import static assize.image.PlantedMetadata.SECRET;
+import static assize.image.PlantedMetadata.join;
+import static assize.image.PlantedMetadata.jpegWith;
+import static assize.image.PlantedMetadata.pngWith;
+import static assize.image.PlantedMetadata.text;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.drew.lang.ByteArrayReader;
@@ -28,20 +28,20 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** What cameras, phones and programs write into pictures is in no byte of what comes out. */
 class SecretsTest {
-  private static final byte[] EXIF = Planted.exif(1, ByteOrder.LITTLE_ENDIAN);
+  private static final byte[] EXIF = PlantedMetadata.exif(1, ByteOrder.LITTLE_ENDIAN);
 
   /** The places are those of Exif 2.32, XMP part 3, IPTC-IIM 4.2 and the formats' own standards. */
   private static final Map<String, byte[]> FILES = new LinkedHashMap<>();
 
   static {
-    byte[] jpeg = Corners.file("jpeg", 60, 40);
+    byte[] jpeg = CornerColors.file("jpeg", 60, 40);
     byte[] profile =
         join(
             text("ICC_PROFILE"),
             new byte[] {1, 1},
             ICC_Profile.getInstance(ColorSpace.CS_sRGB).getData(),
             text(SECRET));
-    FILES.put("JPEG, Exif", Planted.jpegWithExif(EXIF, jpeg));
+    FILES.put("JPEG, Exif", PlantedMetadata.jpegWithExif(EXIF, jpeg));
     FILES.put("JPEG, XMP", jpegWith(0xe1, text("http://ns.adobe.com/xap/1.0/\0" + SECRET), jpeg));
     FILES.put("JPEG, IPTC", jpegWith(0xed, text("Photoshop 3.0\0" + "8BIM\4\4" + SECRET), jpeg));
     FILES.put("JPEG, color profile", jpegWith(0xe2, profile, jpeg));
@@ -49,8 +49,8 @@ class SecretsTest {
     FILES.put("JPEG, small copy", jpegWith(0xe0, text("JFXX\0\20" + SECRET), jpeg));
     FILES.put("JPEG, maker's segment", jpegWith(0xef, text(SECRET), jpeg));
     FILES.put("JPEG, behind the end", join(jpeg, text(SECRET), jpeg));
-    byte[] png = Corners.file("png", 60, 40);
-    byte[] packed = Planted.packed(text(SECRET));
+    byte[] png = CornerColors.file("png", 60, 40);
+    byte[] packed = PlantedMetadata.packed(text(SECRET));
     FILES.put("PNG, text", pngWith("tEXt", text("Comment\0" + SECRET), png));
     FILES.put("PNG, packed text", pngWith("zTXt", join(text("Comment\0"), packed), png));
     FILES.put(
@@ -61,13 +61,13 @@ class SecretsTest {
     FILES.put("PNG, behind the end", join(png, text(SECRET)));
     FILES.put("PNG, between pieces", between(png));
     FILES.put("PNG, behind the pixels", behindPixels(png));
-    FILES.put("WebP", Planted.webpWith(EXIF, Corners.webp("lossy")));
-    FILES.put("WebP, lossless", Planted.webpWith(EXIF, Corners.webp("lossless")));
+    FILES.put("WebP", PlantedMetadata.webpWith(EXIF, CornerColors.webp("lossy")));
+    FILES.put("WebP, lossless", PlantedMetadata.webpWith(EXIF, CornerColors.webp("lossless")));
   }
 
   /** Puts a chunk with a wrong check sum before the end. */
   private static byte[] between(byte[] png) {
-    byte[] chunk = Planted.chunk("tEXt", text(SECRET));
+    byte[] chunk = PlantedMetadata.chunk("tEXt", text(SECRET));
     chunk[chunk.length - 1] ^= 1;
     int end = png.length - 12;
     return join(
@@ -81,7 +81,7 @@ class SecretsTest {
     int end = png.length - 12;
     return join(
         java.util.Arrays.copyOf(png, end),
-        Planted.chunk("IDAT", text(SECRET)),
+        PlantedMetadata.chunk("IDAT", text(SECRET)),
         java.util.Arrays.copyOfRange(png, end, png.length));
   }
 
@@ -103,7 +103,7 @@ class SecretsTest {
       Photo photo = Photo.of(file, covered).toOptional().orElseThrow();
       assertThat(latin(photo.bytes()))
           .doesNotContain("SECRET", "OWNER", "Exif", "xap", "Photoshop", "8BIM", "JFXX", "acsp")
-          .doesNotContain(latin(EXIF).substring(0, 8), latin(Planted.packed(text(SECRET))));
+          .doesNotContain(latin(EXIF).substring(0, 8), latin(PlantedMetadata.packed(text(SECRET))));
       assertThat(MetadataFreeCheck.faults(photo.bytes())).isEmpty();
     }
   }
@@ -113,7 +113,7 @@ class SecretsTest {
   void theExifThatIsPlantedIsExif() {
     for (ByteOrder order : List.of(ByteOrder.LITTLE_ENDIAN, ByteOrder.BIG_ENDIAN)) {
       Metadata read = new Metadata();
-      new ExifReader().extract(new ByteArrayReader(Planted.exif(6, order)), read);
+      new ExifReader().extract(new ByteArrayReader(PlantedMetadata.exif(6, order)), read);
       assertThat(read.getFirstDirectoryOfType(ExifIFD0Directory.class).getInteger(0x0112))
           .isEqualTo(6);
       assertThat(read.getFirstDirectoryOfType(ExifIFD0Directory.class).getString(0x013b))
@@ -130,7 +130,7 @@ class SecretsTest {
 
   @Test
   void aPictureThatHidesSomethingIsNotBare() {
-    byte[] jpeg = Photo.of(Corners.file("jpeg", 60, 40), List.of()).toOptional().get().bytes();
+    byte[] jpeg = Photo.of(CornerColors.file("jpeg", 60, 40), List.of()).toOptional().get().bytes();
     assertThat(MetadataFreeCheck.faults(jpeg)).isEmpty();
     byte[] longer = jpegWith(0xdd, new byte[] {0, 0, 'S', 'E'}, jpeg);
     assertThat(MetadataFreeCheck.faults(longer)).hasSize(1).allMatch(it -> it.contains("FFDD"));
@@ -148,7 +148,7 @@ class SecretsTest {
     assertThat(MetadataFreeCheck.faults(text("no picture")))
         .containsExactly("neither a PNG nor a JPEG");
     assertThat(MetadataFreeCheck.faults(new byte[0])).isNotEmpty();
-    assertThat(MetadataFreeCheck.faults(Corners.file("gif", 4, 4))).isNotEmpty();
+    assertThat(MetadataFreeCheck.faults(CornerColors.file("gif", 4, 4))).isNotEmpty();
   }
 
   @Test
@@ -156,8 +156,8 @@ class SecretsTest {
     java.awt.image.BufferedImage clear =
         new java.awt.image.BufferedImage(40, 40, java.awt.image.BufferedImage.TYPE_INT_ARGB);
     clear.setRGB(7, 7, 0x00123456);
-    Photo photo = Photo.of(Corners.file("png", clear), List.of()).toOptional().orElseThrow();
-    assertThat(Corners.seen(photo).getRGB(7, 7)).isEqualTo(0xffffffff);
+    Photo photo = Photo.of(CornerColors.file("png", clear), List.of()).toOptional().orElseThrow();
+    assertThat(CornerColors.seen(photo).getRGB(7, 7)).isEqualTo(0xffffffff);
     byte[] colors = new byte[768];
     System.arraycopy(text(SECRET), 0, colors, 300, SECRET.length());
     java.awt.image.IndexColorModel palette =
@@ -165,7 +165,7 @@ class SecretsTest {
     java.awt.image.BufferedImage painted =
         new java.awt.image.BufferedImage(
             40, 40, java.awt.image.BufferedImage.TYPE_BYTE_INDEXED, palette);
-    byte[] file = Corners.file("png", painted);
+    byte[] file = CornerColors.file("png", painted);
     assertThat(latin(file)).contains(SECRET);
     byte[] out = Photo.of(file, List.of()).toOptional().orElseThrow().bytes();
     assertThat(latin(out)).doesNotContain(SECRET);

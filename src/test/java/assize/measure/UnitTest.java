@@ -1,7 +1,7 @@
 package assize.measure;
 
-import static assize.measure.ReadingTest.ok;
-import static assize.measure.ReadingTest.reason;
+import static assize.measure.SizeReadingTest.ok;
+import static assize.measure.SizeReadingTest.reason;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 

@@ -46,26 +46,26 @@ public final class Growth {
 
   private static String row(Course course, Path folder) throws IOException {
     List<Integer> sizes = course.sizes();
-    List<Used> used = new ArrayList<>();
+    List<ResourceUse> used = new ArrayList<>();
     for (int size : sizes) {
       Course.Run run = course.prepare(Files.createDirectory(folder.resolve("" + size)), size);
       for (int i = 0; used.isEmpty() && i < ROUNDS; i++) {
         run.once();
       }
-      used.add(Used.middle(run, ROUNDS));
+      used.add(ResourceUse.middle(run, ROUNDS));
     }
     List<Integer> upper = sizes.subList(sizes.size() / 2 - 1, sizes.size());
-    List<Used> last = used.subList(sizes.size() / 2 - 1, sizes.size());
+    List<ResourceUse> last = used.subList(sizes.size() / 2 - 1, sizes.size());
     return String.format(
         Locale.ROOT,
         "| %s | %d, %d | %.2f | %.2f | %s | %s |",
         course.says(),
         sizes.get(0),
         sizes.get(sizes.size() - 1),
-        slope(upper, last.stream().map(Used::seconds).toList()),
-        slope(upper, last.stream().map(Used::megabytes).toList()),
+        slope(upper, last.stream().map(ResourceUse::seconds).toList()),
+        slope(upper, last.stream().map(ResourceUse::megabytes).toList()),
         each(used.stream().map(it -> it.seconds() * 1000).toList()),
-        each(used.stream().map(Used::megabytes).toList()));
+        each(used.stream().map(ResourceUse::megabytes).toList()));
   }
 
   private static String each(List<Double> numbers) {

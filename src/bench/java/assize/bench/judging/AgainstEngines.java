@@ -1,7 +1,7 @@
 package assize.bench.judging;
 
 import assize.aspect.Verdict;
-import assize.bench.Against;
+import assize.bench.Baseline;
 import assize.bench.judging.Engines.Found;
 import assize.judge.Judge;
 import assize.ruleset.RuleSet;
@@ -52,8 +52,8 @@ public class AgainstEngines {
   }
 
   @Benchmark
-  @Against(value = "byDrools", says = "whole judgments, with reasons : Drools", goal = 1)
-  @Against(value = "byCel", says = "whole judgments, with reasons : CEL", goal = 5)
+  @Baseline(value = "byDrools", says = "whole judgments, with reasons : Drools", goal = 1)
+  @Baseline(value = "byCel", says = "whole judgments, with reasons : CEL", goal = 5)
   public long judgments() {
     return fleet.records.stream()
         .flatMap(it -> judge.judge(it, Optional.empty()).items().stream())

@@ -1,6 +1,6 @@
 package assize.bench.judging;
 
-import assize.bench.Against;
+import assize.bench.Baseline;
 import assize.judge.Judge;
 import assize.record.VehicleRecord;
 import assize.ruleset.RuleSet;
@@ -54,7 +54,7 @@ public class Disputed {
   }
 
   @Benchmark
-  @Against(
+  @Baseline(
       value = "agreedJudgments",
       says = "whole judgments, a third disputed, three stretches : none, one",
       goal = 0.25)

@@ -1,6 +1,6 @@
 package assize.bench.report;
 
-import assize.bench.Against;
+import assize.bench.Baseline;
 import assize.bench.Generated;
 import assize.judge.Judge;
 import assize.record.RecordReader;
@@ -31,7 +31,7 @@ public class Report {
   public String of = "finished truck";
 
   private Optional<ReportView> view = Optional.empty();
-  private Optional<ByHand> pieces = Optional.empty();
+  private Optional<HandWrittenReport> pieces = Optional.empty();
   private String page = "";
 
   /** Judges the vehicle and prints it once. */
@@ -39,7 +39,7 @@ public class Report {
   public void prepare() {
     view = Optional.of(of.equals("1000 items") ? generated() : truck());
     page = Unchecked.report(view.get());
-    pieces = Optional.of(new ByHand(page));
+    pieces = Optional.of(new HandWrittenReport(page));
   }
 
   private static ReportView truck() {
@@ -67,21 +67,21 @@ public class Report {
 
   /** Prints it by its template. */
   @Benchmark
-  @Against(value = "byHand", says = "page printed, not yet checked : by hand", goal = 0.25)
+  @Baseline(value = "byHand", says = "page printed, not yet checked : by hand", goal = 0.25)
   public String printed() {
     return Unchecked.report(view.orElseThrow());
   }
 
   /** Checks the finished page. */
   @Benchmark
-  @Against(value = "byHand", says = "the check of the finished page alone : by hand", goal = 0.25)
+  @Baseline(value = "byHand", says = "the check of the finished page alone : by hand", goal = 0.25)
   public void checked() {
     Unchecked.check(page);
   }
 
   /** Prints and checks it. */
   @Benchmark
-  @Against(value = "byHand", says = "page printed and checked : by hand", goal = 0.25)
+  @Baseline(value = "byHand", says = "page printed and checked : by hand", goal = 0.25)
   public String whole() {
     return HtmlReport.render(view.orElseThrow());
   }

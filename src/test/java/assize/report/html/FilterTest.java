@@ -2,7 +2,7 @@ package assize.report.html;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import assize.report.html.Choosing.Choice;
+import assize.report.html.FilterChoices.Choice;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -72,7 +72,7 @@ class FilterTest {
   @MethodSource("reports")
   void everyChoiceShowsAsManyItemsAsItSays(Path report) throws IOException {
     open(report, false);
-    Choosing page = Choosing.of(browser);
+    FilterChoices page = FilterChoices.of(browser);
     assertThat(page.choices().stream().map(Choice::group).distinct())
         .containsExactly("Verdict", "Area", "Sources", "Cautions");
     assertThat(page.choices().stream().filter(it -> it.group().equals("Verdict"))).hasSize(7);
@@ -93,7 +93,7 @@ class FilterTest {
   @MethodSource("reports")
   void choicesWorkTogetherWithoutAScript(Path report) throws IOException {
     open(report, false);
-    Choosing page = Choosing.of(browser);
+    FilterChoices page = FilterChoices.of(browser);
     List<Choice> some = page.choices().stream().filter(it -> it.count() > 0).toList();
     Random random = new Random(report.getFileName().toString().hashCode());
     int none = 0;
@@ -118,7 +118,7 @@ class FilterTest {
   @MethodSource("reports")
   void eachAreaSaysHowManyOfItsItemsAreShown(Path report) throws IOException {
     open(report, false);
-    Choosing page = Choosing.of(browser);
+    FilterChoices page = FilterChoices.of(browser);
     Choice meets = page.choices().get(0);
     assertThat(meets.words()).isEqualTo("meets");
     shown(List.of(meets));
@@ -145,7 +145,7 @@ class FilterTest {
   @MethodSource("reports")
   void wordsNarrowFurther(Path report) throws IOException {
     open(report, true);
-    Choosing page = Choosing.of(browser);
+    FilterChoices page = FilterChoices.of(browser);
     Choice meets = page.choices().get(0);
     for (List<Choice> ticked : List.of(List.<Choice>of(), List.of(meets))) {
       for (String words : List.of("drawing", "DRAWING  note", "email", "no such words")) {
@@ -179,7 +179,7 @@ class FilterTest {
   void theKeyboardChoosesAndTakesBackAndSendsNothing() throws IOException {
     for (boolean scripts : List.of(false, true)) {
       open(reports.get(0), scripts);
-      Choosing page = Choosing.of(browser);
+      FilterChoices page = FilterChoices.of(browser);
       browser.requests();
       browser.result(element("pick-v-departs") + ".focus(); return 0;");
       browser.type(" ");
@@ -211,7 +211,7 @@ class FilterTest {
   @MethodSource("reports")
   void linksReachItemsThatAreNotShown(Path report) throws IOException {
     open(report, false);
-    Choosing page = Choosing.of(browser);
+    FilterChoices page = FilterChoices.of(browser);
     Choice apart = page.choices().get(5);
     assertThat(apart.words()).isEqualTo("does not apply");
     List<Choice> area = page.choices().stream().filter(it -> it.group().equals("Area")).toList();
@@ -235,7 +235,7 @@ class FilterTest {
   @MethodSource("reports")
   void cautionsAndPaperKeepAll(Path report) throws IOException {
     open(report, true);
-    Choosing page = Choosing.of(browser);
+    FilterChoices page = FilterChoices.of(browser);
     shown(List.of(page.choices().get(5)));
     browser.result(element("pick-words") + ".focus(); return 0;");
     browser.type("no such words");
@@ -261,7 +261,7 @@ class FilterTest {
   @Test
   void aThousandItemsAreNarrowedToo(@TempDir Path folder) throws IOException {
     open(ManyItems.in(folder, 1000), true);
-    Choosing page = Choosing.of(browser);
+    FilterChoices page = FilterChoices.of(browser);
     assertThat(page.items()).hasSize(1000);
     assertThat(page.choices().stream().filter(it -> it.group().equals("Area")))
         .hasSize(ManyItems.AREAS);
