@@ -20,7 +20,7 @@ import org.junit.jupiter.api.Test;
  */
 class LoadingTest {
   private static final List<String> PACKAGES =
-      List.of("schema", "aspect", "evidence", "ruleset", "record");
+      List.of("schema", "pattern", "aspect", "evidence", "ruleset", "record");
 
   private static Path classes() throws URISyntaxException {
     URL place =
