@@ -546,7 +546,7 @@ class LauncherIT {
     }
   }
 
-  /** A Java that notes what it was given; what it keeps of a rehearsal is no archive. */
+  /** A Java that notes what it was given; what it keeps of a training run is no archive. */
   private final class Recorder {
     private final Path home;
 
@@ -557,7 +557,7 @@ class LauncherIT {
       String aside =
           """
           case $* in
-            *Rehearsal*)
+            *CdsTrainingRun*)
               echo >>'HOME/rehearsals'
               for one; do
                 case $one in
