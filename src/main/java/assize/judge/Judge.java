@@ -52,7 +52,7 @@ public final class Judge {
 
   /** Judges a vehicle, with everything that a report says of it. */
   public Judgment judge(VehicleRecord vehicle, Optional<LocalDate> asOf) {
-    return new DetailedJudge(bench, vehicle, new Recall()).judge(asOf);
+    return new DetailedJudge(bench, vehicle, Recall.nothing()).judge(asOf);
   }
 
   /**
@@ -60,7 +60,7 @@ public final class Judge {
    * not judged again. What it returns is for one thread at a time.
    */
   public Function<VehicleRecord, Judgment> suppose() {
-    Recall recall = new Recall();
+    Recall recall = Recall.of();
     return vehicle -> new DetailedJudge(bench, vehicle, recall).judge(Optional.empty());
   }
 

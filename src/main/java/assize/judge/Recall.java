@@ -33,6 +33,22 @@ final class Recall {
   private final Map<List<ScoredArea>, StretchScore> scores = recent(MOST_SCORES);
   private final Map<Item, List<String>> others = new IdentityHashMap<>();
 
+  private final boolean keeps;
+
+  private Recall(boolean keeps) {
+    this.keeps = keeps;
+  }
+
+  /** Begins to remember. */
+  static Recall of() {
+    return new Recall(true);
+  }
+
+  /** Returns one that remembers nothing, for a vehicle that is judged once. */
+  static Recall nothing() {
+    return new Recall(false);
+  }
+
   private static <K, V> Map<K, V> recent(int most) {
     return new LinkedHashMap<>(16, 0.75f, true) {
       @Override
@@ -100,6 +116,9 @@ final class Recall {
       DateRange days,
       DateRange build,
       Supplier<ItemInPeriod> judge) {
+    if (!keeps) {
+      return judge.get();
+    }
     Key key = key(asked, vehicle, days, build);
     return Optional.ofNullable(items.get(key))
         .orElseGet(
@@ -153,6 +172,9 @@ final class Recall {
   /** Returns an item over all stretches. */
   ItemJudgment over(
       String item, List<Cut> cuts, List<ItemInPeriod> stretches, Supplier<ItemJudgment> judge) {
+    if (!keeps) {
+      return judge.get();
+    }
     return Optional.ofNullable(overs.get(item))
         .filter(it -> it.isOf(cuts, stretches))
         .map(Over::item)
@@ -166,12 +188,18 @@ final class Recall {
 
   /** Returns what hangs together among the items of an area. */
   List<CauseGroup> blocks(ScoredArea lots, Area area, Bound bound) {
+    if (!keeps) {
+      return CauseGroup.of(lots, area.most(), bound);
+    }
     return blocks.computeIfAbsent(
         new Part(lots, area.most(), bound), key -> CauseGroup.of(lots, key.most(), bound));
   }
 
   /** Returns the score of a stretch. */
   StretchScore score(List<ScoredArea> lots, Supplier<StretchScore> score) {
+    if (!keeps) {
+      return score.get();
+    }
     return Optional.ofNullable(scores.get(lots))
         .orElseGet(
             () -> {

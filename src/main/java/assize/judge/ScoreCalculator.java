@@ -68,7 +68,7 @@ final class ScoreCalculator {
 
   /** Scores one stretch: the lots of each area, in their order. */
   static StretchScore score(RuleSet rules, List<ScoredArea> lots) {
-    return score(rules, lots, new Recall());
+    return score(rules, lots, Recall.nothing());
   }
 
   /** Scores one stretch, unless the same was scored before. */
