@@ -102,7 +102,7 @@ public class JudgingBenchmark {
   @Baseline(
       value = "changesAnew",
       says = "one change judged with what is recalled : anew",
-      goal = 4)
+      goal = 3)
   public long changesRecalled() {
     Function<VehicleRecord, Judgment> suppose = judge.suppose();
     return changed.stream().mapToLong(it -> suppose.apply(it).score().likely()).sum();
