@@ -39,15 +39,7 @@ public final class Observation extends Facts {
   private static final List<Field<AtItem, Optional<Finding>>> ASPECTS =
       Arrays.stream(Aspect.values()).map(Observation::aspect).toList();
 
-  public static final Field<AtItem, List<String>> EVIDENCE =
-      Field.<AtItem, List<String>>of(
-              List.of(),
-              (fields, in) -> in.record().cited(fields.get("evidence")),
-              PropertySchema.may(
-                  "evidence",
-                  ValueSchema.oneOrMore(ScalarFormat.name()),
-                  "What shows it: names of evidence."))
-          .reworded((names, rewording) -> names.stream().map(rewording::name).toList());
+  public static final Field<AtItem, List<String>> EVIDENCE = RecordReading.evidence(AtItem::record);
   public static final Field<Reading, Optional<String>> NOTE =
       Field.<Reading, String>may("note", Type.text(), "What else should be known.")
           .merging(Merging.SAID);

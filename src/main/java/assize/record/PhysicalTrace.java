@@ -15,7 +15,6 @@ import assize.schema.Rewording;
 import assize.schema.ScalarFormat;
 import assize.schema.Table;
 import assize.schema.Type;
-import assize.schema.ValueSchema;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -58,14 +57,7 @@ public final class PhysicalTrace extends Facts {
   public static final Field<Reading, Optional<String>> WHERE =
       Field.may("where", Type.text(), "Where on the vehicle it is.");
   public static final Field<RecordReading, List<String>> EVIDENCE =
-      Field.<RecordReading, List<String>>of(
-              List.of(),
-              (fields, in) -> in.cited(fields.get("evidence")),
-              PropertySchema.may(
-                  "evidence",
-                  ValueSchema.oneOrMore(ScalarFormat.name()),
-                  "What shows it: names of evidence."))
-          .reworded((names, rewording) -> names.stream().map(rewording::name).toList());
+      RecordReading.evidence(in -> in);
 
   public static final Table<RecordReading, PhysicalTrace> TABLE =
       Table.of(

@@ -10,10 +10,13 @@ import assize.ruleset.ClaimReader;
 import assize.ruleset.Item;
 import assize.ruleset.RuleSet;
 import assize.schema.DefinedNames;
+import assize.schema.Field;
+import assize.schema.PropertySchema;
 import assize.schema.Reading;
 import assize.schema.ScalarFormat;
 import assize.schema.ScalarReader;
 import assize.schema.Type;
+import assize.schema.ValueSchema;
 import assize.yaml.MessageParts;
 import assize.yaml.Node;
 import assize.yaml.ReferencedFiles;
@@ -46,6 +49,18 @@ record RecordReading(
     return Type.of(
         ScalarFormat.name(),
         (entry, in) -> entry.flatMap(it -> known.apply(in).find(it, in.values())));
+  }
+
+  /** The names of the evidence that shows something, under the key {@code evidence}. */
+  static <C extends Reading> Field<C, List<String>> evidence(Function<C, RecordReading> record) {
+    PropertySchema key =
+        PropertySchema.may(
+            "evidence",
+            ValueSchema.oneOrMore(ScalarFormat.name()),
+            "What shows it: names of evidence.");
+    return Field.<C, List<String>>of(
+            List.of(), (fields, in) -> record.apply(in).cited(fields.get(key.name())), key)
+        .reworded((names, rewording) -> names.stream().map(rewording::name).toList());
   }
 
   static Map<String, Item> items(RuleSet rules) {

@@ -7,6 +7,7 @@ import assize.evidence.Scope;
 import assize.schema.Facts;
 import assize.schema.Field;
 import assize.schema.FixedVocabulary;
+import assize.schema.PropertySchema;
 import assize.schema.Reading;
 import assize.schema.ScalarFormat;
 import assize.schema.Table;
@@ -56,7 +57,7 @@ public final class Item extends Facts {
   public static final Field<ItemReading, Scope> SCOPE =
       Field.of(Scope.EVERY, (fields, in) -> Scopes.read(fields, in.definition()), Scopes.keys());
   public static final Field<ItemReading, Held> HELD =
-      Field.whole(Held.NOTHING, Held::read, Held.KEYS);
+      Field.need(Held.NOTHING, Held::read, Held.KEYS.toArray(PropertySchema[]::new));
 
   static final Table<ItemReading, Item> TABLE =
       Table.of(

@@ -7,8 +7,9 @@ import java.util.function.BiPredicate;
 import java.util.function.Function;
 
 /**
- * One of the facts in a {@link Table}: the names that say it, how it is read, and what may be done
- * with it. All that handles facts without knowing them goes by this.
+ * One of the facts in a {@link Table}: its keys in the file, how it is read, when two files say the
+ * same of it, and what becomes of it in merging and in copies. Code that handles any kind of facts
+ * asks the field.
  *
  * @param <C> what reading it needs
  * @param <T> what it is
@@ -110,24 +111,17 @@ public final class Field<C extends Reading, T> {
         type.reworded());
   }
 
-  /** One without which there are no facts, read in a way of its own. */
+  /** One without which there are no facts, with a reader of its own and one key or several. */
   public static <C extends Reading, T> Field<C, T> need(
       T none, BiFunction<MappingReader, C, Optional<T>> reader, PropertySchema... keys) {
     return new Field<>(
         keys[0].name(), List.of(keys), none, reader, Object::equals, (one, rewording) -> one);
   }
 
-  /** One that is read in a way of its own. */
+  /** One with a reader of its own. */
   public static <C extends Reading, T> Field<C, T> of(
       T none, BiFunction<MappingReader, C, T> reader, PropertySchema... keys) {
     return of(keys[0].name(), List.of(keys), none, reader);
-  }
-
-  /** One that is read in a way of its own, and without which there are no facts. */
-  public static <C extends Reading, T> Field<C, T> whole(
-      T none, BiFunction<MappingReader, C, Optional<T>> reader, List<PropertySchema> keys) {
-    return new Field<>(
-        keys.get(0).name(), keys, none, reader, Object::equals, (one, rewording) -> one);
   }
 
   private static <C extends Reading, T> Field<C, T> of(
@@ -156,7 +150,7 @@ public final class Field<C extends Reading, T> {
     return new Field<>(name, keys, none, reader, alike, other, counts, merging, places);
   }
 
-  /** Returns the same, but it makes no difference to what is said. */
+  /** Returns the same field, left out when facts are compared. */
   public Field<C, T> apart() {
     return new Field<>(name, keys, none, reader, alike, reworded, false, merging, places);
   }
@@ -166,7 +160,7 @@ public final class Field<C extends Reading, T> {
     return new Field<>(name, keys, none, reader, alike, reworded, counts, how, places);
   }
 
-  /** Returns the same; all of the facts stand where it is written, else where they are named. */
+  /** Returns the same field; messages about the whole group point to where it is written. */
   public Field<C, T> placing() {
     return new Field<>(name, keys, none, reader, alike, reworded, counts, merging, true);
   }
