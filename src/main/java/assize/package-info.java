@@ -16,7 +16,7 @@
  *   <li>{@code yaml}: reads rule sets and records
  *   <li>{@code edit}: changes a record's text and keeps every other letter
  *   <li>{@code merge}: what friends filled in against a record
- *   <li>{@code lint}: doubts about rule sets and records
+ *   <li>{@code lint}: warnings about rule sets and records
  *   <li>{@code judge}: judges
  *   <li>{@code standing}: what sources come to over the whole production
  *   <li>{@code editions}: what changed between two editions

@@ -21,7 +21,7 @@ public final class Generated {
   private static final String[] FINISHES = {"nickel", "chrome", "cadmium", "oil-black", "tinned"};
   private static final String[] MATERIALS = {"ash", "oak", "elm", "brass", "steel"};
   private static final String[] KINDS = {
-    "drawing", "parts list", "service letter", "works photograph", "unrestored survivor"
+    "drawing", "parts list", "service letter", "factory photograph", "unrestored survivor"
   };
   private static final String[] LOOKS = {
     "Left side, below the second rail, where nothing ever rubbed. Wipe it with a dry cloth first.",
@@ -107,34 +107,34 @@ public final class Generated {
         edition: "1"
         issued: 2026-03
         maker: Tarrowby Motor Company
-        scope: >-
+        purpose: >-
           Nothing that ever was. It has as many items as are asked for, of the kinds that real
           standards have, in about their shares.
 
         scale:
           method: sum
           out_of: 1000
-          not_shown: 0
+          not_assessed: 0
 
         awards:
-          first: {name: First award, at: 80 %, no_area_under: 70 %}
-          second: {name: Second award, at: 60 %}
+          first: {name: First award, min_score: 80 %, min_area_share: 70 %}
+          second: {name: Second award, min_score: 60 %}
 
         models:
-          L41: {name: "L41 dropside, 30 cwt", built: 1932-03/1936-08}
-          L45: {name: "L45 deluxe dropside, 30 cwt", built: 1933-11/1936-08}
+          L41: {name: "L41 dropside, 30 cwt", production: 1932-03/1936-08}
+          L45: {name: "L45 deluxe dropside, 30 cwt", production: 1933-11/1936-08}
 
         equipment:
           heater: Cab heater
           tilt: Canvas tilt
 
-        numbers:
+        number_tables:
           chassis:
             name: Chassis number
             series:
               - prefix: L45-
                 models: [L45]
-                from: {4001: 1933-11-13, 4290: 1934-03-19, 4800: 1935-05}
+                first_numbers: {4001: 1933-11-13, 4290: 1934-03-19, 4800: 1935-05}
                 last: {number: 5187, built: 1936-08-14}
 
         colors:
@@ -159,9 +159,9 @@ public final class Generated {
 
         origins:
           original: 1
-          old stock: 1
+          new old stock: 1
           reproduction: 0.7
-          not known: 0.5
+          unknown: 0.5
 
         conditions:
           as delivered: 1
@@ -266,7 +266,7 @@ public final class Generated {
       case 2, 3 -> "color: " + COLORS[i % COLORS.length];
       case 4 -> "material: " + MATERIALS[i % MATERIALS.length];
       case 5 -> "size: " + (1 + i % 9) + " 1/4 in ± 1/16 in";
-      case 6 -> "count: {of: " + (4 + i % 30) + ", each_missing: 1/4}";
+      case 6 -> "count: {of: " + (4 + i % 30) + ", loss_per_piece: 1/4}";
       case 7 -> "part_number: LE-" + (2000 + i % 700);
       case 8 -> "gloss: " + (10 + i % 20) + " to " + (35 + i % 20);
       default -> "present: yes";
@@ -280,7 +280,7 @@ public final class Generated {
     text.append("edition: \"1\"\nvehicle:\n  name: Measured vehicle ").append(which);
     text.append("\n  model: L45\nnumbers: {chassis: L45-").append(4001 + which % 1000);
     text.append("}\nequipment: {heater: yes, tilt: no}\n");
-    text.append("judged: {by: the owner, on: 2026-10-03}\n\nobservations:\n");
+    text.append("inspected: {by: the owner, on: 2026-10-03}\n\nobservations:\n");
     for (int i = from; i < items; i++) {
       int found = random.nextInt(10) == 0 ? i + 1 : i;
       text.append("  ").append(item(i)).append(":\n    ").append(observed(kind(i), found));

@@ -30,7 +30,7 @@ public final class Counts extends Kind {
               ValueSchema.oneOrMore(ScalarFormat.pieces()),
               "How many are right: 6, or 6 to 8."),
           PropertySchema.may(
-              "each_missing",
+              "loss_per_piece",
               ScalarFormat.credit(),
               "What each piece too few or too many costs, as a share of the aspect: 1/6."));
 
@@ -54,7 +54,7 @@ public final class Counts extends Kind {
     }
     MappingReader fields = reader.values().fields(mapping, COUNT, entry.key().at());
     Optional<Node.Entry> of = fields.get("of");
-    Optional<BigFraction> eachOff = reader.values().credit(fields.get("each_missing"));
+    Optional<BigFraction> eachOff = reader.values().credit(fields.get("loss_per_piece"));
     fields.done();
     return of.map(it -> reader.each(it, one -> pieces(one, eachOff, reader), Function.identity()))
         .orElse(List.of());

@@ -41,7 +41,7 @@ public final class DateCodes extends Kind {
               "The code (RE2), with named groups for year, month, week or day:"
                   + " (?P<month>[A-M])(?P<year>[0-9])."),
           PropertySchema.need(
-              "made",
+              "lead_time",
               ScalarFormat.text("P6M..P0D"),
               "How long before the vehicle the part may have been made, the longest time first."),
           PropertySchema.may(
@@ -82,7 +82,7 @@ public final class DateCodes extends Kind {
         fields.get("pattern").flatMap(it -> values.scalar(it, "a pattern"));
     Optional<LeadTime> made =
         values.parsed(
-            fields.get("made"),
+            fields.get("lead_time"),
             DiagnosticCode.BAD_DURATION,
             "two durations, as in P6M..P0D,",
             LeadTime::parse);

@@ -6,13 +6,13 @@ import java.util.Optional;
 /** Where a part came from. */
 public enum Origin {
   ORIGINAL("original"),
-  RIGHT_FROM_ANOTHER("right, from another"),
-  OLD_STOCK("old stock"),
+  RIGHT_FROM_ANOTHER("correct donor part"),
+  OLD_STOCK("new old stock"),
   PERIOD_SERVICE_PART("period service part"),
   REPRODUCTION("reproduction"),
-  MADE_FOR_IT("made for it"),
+  MADE_FOR_IT("fabricated"),
   MODERN_SUBSTITUTE("modern substitute"),
-  NOT_KNOWN("not known");
+  NOT_KNOWN("unknown");
 
   private final String word;
 

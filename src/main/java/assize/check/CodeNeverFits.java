@@ -58,7 +58,7 @@ final class CodeNeverFits implements RuleSetWarningRule {
                     + all.first()
                     + " to "
                     + all.last(),
-                "look up the years of the pattern, the letters of `years` and `months`, and `made`")
+                "look up the years of the pattern, the letters of `years` and `months`, and `lead_time`")
             .subjects(WarningSubjects.of(item, claim)));
   }
 

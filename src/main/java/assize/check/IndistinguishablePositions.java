@@ -87,7 +87,7 @@ final class IndistinguishablePositions implements RuleSetWarningRule {
 
   private static Diagnostic say(
       Item item, AspectRule rule, ClaimedValue earlier, ClaimedValue later) {
-    Diagnostic doubt =
+    Diagnostic warning =
         Diagnostic.of(
                 DiagnosticCode.INDISTINGUISHABLE_POSITIONS,
                 later.claim.at(),
@@ -103,7 +103,7 @@ final class IndistinguishablePositions implements RuleSetWarningRule {
                 "write both alike, or they count as two positions")
             .subjects(WarningSubjects.of(item, later.claim));
     return later.claim.at().equals(earlier.claim.at())
-        ? doubt
-        : doubt.with(earlier.claim.at(), "the other one");
+        ? warning
+        : warning.with(earlier.claim.at(), "the other one");
   }
 }

@@ -38,7 +38,7 @@ final class NumberTableGaps implements RuleSetWarningRule {
   private static Diagnostic say(NumberTable table, RuleSet rules, String message, String hint) {
     return Diagnostic.of(
             DiagnosticCode.NUMBER_TABLE_GAP,
-            rules.defined().at("numbers", table.id()).orElseThrow(),
+            rules.defined().at(RuleSet.NUMBERS.name(), table.id()).orElseThrow(),
             message,
             hint)
         .subjects(table.id());

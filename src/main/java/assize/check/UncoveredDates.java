@@ -54,7 +54,7 @@ final class UncoveredDates implements RuleSetWarningRule {
             + item.id()
             + "\" "
             + where.get(0);
-    Diagnostic doubt =
+    Diagnostic warning =
         where.size() == 1
             ? Diagnostic.of(DiagnosticCode.UNCOVERED_DATES, item.at(), said)
             : Diagnostic.of(
@@ -64,6 +64,6 @@ final class UncoveredDates implements RuleSetWarningRule {
                 where.size() == 2
                     ? "nor " + where.get(1)
                     : "nor on " + (where.size() - 1) + " more stretches: see check --coverage");
-    return List.of(doubt.subjects(item.id()));
+    return List.of(warning.subjects(item.id()));
   }
 }

@@ -20,7 +20,7 @@ import java.util.stream.Stream;
  * What was found, parted by what the writer of the file has accepted.
  *
  * @param open what is still to be looked at, errors among it
- * @param accepted doubts with what accepts them, in the order of file and place
+ * @param accepted warnings with what accepts them, in the order of file and place
  */
 public record WarningFilter(List<Diagnostic> open, Map<Diagnostic, AcceptedWarning> accepted) {
   public WarningFilter {
@@ -50,14 +50,14 @@ public record WarningFilter(List<Diagnostic> open, Map<Diagnostic, AcceptedWarni
     return new WarningFilter(open, accepted);
   }
 
-  /** The entries of a file by what they cover, so that each doubt meets only those about it. */
+  /** The entries of a file by what they cover, so that each warning meets only those about it. */
   private static final class Entries {
     private final List<AcceptedWarning> all;
 
-    /** The first entry that covers a doubt, whatever it is about. */
+    /** The first entry that covers a warning, whatever it is about. */
     private final Map<DiagnosticCode, Integer> whole = new EnumMap<>(DiagnosticCode.class);
 
-    /** The first entry that covers a doubt about a name. */
+    /** The first entry that covers a warning about a name. */
     private final Map<DiagnosticCode, Map<String, Integer>> named =
         new EnumMap<>(DiagnosticCode.class);
 
@@ -66,20 +66,20 @@ public record WarningFilter(List<Diagnostic> open, Map<Diagnostic, AcceptedWarni
       for (int i = 0; i < all.size(); i++) {
         AcceptedWarning one = all.get(i);
         if (one.of().isEmpty()) {
-          whole.putIfAbsent(one.doubt(), i);
+          whole.putIfAbsent(one.warning(), i);
         }
-        Map<String, Integer> names = named.computeIfAbsent(one.doubt(), it -> new HashMap<>());
+        Map<String, Integer> names = named.computeIfAbsent(one.warning(), it -> new HashMap<>());
         for (String name : one.of()) {
           names.putIfAbsent(name, i);
         }
       }
     }
 
-    Optional<AcceptedWarning> first(Diagnostic doubt) {
-      Map<String, Integer> names = named.getOrDefault(doubt.code(), Map.of());
+    Optional<AcceptedWarning> first(Diagnostic warning) {
+      Map<String, Integer> names = named.getOrDefault(warning.code(), Map.of());
       return Stream.concat(
-              Stream.ofNullable(whole.get(doubt.code())),
-              doubt.subjects().stream().flatMap(it -> Stream.ofNullable(names.get(it))))
+              Stream.ofNullable(whole.get(warning.code())),
+              warning.subjects().stream().flatMap(it -> Stream.ofNullable(names.get(it))))
           .min(Comparator.naturalOrder())
           .map(all::get);
     }
@@ -88,14 +88,14 @@ public record WarningFilter(List<Diagnostic> open, Map<Diagnostic, AcceptedWarni
   /**
    * Says that a line can go, or which of its names can.
    *
-   * @param used what the accepted doubts are about
+   * @param used what the accepted warnings are about
    */
   private static Optional<Diagnostic> idle(
       AcceptedWarning one, Map<DiagnosticCode, Set<String>> used) {
-    Set<String> names = used.getOrDefault(one.doubt(), Set.of());
+    Set<String> names = used.getOrDefault(one.warning(), Set.of());
     List<String> idle = one.of().stream().filter(name -> !names.contains(name)).toList();
     boolean all =
-        one.of().isEmpty() ? !used.containsKey(one.doubt()) : idle.size() == one.of().size();
+        one.of().isEmpty() ? !used.containsKey(one.warning()) : idle.size() == one.of().size();
     if (!all && idle.isEmpty()) {
       return Optional.empty();
     }
@@ -104,11 +104,11 @@ public record WarningFilter(List<Diagnostic> open, Map<Diagnostic, AcceptedWarni
         Diagnostic.of(
             DiagnosticCode.UNUSED_ACCEPTANCE,
             one.at(),
-            "there is no doubt \""
-                + one.doubt().id()
+            "there is no warning \""
+                + one.warning().id()
                 + "\""
                 + (about.isEmpty() ? "" : " about " + about)
                 + " here",
-            all ? "leave the entry out" : "leave the name out of `of`"));
+            all ? "leave the entry out" : "leave the name out of `about`"));
   }
 }

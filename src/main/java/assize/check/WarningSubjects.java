@@ -4,7 +4,7 @@ import assize.evidence.Claim;
 import assize.ruleset.Item;
 import java.util.stream.Stream;
 
-/** The names by which a doubt about a claim can be accepted. */
+/** The names by which a warning about a claim can be accepted. */
 final class WarningSubjects {
   private WarningSubjects() {}
 

@@ -1,4 +1,4 @@
-/** Doubts: what a rule set may say, but probably does not mean. */
+/** Warnings: what a rule set may say, but probably does not mean. */
 @NullMarked
 package assize.check;
 

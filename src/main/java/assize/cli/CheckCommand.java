@@ -50,7 +50,7 @@ final class CheckCommand implements Callable<Integer> {
   @Option(names = "--json", description = "One JSON object a line.")
   private boolean json;
 
-  @Option(names = "--show-accepted", description = "Also list the doubts that are accepted.")
+  @Option(names = "--show-accepted", description = "Also list the warnings that are accepted.")
   private boolean showAccepted;
 
   @Option(
@@ -85,7 +85,7 @@ final class CheckCommand implements Callable<Integer> {
       throw wrong("--all-items goes with --coverage, which is not given");
     }
     if (showAccepted && coverage) {
-      throw wrong("--show-accepted: --coverage looks for no doubts; leave one of them out");
+      throw wrong("--show-accepted: --coverage looks for no warnings; leave one of them out");
     }
     return watching ? watch.run(paths, this::once) : once(new InputLoader(terminal));
   }
@@ -120,7 +120,7 @@ final class CheckCommand implements Callable<Integer> {
               + (accepted.isEmpty()
                   ? ""
                   : " "
-                      + DiagnosticFormatter.number(accepted.size(), "doubt")
+                      + DiagnosticFormatter.number(accepted.size(), "warning")
                       + " accepted"
                       + (showAccepted ? "." : ": check --show-accepted lists them.")));
     }
@@ -164,11 +164,11 @@ final class CheckCommand implements Callable<Integer> {
         .orElseGet(LocalDate::now);
   }
 
-  /** Lists accepted doubts, those of one reason together. */
+  /** Lists accepted warnings, those of one reason together. */
   private void list(Map<Diagnostic, AcceptedWarning> accepted) {
     if (json) {
       accepted.forEach(
-          (doubt, by) -> terminal.result(InputLoader.asJson(doubt, Optional.of(by.reason()))));
+          (warning, by) -> terminal.result(InputLoader.asJson(warning, Optional.of(by.reason()))));
       return;
     }
     Map<Span, List<Map.Entry<Diagnostic, AcceptedWarning>>> byEntry = new LinkedHashMap<>();
@@ -180,10 +180,10 @@ final class CheckCommand implements Callable<Integer> {
         .forEach(all -> list(all.get(0).getValue(), all.stream().map(Map.Entry::getKey).toList()));
   }
 
-  private void list(AcceptedWarning by, List<Diagnostic> doubts) {
+  private void list(AcceptedWarning by, List<Diagnostic> warnings) {
     String reason = by.reason().replaceAll("\\s+", " ");
-    terminal.result(TerminalEscaper.of("accepted[" + by.doubt().id() + "]: " + reason));
-    doubts.forEach(it -> terminal.result(TerminalEscaper.of("  " + it.at() + ": " + it.message())));
+    terminal.result(TerminalEscaper.of("accepted[" + by.warning().id() + "]: " + reason));
+    warnings.forEach(it -> terminal.result(TerminalEscaper.of("  " + it.at() + ": " + it.message())));
   }
 
   private int coverage(InputLoader inputs) {

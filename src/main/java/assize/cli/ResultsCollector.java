@@ -38,7 +38,7 @@ final class ResultsCollector implements AutoCloseable {
   private final Set<String> printed = new HashSet<>();
   private final Set<String> files = new HashSet<>();
   private long errors;
-  private long doubts;
+  private long warnings;
   private long leftOut;
   private long unsaid;
   private boolean clash;
@@ -133,7 +133,7 @@ final class ResultsCollector implements AutoCloseable {
     progress.clear();
     terminal.err().print(DiagnosticFormatter.entries(fresh, terminal.colored()));
     errors += fresh.stream().filter(Diagnostic::isError).count();
-    doubts += fresh.stream().filter(it -> !it.isError()).count();
+    warnings += fresh.stream().filter(it -> !it.isError()).count();
     fresh.forEach(it -> files.add(it.at().file().path()));
   }
 
@@ -164,8 +164,8 @@ final class ResultsCollector implements AutoCloseable {
   /** Says at the end whether something can be written, and what is wrong if nothing can. */
   boolean isFine() {
     progress.clear();
-    if (errors + doubts > 0) {
-      terminal.error(DiagnosticFormatter.count(errors, doubts, files.size()));
+    if (errors + warnings > 0) {
+      terminal.error(DiagnosticFormatter.count(errors, warnings, files.size()));
     }
     if (pages.isEmpty() && leftOut == 0) {
       terminal.error("error: " + wanted.folder() + ": there is no record in it or below");

@@ -27,7 +27,7 @@ final class StandardChanges {
           Property.note(RuleSet.MAKER, "maker"),
           Property.note(RuleSet.PURPOSE, "purpose"),
           Property.note(RuleSet.NOTES, "notes"),
-          Property.wording(RuleSet.ACCEPTED, "doubts let stand", StandardChanges::accepted));
+          Property.wording(RuleSet.ACCEPTED, "warnings let stand", StandardChanges::accepted));
 
   private static final List<Property<Scale>> SCORE =
       List.of(
@@ -85,7 +85,7 @@ final class StandardChanges {
                 accepted.stream()
                     .map(
                         one ->
-                            one.doubt().id()
+                            one.warning().id()
                                 + (one.of().isEmpty() ? "" : " of " + String.join(", ", one.of()))
                                 + ": "
                                 + one.reason())

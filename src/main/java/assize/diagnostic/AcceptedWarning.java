@@ -4,25 +4,25 @@ import assize.text.Span;
 import java.util.List;
 
 /**
- * A doubt that the writer of a file has looked at and lets stand.
+ * A warning that the writer of a file has looked at and lets stand.
  *
- * @param doubt which
+ * @param warning which
  * @param of names of what it is about; empty: whatever it is about
  * @param reason the reason
  */
-public record AcceptedWarning(DiagnosticCode doubt, List<String> of, String reason, Span at) {
+public record AcceptedWarning(DiagnosticCode warning, List<String> of, String reason, Span at) {
   public AcceptedWarning {
     of = List.copyOf(of);
   }
 
   /** Says whether this is what is accepted here. */
   public boolean covers(Diagnostic found) {
-    return found.code() == doubt
+    return found.code() == warning
         && (of.isEmpty() || found.subjects().stream().anyMatch(of::contains));
   }
 
   private List<Object> said() {
-    return List.of(doubt, of, reason);
+    return List.of(warning, of, reason);
   }
 
   /** Where it is written makes no difference. */

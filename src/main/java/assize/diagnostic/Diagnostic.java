@@ -11,7 +11,7 @@ import java.util.Optional;
  * @param message what was found, no full stop
  * @param hint the next step, printed behind the carets
  * @param related other places that have to do with it
- * @param subjects names of what it is about, by which a doubt can be accepted
+ * @param subjects names of what it is about, by which a warning can be accepted
  */
 public record Diagnostic(
     DiagnosticCode code,

@@ -66,9 +66,9 @@ public enum DiagnosticCode {
   UNKNOWN_AREA("an area is not defined"),
   UNKNOWN_ITEM("an item is not defined"),
   UNKNOWN_EVIDENCE("a piece of evidence is not in the record"),
-  UNKNOWN_CAUTION("a caution is none that is known"),
+  UNKNOWN_HAZARD("a hazard is none that is known"),
   UNKNOWN_WORD("a word is none of those that may stand there"),
-  UNKNOWN_WARNING("a doubt is none that is known"),
+  UNKNOWN_WARNING("a warning is none that is known"),
   UNKNOWN_NAME("nothing bears a name"),
 
   // What does not fit together
@@ -119,7 +119,7 @@ public enum DiagnosticCode {
   MERGED_CELLS("cells of a table are made one"),
   SHEET_FOR_OTHER_RULE_SET("a table was made for another rule set"),
 
-  // Doubts
+  // Warnings
   RECORD_FOR_OTHER_EDITION(Severity.WARNING, "a record names another edition than the rule set's"),
   UNCITED_SOURCE(Severity.WARNING, "no item cites a source"),
   NO_SOURCE(Severity.WARNING, "an item names no source"),
@@ -148,7 +148,7 @@ public enum DiagnosticCode {
       Severity.WARNING, "a record says what was found at an item that does not apply"),
   UNCITED_EVIDENCE(Severity.WARNING, "nothing in a record cites a piece of its evidence"),
   OVERDUE_REVIEW(Severity.WARNING, "a departure was to be looked at again more than a year ago"),
-  UNUSED_ACCEPTANCE(Severity.WARNING, "a doubt is accepted that is not there");
+  UNUSED_ACCEPTANCE(Severity.WARNING, "a warning is accepted that is not there");
 
   private final Severity severity;
   private final String meaning;

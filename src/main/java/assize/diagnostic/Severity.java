@@ -5,7 +5,7 @@ public enum Severity {
   /** Nothing can be judged until it is put right. */
   ERROR("error"),
   /** It can be judged, yet it is probably not what was meant. */
-  WARNING("doubt");
+  WARNING("warning");
 
   private final String word;
 

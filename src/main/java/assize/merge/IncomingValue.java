@@ -5,9 +5,7 @@ import assize.schema.Field;
 import assize.schema.Field.Merging;
 import assize.yaml.YamlValue;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -42,38 +40,22 @@ record IncomingValue(
 
   /** Says whether another record says the same, however it is written. */
   boolean saysWhat(IncomingValue other) {
-    List<Field<?, ?>> together = together();
-    return together.isEmpty()
-        ? value.equals(other.value)
-        : together.get(0).isSaid(observation)
-            && together.get(0).isSaid(other.observation)
-            && together.stream().allMatch(it -> it.isAlike(observation, other.observation));
+    return field()
+        .map(
+            it ->
+                it.isSaid(observation)
+                    && it.isSaid(other.observation)
+                    && it.isAlike(observation, other.observation))
+        .orElseGet(() -> value.equals(other.value));
   }
 
-  /** Returns the fact that is said, and those that go with it. */
-  private List<Field<?, ?>> together() {
-    List<Field<?, ?>> together = new ArrayList<>();
+  private Optional<Field<?, ?>> field() {
     for (Field<?, ?> one : Observation.TABLE.fields()) {
-      boolean here = !one.keys().isEmpty() && one.name().equals(part.key());
-      if (here || !together.isEmpty() && one.merging() == Merging.ALONG) {
-        together.add(one);
-      } else if (!together.isEmpty()) {
-        break;
+      if (!one.keys().isEmpty() && one.name().equals(part.key())) {
+        return Optional.of(one);
       }
     }
-    return together;
-  }
-
-  /** Returns what goes with it, as the reason with what is held to be right. */
-  Map<String, YamlValue> fields() {
-    Map<String, YamlValue> fields = new LinkedHashMap<>();
-    fields.put(part.key(), value);
-    for (Field<?, ?> one : together()) {
-      from.observation(part.item())
-          .get(one.name())
-          .ifPresent(it -> fields.putIfAbsent(one.name(), it));
-    }
-    return fields;
+    return Optional.empty();
   }
 
   Side side() {

@@ -290,22 +290,16 @@ public final class Merger {
             ? Optional.of(different.get(0))
             : taken
                 .of(part, sides(different, other, part))
-                .flatMap(side -> find(other, side))
-                .filter(it -> canReplace(own, it));
+                .flatMap(side -> find(other, side));
     if (chosen.isEmpty()) {
       conflicts.add(new MergeResult.Conflict(part, own.map(IncomingValue::side), sides(other)));
       return;
     }
     IncomingValue offer = chosen.get();
     List<IncomingValue> agreeing = other.stream().filter(offer::saysWhat).toList();
-    offer
-        .fields()
-        .forEach(
-            (key, value) -> {
-              List<String> path = new RecordField(part.item(), key).path();
-              Optional<Side> before = own.isEmpty() ? Optional.empty() : side(mine, path);
-              steps.add(MergeResult.Step.put(path, value, before, sides(agreeing)));
-            });
+    List<String> path = part.path();
+    Optional<Side> before = own.isEmpty() ? Optional.empty() : side(mine, path);
+    steps.add(MergeResult.Step.put(path, offer.value(), before, sides(agreeing)));
     agreeing.forEach(it -> secrets.keep(it.from(), it.part().key()));
   }
 
@@ -318,11 +312,6 @@ public final class Merger {
 
   private static Optional<IncomingValue> find(List<IncomingValue> offers, Side side) {
     return offers.stream().filter(it -> it.side().equals(side)).findFirst();
-  }
-
-  /** Says whether nothing of the old is left that only made sense with it. */
-  private boolean canReplace(Optional<IncomingValue> own, IncomingValue by) {
-    return own.isEmpty() || by.fields().keySet().containsAll(own.get().fields().keySet());
   }
 
   private static List<Side> sides(List<IncomingValue> offers) {

@@ -4,6 +4,7 @@ import assize.aspect.Aspect;
 import assize.edit.EditResult;
 import assize.edit.Style;
 import assize.edit.VerifiedEdit;
+import assize.record.EvidenceItem;
 import assize.record.RecordReader;
 import assize.record.VehicleRecord;
 import assize.ruleset.RuleSet;
@@ -29,7 +30,7 @@ public final class RecordEditing {
                       .filter(it -> it.kind().staysPlain())
                       .map(Aspect::word))
               .collect(Collectors.toUnmodifiableSet()),
-          Set.of("cover"),
+          Set.of(EvidenceItem.COVER.name()),
           // Observations and pieces of evidence stand two names deep; what is below them is small.
           3);
 

@@ -105,7 +105,7 @@ final class RecordTemplateHeader {
             () -> unknown("", "market", "Market", rules.markets()));
     equipment();
     lines.add("# Who looked, and when.");
-    lines.add("#judged: {by: the owner, on: 2026-10-03}");
+    lines.add("#inspected: {by: the owner, on: 2026-10-03}");
   }
 
   /** Says what may be stated; where it is not known it is left out. */

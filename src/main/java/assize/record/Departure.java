@@ -16,11 +16,11 @@ public final class Departure extends Facts {
           "reason",
           "",
           Type.word("safety"),
-          "A word of the rule set's `allow`, or any other word.");
+          "A word of the rule set's `allowances`, or any other word.");
   public static final Field<Reading, Optional<String>> WHY =
-      Field.may("why", Type.text(), "Why, in your own words.");
+      Field.may("explanation", Type.text(), "Why, in your own words.");
   public static final Field<Reading, Optional<Edtf>> UNTIL =
-      Field.may("until", Type.date("2027-05"), "When it is to be looked at again.");
+      Field.may("review_by", Type.date("2027-05"), "When it is to be looked at again.");
 
   public static final Table<Reading, Departure> TABLE =
       Table.of("a departure", Departure::new, List.of(REASON, WHY, UNTIL));

@@ -84,9 +84,9 @@ public final class EvidenceItem extends Facts {
   public static final Field<Reading, List<BlackoutArea>> COVER =
       Field.of(
           List.of(),
-          (fields, in) -> new CoverReader(in.values()).read(fields.get("cover"), kind(fields)),
+          (fields, in) -> new CoverReader(in.values()).read(fields.get("black_out"), kind(fields)),
           PropertySchema.may(
-              "cover",
+              "black_out",
               ValueSchema.either(
                   new ValueSchema.Group(CoverReader.COVER),
                   new ValueSchema.Many(

@@ -56,29 +56,12 @@ public final class Observation extends Facts {
               "Why it is not right, where the owner knows that.")
           .merging(Merging.SAID);
 
-  /** For each aspect at least one value, any of which the owner holds to be right. */
-  public static final Field<AtItem, Map<Aspect, List<Expectation>>> HOLDS =
-      Field.of(
-              Map.<Aspect, List<Expectation>>of(),
-              (MappingReader fields, AtItem in) ->
-                  fields.get("holds").map(it -> in.record().held(in.item(), it)).orElse(Map.of()),
-              PropertySchema.may(
-                  "holds",
-                  AspectSchemas.ASPECTS,
-                  "What the owner holds to be right, where sources differ; it weighs nothing."))
-          .alike((one, other) -> keys(one).equals(keys(other)))
-          .reworded(Observation::reworded)
+  public static final Field<AtItem, Optional<Opinion>> OWNER_VIEW =
+      Field.<AtItem, Opinion>may(
+              "owner_view",
+              Type.group(Opinion.TABLE),
+              "What the owner expects where sources differ; it is shown and does not count.")
           .merging(Merging.SAID);
-
-  public static final Field<Reading, Optional<String>> BECAUSE =
-      Field.of(
-              Optional.<String>empty(),
-              Observation::because,
-              PropertySchema.may(
-                  "because", ScalarFormat.text(), "Why the owner holds it to be right."))
-          .alike((one, other) -> one.map(Type::spaced).equals(other.map(Type::spaced)))
-          .reworded((because, rewording) -> because.map(rewording::text))
-          .merging(Merging.ALONG);
 
   /** What can stay out of the copy for others. */
   public static final List<Secret<Observation>> SECRETS =
@@ -88,20 +71,16 @@ public final class Observation extends Facts {
           Secret.of("when", ON, it -> it.with(ON, ON.none())),
           Secret.of("its evidence", EVIDENCE, it -> it.with(EVIDENCE, EVIDENCE.none())),
           new Secret<>(
-              "why",
-              "departure",
+              Departure.WHY.name(),
+              DEPARTURE.name(),
               "why it departs on purpose",
               it -> it.departure().flatMap(Departure::why).isPresent(),
               it ->
                   it.with(
                       DEPARTURE,
                       it.departure().map(one -> one.with(Departure.WHY, Optional.empty())))),
-          new Secret<>(
-              "because",
-              "holds",
-              "why the owner holds something else to be right",
-              it -> it.get(BECAUSE).isPresent(),
-              it -> it.with(BECAUSE, Optional.empty())));
+          Secret.of(
+              "what the owner expects", OWNER_VIEW, it -> it.with(OWNER_VIEW, OWNER_VIEW.none())));
 
   public static final Field<Reading, Set<String>> PRIVATE =
       Field.orNone(
@@ -111,7 +90,7 @@ public final class Observation extends Facts {
           "What stays out of the copy for others; yes for all of it.");
 
   public static final Table<AtItem, Observation> TABLE =
-      Table.of("an item", Observation::new, fields(), PropertyConstraint.needs("because", "holds"));
+      Table.of("an item", Observation::new, fields());
 
   private final Map<Aspect, Finding> findings;
 
@@ -127,7 +106,7 @@ public final class Observation extends Facts {
   private static List<Field<? super AtItem, ?>> fields() {
     List<Field<? super AtItem, ?>> all = new ArrayList<>(List.of(ITEM));
     all.addAll(ASPECTS);
-    all.addAll(List.of(EVIDENCE, NOTE, BY, ON, DEPARTURE, HOLDS, BECAUSE, PRIVATE));
+    all.addAll(List.of(EVIDENCE, NOTE, BY, ON, DEPARTURE, OWNER_VIEW, PRIVATE));
     return all;
   }
 
@@ -158,38 +137,6 @@ public final class Observation extends Facts {
     SourceFile file = entry.key().at().file();
     String behind = file.text().substring(entry.key().at().end());
     return text.text().isEmpty() && LINE_END.matcher(behind).lookingAt();
-  }
-
-  private static Optional<String> because(MappingReader fields, Reading in) {
-    Optional<Node.Entry> because = fields.get("because");
-    if (fields.peek("holds").isPresent()) {
-      return in.values().text(because);
-    }
-    because.ifPresent(
-        it ->
-            in.values()
-                .problems()
-                .add(
-                    DiagnosticCode.MISSING_KEY,
-                    it.key().at(),
-                    "`because` belongs to `holds`, which is not here",
-                    "write what the owner holds to be right, as in `holds: {color: black}`"));
-    return Optional.empty();
-  }
-
-  /** Returns what is held to be right, its texts changed. */
-  static Map<Aspect, List<Expectation>> reworded(
-      Map<Aspect, List<Expectation>> held, Rewording rewording) {
-    Map<Aspect, List<Expectation>> changed = new LinkedHashMap<>(held);
-    changed.replaceAll(
-        (aspect, all) -> all.stream().map(it -> it.reworded(aspect.word(), rewording)).toList());
-    return changed;
-  }
-
-  private static List<List<String>> keys(Map<Aspect, List<Expectation>> holds) {
-    return holds.entrySet().stream()
-        .map(it -> it.getValue().stream().map(value -> it.getKey() + " " + value.key()).toList())
-        .toList();
   }
 
   /** Returns an observation of an item of which nothing is said. */
@@ -247,11 +194,9 @@ public final class Observation extends Facts {
     return get(DEPARTURE);
   }
 
-  /** Returns what the owner holds to be right, and why; it weighs nothing. */
-  public Optional<Opinion> opinion() {
-    return get(HOLDS).isEmpty()
-        ? Optional.empty()
-        : Optional.of(new Opinion(get(HOLDS), get(BECAUSE)));
+  /** Returns what the owner expects where sources differ; it does not count as evidence. */
+  public Optional<Opinion> ownerView() {
+    return get(OWNER_VIEW);
   }
 
   /** Returns what of it stays out of the copy for others. */

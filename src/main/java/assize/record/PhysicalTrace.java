@@ -30,7 +30,7 @@ public final class PhysicalTrace extends Facts {
     }
 
     private Said reworded(Rewording rewording) {
-      return new Said(manner, Observation.reworded(values, rewording));
+      return new Said(manner, Opinion.reworded(values, rewording));
     }
   }
 

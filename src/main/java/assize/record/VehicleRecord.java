@@ -96,7 +96,7 @@ public final class VehicleRecord extends Facts {
               VehicleRecord::equipment),
           "Equipment by its short name, each yes or no; leave out what is not known.");
   public static final Field<Reading, Optional<Judged>> JUDGED =
-      Field.may("judged", Type.group(Judged.TABLE), "Who looked at the vehicle, and when.");
+      Field.may("inspected", Type.group(Judged.TABLE), "Who looked at the vehicle, and when.");
   public static final Field<RecordReading, Map<String, EvidenceItem>> EVIDENCE =
       Field.orNone(
           "evidence",
@@ -331,7 +331,7 @@ public final class VehicleRecord extends Facts {
   private static List<AcceptedWarning> accepted(MappingReader fields, RecordReading in) {
     Set<String> known = AcceptedReader.names(in.names());
     known.addAll(in.evidence().all());
-    return new AcceptedReader(known, true, in.values()).read(fields.get("accepted"));
+    return new AcceptedReader(known, true, in.values()).read(fields.get(AcceptedWarningsSchema.KEY));
   }
 
   /** Returns a vehicle of which only its names are known. */
@@ -418,7 +418,7 @@ public final class VehicleRecord extends Facts {
     return get(PRIVATE_WORDS);
   }
 
-  /** Returns doubts that its owner lets stand. */
+  /** Returns warnings that its owner lets stand. */
   public List<AcceptedWarning> accepted() {
     return get(ACCEPTED);
   }

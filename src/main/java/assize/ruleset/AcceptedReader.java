@@ -15,7 +15,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 
-/** Reads which doubts the writer of a file lets stand, and why. */
+/** Reads which warnings the writer of a file lets stand, and why. */
 public final class AcceptedReader {
   private final Set<String> known;
   private final boolean complete;
@@ -24,7 +24,7 @@ public final class AcceptedReader {
   /**
    * Begins.
    *
-   * @param known every name that a doubt can be about
+   * @param known every name that a warning can be about
    * @param complete whether those are all; if not, none is called unknown
    */
   public AcceptedReader(Set<String> known, boolean complete, ScalarReader values) {
@@ -33,7 +33,7 @@ public final class AcceptedReader {
     this.values = values;
   }
 
-  /** Returns every name of a rule set that a doubt can be about. */
+  /** Returns every name of a rule set that a warning can be about. */
   public static Set<String> names(Vocabulary names) {
     Set<String> all = new LinkedHashSet<>();
     for (DefinedNames some :
@@ -56,9 +56,9 @@ public final class AcceptedReader {
 
   public List<AcceptedWarning> read(Optional<Node.Entry> section) {
     List<AcceptedWarning> accepted = new ArrayList<>();
-    for (Node.Entry one : values.list(section, "a list of doubts, each with its reason,")) {
+    for (Node.Entry one : values.list(section, "a list of warnings, each with its reason,")) {
       values
-          .mapping(one, "a doubt with its reason")
+          .mapping(one, "a warning with its reason")
           .flatMap(this::accepted)
           .ifPresent(accepted::add);
     }
@@ -72,22 +72,22 @@ public final class AcceptedReader {
             AcceptedWarningsSchema.ACCEPTED,
             mapping.entries().isEmpty() ? mapping.at() : mapping.entries().get(0).key().at());
     Optional<Node.Scalar> word =
-        fields.get(AcceptedWarningsSchema.DOUBT).flatMap(it -> values.scalar(it, "a doubt"));
-    Optional<DiagnosticCode> doubt = word.flatMap(this::doubt);
+        fields.get(AcceptedWarningsSchema.WARNING).flatMap(it -> values.scalar(it, "a warning"));
+    Optional<DiagnosticCode> warning = word.flatMap(this::warning);
     List<String> of = new ArrayList<>();
-    for (Node.Entry one : values.oneOrMore(fields.get(AcceptedWarningsSchema.OF))) {
-      values.scalar(one, "the name of what the doubt is about").ifPresent(it -> name(it, of));
+    for (Node.Entry one : values.oneOrMore(fields.get(AcceptedWarningsSchema.ABOUT))) {
+      values.scalar(one, "the name of what the warning is about").ifPresent(it -> name(it, of));
     }
-    Optional<String> because = values.name(fields.get(AcceptedWarningsSchema.BECAUSE));
+    Optional<String> because = values.name(fields.get(AcceptedWarningsSchema.REASON));
     fields.done();
-    return doubt.flatMap(
+    return warning.flatMap(
         code -> because.map(why -> new AcceptedWarning(code, of, why, word.orElseThrow().at())));
   }
 
-  private Optional<DiagnosticCode> doubt(Node.Scalar text) {
+  private Optional<DiagnosticCode> warning(Node.Scalar text) {
     Optional<DiagnosticCode> code =
         DiagnosticCode.of(text.text())
-            .filter(it -> AcceptedWarningsSchema.DOUBTS.contains(it.id()));
+            .filter(it -> AcceptedWarningsSchema.WARNINGS.contains(it.id()));
     if (code.isEmpty()) {
       boolean isError = DiagnosticCode.of(text.text()).isPresent();
       values
@@ -97,10 +97,10 @@ public final class AcceptedReader {
               text.at(),
               isError
                   ? MessageParts.quoted(text.text()) + " can't be accepted"
-                  : "there is no doubt " + MessageParts.quoted(text.text()),
+                  : "there is no warning " + MessageParts.quoted(text.text()),
               isError
-                  ? Optional.of("only doubts can; put this right")
-                  : NameSuggestions.hint(text.text(), AcceptedWarningsSchema.DOUBTS));
+                  ? Optional.of("only warnings can; put this right")
+                  : NameSuggestions.hint(text.text(), AcceptedWarningsSchema.WARNINGS));
     }
     return code;
   }

@@ -16,10 +16,10 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 
-/** How rule sets and records let a doubt stand. */
+/** How rule sets and records let a warning stand. */
 public final class AcceptedWarningsSchema {
   /** What is not said by check, or of what was accepted itself. */
-  private static final Set<DiagnosticCode> NOT_OF_LINT =
+  private static final Set<DiagnosticCode> NOT_OF_CHECK =
       EnumSet.of(
           DiagnosticCode.PHOTO_LEFT_OUT,
           DiagnosticCode.SHEET_FOR_OTHER_RECORD,
@@ -28,31 +28,31 @@ public final class AcceptedWarningsSchema {
           DiagnosticCode.POSSIBLY_CONVERTED_CELL,
           DiagnosticCode.UNUSED_ACCEPTANCE);
 
-  /** The doubts that can be accepted. */
-  public static final List<String> DOUBTS =
+  /** The warnings that can be accepted. */
+  public static final List<String> WARNINGS =
       Arrays.stream(DiagnosticCode.values())
-          .filter(code -> code.severity() == Severity.WARNING && !NOT_OF_LINT.contains(code))
+          .filter(code -> code.severity() == Severity.WARNING && !NOT_OF_CHECK.contains(code))
           .map(DiagnosticCode::id)
           .toList();
 
-  static final PropertySchema DOUBT =
-      need("doubt", ValueSchema.word(DOUBTS), "The doubt: the name in brackets in its message.");
-  static final PropertySchema OF =
+  static final PropertySchema WARNING =
+      need("warning", ValueSchema.word(WARNINGS), "The warning: the name in brackets in its message.");
+  static final PropertySchema ABOUT =
       may(
-          "of",
+          "about",
           oneOrMore(ScalarFormat.name()),
           "What it is about: the item, the source, the table or the word that its message"
               + " names; without it, whatever it is about.");
-  static final PropertySchema BECAUSE =
-      need("because", ScalarFormat.visible(), "Why it may stand.");
+  static final PropertySchema REASON =
+      need("reason", ScalarFormat.visible(), "Why it may stand.");
 
-  static final ObjectSchema ACCEPTED = ObjectSchema.of("an accepted doubt", DOUBT, OF, BECAUSE);
+  static final ObjectSchema ACCEPTED = ObjectSchema.of("an accepted warning", WARNING, ABOUT, REASON);
 
   public static final PropertySchema KEY =
       may(
-          "accepted",
+          "accepted_warnings",
           list(new ValueSchema.Group(ACCEPTED)),
-          "Doubts of check that somebody has looked at and lets stand.");
+          "Warnings of check that somebody has looked at and lets stand.");
 
   private AcceptedWarningsSchema() {}
 }

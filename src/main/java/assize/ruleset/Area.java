@@ -51,7 +51,7 @@ public final class Area extends Facts {
           "What its items should add up to; its weight where the method is areas.");
   public static final Field<Reading, OptionalLong> MOST =
       Field.orNone(
-          "most",
+          "max_loss",
           OptionalLong.empty(),
           Type.points().as(OptionalLong::of),
           "The most points that the whole area can lose.");

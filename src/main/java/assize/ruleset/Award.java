@@ -25,16 +25,16 @@ public final class Award extends Facts {
       Field.need("name", "", Type.visible(), "How reports say it.");
   public static final Field<Scored, Long> POINTS =
       Field.<Scored, Long>need(
-              "at",
+              "min_score",
               0L,
               Type.of(ScalarFormat.share("0", "1000000", "460", "92 %"), Award::points),
               "The points that it takes, or a share of the full score.")
           .placing();
   public static final Field<Reading, Optional<BigFraction>> NO_AREA_UNDER =
-      Field.may("no_area_under", Type.credit(), "No area may earn a smaller share than this.");
+      Field.may("min_area_share", Type.credit(), "No area may earn a smaller share than this.");
   public static final Field<Reading, OptionalLong> NO_ITEM_OVER =
       Field.orNone(
-          "no_item_over",
+          "max_item_loss",
           OptionalLong.empty(),
           Type.points().as(OptionalLong::of),
           "No single item may lose more points than this.");

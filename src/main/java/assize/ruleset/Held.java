@@ -49,7 +49,7 @@ public record Held(Map<Aspect, List<Claim>> claims, Map<Aspect, Long> worth) {
           "What several sources say is right, each with its source.");
   private static final PropertySchema WORTH =
       PropertySchema.may(
-          "worth",
+          "aspect_points",
           new ValueSchema.Named(
               ValueSchema.word(AspectSchemas.EXPECTED.names()), ScalarFormat.points()),
           "How the points are shared among the aspects, where not equally.");

@@ -40,12 +40,12 @@ public final class Item extends Facts {
           "One cause of several items' loss: together they lose what the dearest does.");
   public static final Field<Reading, List<Hazard>> CAUTIONS =
       Field.orNone(
-          "cautions",
+          "hazards",
           List.of(),
           Type.oneOrMore(
               Type.oneOf(
                   FixedVocabulary.of(
-                      "a caution", DiagnosticCode.UNKNOWN_CAUTION, Hazard.values(), Hazard::word))),
+                      "a hazard", DiagnosticCode.UNKNOWN_HAZARD, Hazard.values(), Hazard::word))),
           "What can hurt whoever looks at it.");
   public static final Field<Reading, Map<String, String>> CHOICES =
       Field.orNone(

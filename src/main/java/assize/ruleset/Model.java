@@ -18,7 +18,7 @@ public final class Model extends Facts {
       Field.need("name", "", Type.visible(), "How reports say it.");
   public static final Field<Reading, DateRange> BUILT =
       Field.<Reading, DateRange>need(
-              "built",
+              "production",
               DateRange.ALL,
               Type.parsed(
                   ScalarFormat.date("1932-03/1936-08"),

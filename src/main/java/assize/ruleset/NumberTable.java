@@ -111,7 +111,7 @@ public final class NumberTable extends Facts {
                 "The first and the last: 3000..3049.")
             .placing();
     public static final Field<Reading, String> PURPOSE =
-        Field.need("for", "", Type.visible(), "What they were kept for: exhibition vehicles.");
+        Field.need("purpose", "", Type.visible(), "What they were kept for: exhibition vehicles.");
     public static final Field<Reading, Optional<DateRange>> BUILT =
         Field.may("built", TableEntry.days("1933-10"), "When they were built, if they were.");
 
@@ -185,7 +185,7 @@ public final class NumberTable extends Facts {
         Field.may("plant", Definition.word(it -> it.plants), "The plant that gave them.");
     public static final Field<Reading, List<TableEntry>> FIRST =
         Field.need(
-            "from",
+            "first_numbers",
             List.of(),
             Type.of(
                 new ValueSchema.Named(TableEntry.WHOLE, ScalarFormat.date("1933-01")),

@@ -47,7 +47,7 @@ public final class RuleSet extends Facts implements Lexicon {
   public static final Field<Reading, Optional<String>> MAKER =
       Field.may("maker", Type.text(), "Who made the vehicles.");
   public static final Field<Reading, Optional<String>> PURPOSE =
-      Field.may("scope", Type.text(), "What this standard is for, in a sentence or two.");
+      Field.may("purpose", Type.text(), "What this standard is for, in a sentence or two.");
   public static final Field<Reading, Optional<String>> NOTES =
       Field.may("notes", Type.text(), "Longer remarks.");
 
@@ -72,7 +72,7 @@ public final class RuleSet extends Facts implements Lexicon {
   public static final Field<RuleSetReading, Map<String, String>> EQUIPMENT =
       meanings("equipment", "Short names of equipment, each with what it is.");
   public static final Field<RuleSetReading, Map<String, NumberTable>> NUMBERS =
-      defined("numbers", NumberTable.TABLE, "What chassis and engine numbers date to.");
+      defined("number_tables", NumberTable.TABLE, "What chassis and engine numbers date to.");
   public static final Field<RuleSetReading, Map<String, Source>> SOURCES =
       defined("sources", Source.TABLE, "Short names of sources, each with what it is.");
   public static final Field<RuleSetReading, Map<String, ColorChip>> COLORS =
@@ -102,9 +102,9 @@ public final class RuleSet extends Facts implements Lexicon {
           PropertySchema.may(
               "areas", each(Area.TABLE), "Short names of areas, each with its items."));
 
-  /** Doubts that its keepers let stand. */
+  /** Warnings that its keepers let stand. */
   public static final Field<RuleSetReading, List<AcceptedWarning>> ACCEPTED =
-      Field.given("accepted", List.of(), RuleSetReading::accepted);
+      Field.given(AcceptedWarningsSchema.KEY.name(), List.of(), RuleSetReading::accepted);
 
   /** Every file it was read from, and each that its claims show. */
   public static final Field<RuleSetReading, List<FileChecksum>> FILES =
@@ -355,7 +355,7 @@ public final class RuleSet extends Facts implements Lexicon {
     return get(FILES);
   }
 
-  /** Returns doubts that its keepers let stand. */
+  /** Returns warnings that its keepers let stand. */
   public List<AcceptedWarning> accepted() {
     return get(ACCEPTED);
   }

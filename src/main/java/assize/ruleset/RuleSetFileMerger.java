@@ -131,7 +131,7 @@ final class RuleSetFileMerger {
     return items;
   }
 
-  /** Returns the lists of accepted doubts, one of each file that has one. */
+  /** Returns the lists of accepted warnings, one of each file that has one. */
   List<Node.Entry> accepted() {
     return accepted;
   }

@@ -37,7 +37,7 @@ public final class Scale extends Facts {
           "How much a source of each grade weighs: {A: 0.90, B: 0.70, C: 0.50, D: 0.30}.");
   public static final Field<Reading, Map<String, BigFraction>> ALLOW =
       Field.orNone(
-          "allow",
+          "allowances",
           Map.of(),
           Type.of(
               new ValueSchema.Named(ScalarFormat.visible(), ScalarFormat.credit()), Scale::allow),
@@ -59,7 +59,7 @@ public final class Scale extends Facts {
           "The full score; 100 if nothing is said.");
   public static final Field<Reading, BigFraction> NOT_SHOWN =
       Field.orNone(
-          "not_shown",
+          "not_assessed",
           BigFraction.ZERO,
           Type.credit(),
           "The likely credit of what was not shown; 0 if nothing is said.");
@@ -74,7 +74,7 @@ public final class Scale extends Facts {
           "The belief at which a dispute counts as settled; 0.90 if nothing is said.");
   public static final Field<Reading, BigFraction> TOO_EARLY =
       Field.orNone(
-          "too_early",
+          "early_part_credit",
           BigFraction.of(1, 2),
           Type.credit(),
           "The credit of a part that was made earlier than its window; 1/2 if nothing is said.");

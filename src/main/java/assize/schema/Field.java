@@ -34,8 +34,6 @@ public final class Field<C extends Reading, T> {
     NOT,
     /** It is said once, and can be taken from another. */
     SAID,
-    /** It is taken with what else of its group is before it. */
-    ALONG,
     /** It tells who looked, and when. */
     WITNESS
   }

@@ -17,15 +17,15 @@ import org.junit.jupiter.api.Test;
 class WarningFilterTest {
   private static final SourceFile FILE = new SourceFile("rules.yaml", "x".repeat(200_000));
 
-  private static Diagnostic doubt(DiagnosticCode code, int at, String... about) {
-    return Diagnostic.of(code, FILE.span(at, at), "doubt " + at).subjects(about);
+  private static Diagnostic warning(DiagnosticCode code, int at, String... about) {
+    return Diagnostic.of(code, FILE.span(at, at), "warning " + at).subjects(about);
   }
 
   private static AcceptedWarning accepted(DiagnosticCode code, int at, String... of) {
     return new AcceptedWarning(code, List.of(of), "because", FILE.span(at, at));
   }
 
-  /** Each doubt is accepted by the first entry that covers it, as {@link AcceptedWarning} says. */
+  /** Each warning is accepted by the first entry that covers it, as {@link AcceptedWarning} says. */
   @Test
   void acceptsByTheFirstEntryThatCoversADoubt() {
     Random random = new Random(5);
@@ -34,7 +34,7 @@ class WarningFilterTest {
       List<Diagnostic> found = new ArrayList<>();
       List<AcceptedWarning> all = new ArrayList<>();
       for (int i = 0; i < random.nextInt(8); i++) {
-        found.add(doubt(codes[random.nextInt(2)], i, names(random)));
+        found.add(warning(codes[random.nextInt(2)], i, names(random)));
       }
       for (int i = 0; i < random.nextInt(8); i++) {
         all.add(accepted(codes[random.nextInt(2)], 100 + i, names(random)));
@@ -74,7 +74,7 @@ class WarningFilterTest {
   void acceptsFiftyThousandDoubtsByFiftyThousandEntries() {
     List<Diagnostic> found =
         IntStream.range(0, 50_000)
-            .mapToObj(i -> doubt(DiagnosticCode.NO_SOURCE, i, "n" + i))
+            .mapToObj(i -> warning(DiagnosticCode.NO_SOURCE, i, "n" + i))
             .toList();
     List<AcceptedWarning> all =
         IntStream.range(0, 50_000)

@@ -17,7 +17,7 @@ class WarningsTest {
       name: A small standard
       edition: "1"
       models:
-        X1: {name: Dropside, built: 1932-03/1936-08}
+        X1: {name: Dropside, production: 1932-03/1936-08}
       finishes:
         nickel: {name: nickel plate}
         chrome: {name: chromium plate}
@@ -34,7 +34,7 @@ class WarningsTest {
   @Test
   void aSoundRuleSetLeavesNoDoubt() {
     assertThat(
-            doubts(
+            warnings(
                 """
                 horn-button:
                   title: Horn button
@@ -49,7 +49,7 @@ class WarningsTest {
   @Test
   void aSourceThatNobodyCitesAndAnItemWithoutOne() {
     assertThat(
-            doubts(
+            warnings(
                 """
                 horn-button: {title: Horn button, points: 2, expect: {finish: nickel}}
                 """))
@@ -60,8 +60,8 @@ class WarningsTest {
 
   @Test
   void aCopyThatRepeatsItsOriginal() {
-    List<Diagnostic> doubts =
-        doubts(
+    List<Diagnostic> warnings =
+        warnings(
             """
             horn-button:
               title: Horn button
@@ -70,14 +70,14 @@ class WarningsTest {
                 - {source: guide-1, says: {finish: nickel}}
                 - {source: guide-2, says: {finish: nickel}}
             """);
-    assertThat(doubts).extracting(Diagnostic::code).containsExactly(DiagnosticCode.REDUNDANT_COPY);
-    assertThat(doubts.get(0).at().line()).isEqualTo(22);
+    assertThat(warnings).extracting(Diagnostic::code).containsExactly(DiagnosticCode.REDUNDANT_COPY);
+    assertThat(warnings.get(0).at().line()).isEqualTo(22);
   }
 
   @Test
   void aGapBetweenTwoClaimsIsNamedToTheDay() {
-    List<Diagnostic> doubts =
-        doubts(
+    List<Diagnostic> warnings =
+        warnings(
             """
             horn-button:
               title: Horn button
@@ -86,14 +86,14 @@ class WarningsTest {
                 - {source: guide-1, built: ../1934-06, says: {finish: nickel}}
                 - {source: guide-2, built: 1934-08/.., says: {finish: chrome}}
             """);
-    assertThat(doubts).extracting(Diagnostic::code).containsExactly(DiagnosticCode.UNCOVERED_DATES);
-    assertThat(doubts.get(0).message()).endsWith("built 1934-07-01 to 1934-07-31");
+    assertThat(warnings).extracting(Diagnostic::code).containsExactly(DiagnosticCode.UNCOVERED_DATES);
+    assertThat(warnings.get(0).message()).endsWith("built 1934-07-01 to 1934-07-31");
   }
 
   @Test
   void whatShouldNotBeThereNeedsNoFinish() {
     assertThat(
-            doubts(
+            warnings(
                 """
                 horn-button:
                   title: Horn button
@@ -108,7 +108,7 @@ class WarningsTest {
   @Test
   void anItemThatAppliesToNothing() {
     assertThat(
-            doubts(
+            warnings(
                 """
                 horn-button:
                   title: Horn button
@@ -124,8 +124,8 @@ class WarningsTest {
 
   @Test
   void pointsThatDoNotAddUp() {
-    List<Diagnostic> doubts =
-        doubts(
+    List<Diagnostic> warnings =
+        warnings(
             """
             horn-button:
               title: Horn button
@@ -134,13 +134,13 @@ class WarningsTest {
                 - {source: guide-1, says: {finish: nickel}}
                 - {source: guide-2, says: {finish: chrome}}
             """);
-    assertThat(doubts)
+    assertThat(warnings)
         .extracting(Diagnostic::code)
         .containsExactly(DiagnosticCode.AREA_POINTS_MISMATCH);
-    assertThat(doubts.get(0).message()).contains("have 1.5 points").contains("says 2");
+    assertThat(warnings.get(0).message()).contains("have 1.5 points").contains("says 2");
   }
 
-  private static List<Diagnostic> doubts(String items) {
+  private static List<Diagnostic> warnings(String items) {
     RuleSet rules =
         RuleSetReader.parse(List.of(new SourceFile("rules.yaml", HEAD + items.indent(6))))
             .value()

@@ -28,7 +28,7 @@ class CheckCommandTest {
   @Test
   void saysThatNothingIsWrong() {
     CommandResult one = CommandResult.of("check", bench.at("rules.yaml"));
-    String accepted = " 2 doubts accepted: check --show-accepted lists them.\n";
+    String accepted = " 2 warnings accepted: check --show-accepted lists them.\n";
     assertThat(one).isEqualTo(new CommandResult(0, "No errors." + accepted, ""));
     CommandResult two = CommandResult.of("check", bench.at("rules.yaml"), bench.at("one.yaml"));
     assertThat(two)
@@ -45,7 +45,7 @@ class CheckCommandTest {
     assertThat(ran.exit()).isZero();
     assertThat(ran.out())
         .isEqualTo(
-            "No errors in 5 rule sets and records. 13 doubts accepted: check --show-accepted lists them.\n");
+            "No errors in 5 rule sets and records. 13 warnings accepted: check --show-accepted lists them.\n");
     assertThat(ran.err()).isEmpty();
   }
 
@@ -57,7 +57,7 @@ class CheckCommandTest {
         .hasSize(4)
         .first()
         .isEqualTo("accepted[number-table-gap]: The books of the first two years were lost.");
-    assertThat(ran.out()).endsWith("No errors. 2 doubts accepted.\n");
+    assertThat(ran.out()).endsWith("No errors. 2 warnings accepted.\n");
     List<JsonNode> lines =
         CommandResult.of("check", "--show-accepted", "--json", bench.at("rules.yaml")).jsonLines();
     assertThat(lines).hasSize(2);
@@ -77,20 +77,20 @@ class CheckCommandTest {
     assertThat(ran.exit()).isEqualTo(1);
     assertThat(ran.err())
         .contains("error[photo-cannot-be-shown]: evidence \"lamp\"")
-        .contains("doubt[photo-misnamed]: evidence \"horn\"")
-        .contains("doubt[uncited-evidence]");
+        .contains("warning[photo-misnamed]: evidence \"horn\"")
+        .contains("warning[uncited-evidence]");
     Files.delete(bench.at("lamp.jpg"));
     Files.copy(Path.of("rules/photos/tail-lamp.png"), bench.at("lamp.jpg"));
     Files.writeString(
         bench.at("shown.yaml"),
         named
-            + "accepted:\n"
-            + "  - {doubt: photo-misnamed, of: [lamp, horn], because: The camera does it.}\n"
-            + "  - {doubt: uncited-evidence, because: They show all of it.}\n");
+            + "accepted_warnings:\n"
+            + "  - {warning: photo-misnamed, about: [lamp, horn], reason: The camera does it.}\n"
+            + "  - {warning: uncited-evidence, reason: They show all of it.}\n");
     assertThat(CommandResult.of("check", bench.at("shown.yaml")))
         .isEqualTo(
             new CommandResult(
-                0, "No errors. 4 doubts accepted: check --show-accepted lists them.\n", ""));
+                0, "No errors. 4 warnings accepted: check --show-accepted lists them.\n", ""));
   }
 
   @Test
@@ -98,11 +98,11 @@ class CheckCommandTest {
     Files.writeString(
         bench.at("old.yaml"),
         Files.readString(bench.at("one.yaml"))
-                .replace("observations:", "judged: {on: 2020-05-01}\nobservations:")
+                .replace("observations:", "inspected: {on: 2020-05-01}\nobservations:")
                 .replaceFirst("(?m)^  horn-button:.*\\n", "")
-            + "  horn-button: {finish: chrome, departure: {reason: cost, until: 2019-01}}\n");
+            + "  horn-button: {finish: chrome, departure: {reason: cost, review_by: 2019-01}}\n");
     assertThat(CommandResult.of("check", bench.at("old.yaml")).err())
-        .contains("doubt[overdue-review]");
+        .contains("warning[overdue-review]");
     assertThat(CommandResult.of("check", "--as-of", "2020-01-31", bench.at("old.yaml")).err())
         .isEmpty();
   }
@@ -136,8 +136,8 @@ class CheckCommandTest {
 
   @Test
   void endsWellWithDoubtsAlone() {
-    assertThat(CommandResult.of("check", bench.at("doubts.yaml")).exit()).isZero();
-    Diagnostic doubt =
+    assertThat(CommandResult.of("check", bench.at("warnings.yaml")).exit()).isZero();
+    Diagnostic warning =
         Diagnostic.of(
             DiagnosticCode.NO_SOURCE, new SourceFile("a.yaml", "a: b\n").span(0, 1), "no source");
     Diagnostic error =
@@ -146,10 +146,10 @@ class CheckCommandTest {
     ByteArrayOutputStream err = new ByteArrayOutputStream();
     PrintStream both = new PrintStream(err, true, StandardCharsets.UTF_8);
     InputLoader inputs = new InputLoader(new Terminal(both, both, false));
-    assertThat(inputs.report(List.of(doubt), false)).isTrue();
-    assertThat(err.toString(StandardCharsets.UTF_8)).contains("doubt[no-source]", "1 doubt");
-    assertThat(inputs.report(List.of(doubt, error), false)).isFalse();
-    assertThat(err.toString(StandardCharsets.UTF_8)).contains("1 error and 1 doubt in 1 file");
+    assertThat(inputs.report(List.of(warning), false)).isTrue();
+    assertThat(err.toString(StandardCharsets.UTF_8)).contains("warning[no-source]", "1 warning");
+    assertThat(inputs.report(List.of(warning, error), false)).isFalse();
+    assertThat(err.toString(StandardCharsets.UTF_8)).contains("1 error and 1 warning in 1 file");
   }
 
   @Test
@@ -172,6 +172,6 @@ class CheckCommandTest {
     CommandResult accepted =
         CommandResult.of("check", "--show-accepted", "--coverage", bench.at("rules.yaml"));
     assertThat(accepted.exit()).isEqualTo(2);
-    assertThat(accepted.err()).startsWith("--show-accepted: --coverage looks for no doubts");
+    assertThat(accepted.err()).startsWith("--show-accepted: --coverage looks for no warnings");
   }
 }

@@ -78,7 +78,7 @@ class DossierCommandTest {
         Files.readString(rules)
             .replace(
                 "  guide:",
-                "  photo: {kind: works photograph, grade: B, title: Works photograph 11}\n  guide:")
+                "  photo: {kind: factory photograph, grade: B, title: Works photograph 11}\n  guide:")
             .replace(
                 "          - {source: guide,",
                 "          - {source: photo, says: {finish: nickel}}\n          - {source: guide,"));
@@ -118,7 +118,7 @@ class DossierCommandTest {
     CommandResult ran =
         run(bench.at("one.yaml"), "--rules", bench.at("rules.yaml"), "--as-of", "2030-01-01");
     assertThat(ran.exit()).as(ran.err()).isZero();
-    assertThat(run(bench.at("one.yaml"), "--rules", bench.at("doubts.yaml")).exit()).isEqualTo(1);
+    assertThat(run(bench.at("one.yaml"), "--rules", bench.at("warnings.yaml")).exit()).isEqualTo(1);
     assertThat(run().exit()).isEqualTo(2);
     assertThat(run(bench.at("wrong.yaml")).exit()).isEqualTo(1);
   }

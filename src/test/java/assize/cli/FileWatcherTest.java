@@ -27,7 +27,7 @@ class FileWatcherTest {
       name: A small standard
       edition: "1"
       models:
-        X1: {name: Dropside, built: 1932-03/1936-08}
+        X1: {name: Dropside, production: 1932-03/1936-08}
       sources:
         drawing: {kind: drawing, grade: A, title: Works drawing 204}
       finishes:

@@ -138,7 +138,7 @@ class JudgePhotosTest {
     CommandResult ran =
         CommandResult.of("judge", record(photos), "--out", out, "--skip-bad-photos");
     assertThat(ran.exit()).as(ran.err()).isZero();
-    assertThat(ran.err()).contains("doubt[photo-left-out]", "evidence \"cut\"");
+    assertThat(ran.err()).contains("warning[photo-left-out]", "evidence \"cut\"");
     String page = Files.readString(out.resolve("shown.html"));
     assertThat(count(page, "<img ")).isEqualTo(1);
     assertThat(page).contains("It can’t be shown: this is a JPEG, but it is damaged");
@@ -150,7 +150,7 @@ class JudgePhotosTest {
         CommandResult.of("judge", record(Map.of("lamp.png", jpeg(1))), "--out", out);
     assertThat(ran.exit()).isZero();
     assertThat(ran.err())
-        .contains("doubt[photo-misnamed]")
+        .contains("warning[photo-misnamed]")
         .contains("named as a PNG, this file holds a JPEG");
     assertThat(Files.readString(out.resolve("shown.html"))).contains("src=\"data:image/jpeg;");
   }

@@ -27,11 +27,11 @@ class LowNumberTest {
       issued: 1999-07-12
       maker: Maker S
       notes: "*S* notes, and S-S"
-      scale: {method: sum, out_of: 165, allow: {cause S: 0.5}}
+      scale: {method: sum, out_of: 165, allowances: {cause S: 0.5}}
       awards:
-        gold-S: {name: Gold S, at: 12}
+        gold-S: {name: Gold S, min_score: 12}
       models:
-        X-S: {name: Model S, built: 1932-07-12/1936-12-07}
+        X-S: {name: Model S, production: 1932-07-12/1936-12-07}
       plants:
         west-S: Works S
       markets:
@@ -42,7 +42,7 @@ class LowNumberTest {
         drawing-S: {kind: drawing, grade: A, title: Drawing S, held_by: S, date: 1934-07-12, notes: "S, *S*"}
         guide-S: {kind: club guide, grade: C, title: "S", copies: [drawing-S]}
         album-S: {kind: club guide, grade: B, title: Album S}
-      numbers:
+      number_tables:
         chassis-S: {name: Number S, series: [{SERIES}]}
       colors:
         black-S: {name: Black S}
@@ -101,7 +101,7 @@ class LowNumberTest {
       plant: west-S
       market: home-S
       equipment: {heater-S: yes}
-      judged: {by: "N", on: 1999-12-07}
+      inspected: {by: "N", on: 1999-12-07}
       evidence:
         plate-N: {photo: photos/frame-N.png, caption: "N", taken: 1999-07, by: Guest N}
         reading-N: {measurement: "N"}
@@ -113,9 +113,8 @@ class LowNumberTest {
           note: "N"
           by: "N"
           on: 1999-07-12
-          departure: {reason: because of N, why: Because of N, until: 1999-08-07}
-          holds: {finish: chrome}
-          because: "N, [N](http://n.example/N) and (N)"
+          departure: {reason: because of N, explanation: Because of N, review_by: 1999-08-07}
+          owner_view: {expects: {finish: chrome}, reason: "N, [N](http://n.example/N) and (N)"}
           evidence: [plate-N, reading-N]
         lamp: {color: {chip: red, light: Lamp N, by: N}}
         block: {part_number: "N"}
@@ -124,7 +123,7 @@ class LowNumberTest {
       """;
 
   private static final String SERIES =
-      "prefix: PREFIX, models: [X-S], from: {1: 1934-01-01, 600: 1935-01-01},"
+      "prefix: PREFIX, models: [X-S], first_numbers: {1: 1934-01-01, 600: 1935-01-01},"
           + " last: {number: 1900, built: 1935-12-31}";
 
   private Path folder = Path.of("");
@@ -218,7 +217,7 @@ class LowNumberTest {
   void aDateCodeThatIsTheNumberIsLeftOut() throws IOException {
     Path record = lay("3", "7", false);
     Path rules = record.resolveSibling("rules.yaml");
-    String code = "expect: {date_code: {pattern: \"(?P<year>[0-9])\", made: P20Y..P0D}}";
+    String code = "expect: {date_code: {pattern: \"(?P<year>[0-9])\", lead_time: P20Y..P0D}}";
     Files.writeString(
         rules, Files.readString(rules).replace("expect: {part_number: [\"3\"]}", code));
     Files.writeString(

@@ -18,15 +18,15 @@ class NewCommandTest {
       name: Club rules
       edition: "2"
       models:
-        X1: {name: "X1: the dropside", built: 1932/1936}
-        X2: {name: X2 van, built: 1932/1936}
+        X1: {name: "X1: the dropside", production: 1932/1936}
+        X2: {name: X2 van, production: 1932/1936}
       plants: {north: North Works}
       markets: {home: Home}
       equipment: {heater: Cab heater, tilt: Canvas tilt}
-      numbers:
+      number_tables:
         chassis:
           name: Chassis number
-          series: [{prefix: X-, from: {1: 1932-01, 500: 1934-01}, last: {number: 900, built: 1936-12}}]
+          series: [{prefix: X-, first_numbers: {1: 1932-01, 500: 1934-01}, last: {number: 900, built: 1936-12}}]
       finishes: {nickel: {name: nickel plate}}
       areas:
         cab:
@@ -138,7 +138,7 @@ class NewCommandTest {
             .replace("\n#  heater:\n", "\n  heater: yes\n")
             .replace("\n  #model:\n", "\n  model: X1\n")
             .replace("\n#built:", "\nbuilt:")
-            .replace("\n#judged:", "\njudged:");
+            .replace("\n#inspected:", "\ninspected:");
     Files.writeString(at("t.yaml"), stated);
     CommandResult ran = CommandResult.of("judge", at("t.yaml"), "--json");
     assertThat(ran.exit()).as(ran.err()).isZero();

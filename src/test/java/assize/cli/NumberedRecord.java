@@ -17,11 +17,11 @@ record NumberedRecord(Path folder) {
       rule_set: small
       name: A small standard
       edition: "1"
-      models: {X1: {name: Dropside, built: 1932-03/1936-08}}
+      models: {X1: {name: Dropside, production: 1932-03/1936-08}}
       sources: {guide: {kind: club guide, grade: C, title: Guide}}
-      numbers:
-        chassis: {name: Chassis number, series: [{prefix: L45-, models: [X1], from: {4000: 1934-01-01, 5000: 1935-01-01}}]}
-        engine: {name: Engine number, series: [{prefix: E, models: [X1], from: {1: 1934-01-01, 9000: 1935-01-01}}]}
+      number_tables:
+        chassis: {name: Chassis number, series: [{prefix: L45-, models: [X1], first_numbers: {4000: 1934-01-01, 5000: 1935-01-01}}]}
+        engine: {name: Engine number, series: [{prefix: E, models: [X1], first_numbers: {1: 1934-01-01, 9000: 1935-01-01}}]}
       colors: {black: {name: Black}}
       areas: {cab: {name: Cab, items: {lamp: {title: Lamp, points: 4, expect: {color: black}, source: guide}}}}
       """;

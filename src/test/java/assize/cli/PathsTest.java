@@ -46,7 +46,7 @@ class PathsTest {
         rule_set: small
         name: Small
         edition: "1"
-        models: {x: {name: X, built: 1932}}
+        models: {x: {name: X, production: 1932}}
         sources: {drawing: {kind: drawing, grade: A, title: Drawing}}
         areas:
           cab:

@@ -21,7 +21,7 @@ class RecordHeadTest {
     String text =
         "rule_set: x\nname: X\nedition: '"
             + edition.replace("'", "''")
-            + "'\nmodels: {X1: {name: X1, built: 1932/1936}}\n"
+            + "'\nmodels: {X1: {name: X1, production: 1932/1936}}\n"
             + "areas: {a: {items: {i: {title: I, points: 1, expect: {present: yes}}}}}\n";
     return RuleSetReader.parse(List.of(new SourceFile("x.yaml", text))).value().orElseThrow();
   }

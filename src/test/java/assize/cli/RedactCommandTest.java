@@ -46,9 +46,9 @@ class RedactCommandTest {
       name: A standard for TB7 60412
       edition: "1 of TB7/60412"
       maker: The maker of 60412
-      scope: To judge tb760412
+      purpose: To judge tb760412
       models:
-        X1: {name: Dropside TB7-60412, built: 1932-03/1936-08}
+        X1: {name: Dropside TB7-60412, production: 1932-03/1936-08}
       plants:
         west: Secretplant
       markets:
@@ -56,8 +56,8 @@ class RedactCommandTest {
       sources:
         drawing-60412: {kind: drawing, grade: A, title: Drawing of TB7-60412, held_by: Mill Lane, notes: "In *Mill* Lane, TB7-60412"}
         guide: {kind: club guide, grade: C, title: Guide 60412}
-      numbers:
-        chassis: {name: Number like TB7-60412, series: [{prefix: TB7-, models: [X1], from: {48000: 1934-01-01, 49000: 1935-01-01}, last: {number: 49100, built: 1935-12-31}}]}
+      number_tables:
+        chassis: {name: Number like TB7-60412, series: [{prefix: TB7-, models: [X1], first_numbers: {48000: 1934-01-01, 49000: 1935-01-01}, last: {number: 49100, built: 1935-12-31}}]}
       colors:
         black: {name: Black as TB7-60412}
       finishes:
@@ -92,8 +92,8 @@ class RedactCommandTest {
       built: {date: 1934-05, basis: plate of TB7-48391}
       plant: west
       market: home
-      judged: {by: secretjudge, on: 1999-03-07}
-      private: [notes, judged, plant, market]
+      inspected: {by: secretjudge, on: 1999-03-07}
+      private: [notes, inspected, plant, market]
       private_words: [Mill Lane]
       evidence:
         plate-48391: {photo: photos/tb7-48391.png, caption: Plate of TB7-48391 in Mill Lane, by: Mill Lane 3}
@@ -107,9 +107,10 @@ class RedactCommandTest {
           note: secretnote
           by: secretby
           on: 1999-03-07
-          departure: {reason: TB7-48391, why: secretwhy}
-          holds: {finish: chrome}
-          because: secretbecause
+          departure: {reason: TB7-48391, explanation: secretwhy}
+          owner_view:
+            expects: {finish: chrome}
+            reason: secretbecause
           evidence: [meter, paper]
           private: yes
         lamp:

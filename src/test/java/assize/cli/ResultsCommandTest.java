@@ -350,7 +350,7 @@ class ResultsCommandTest {
     Path whole = base.resolve("whole");
     ran = CommandResult.of("results", folder, "--out", whole, "--skip-bad-photos");
     assertThat(ran.exit()).isZero();
-    assertThat(ran.err()).contains("doubt[photo-left-out]");
+    assertThat(ran.err()).contains("warning[photo-left-out]");
     assertThat(whole.resolve("four.html")).content().contains("It can’t be shown");
   }
 

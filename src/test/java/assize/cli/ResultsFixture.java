@@ -40,7 +40,7 @@ public final class ResultsFixture {
         + ", model: X1}\nnumbers: {chassis: X1-"
         + (100 + i % 150)
         + "}\n"
-        + (i % 7 == 0 ? "" : "judged: {on: 2026-0" + (1 + i % 9) + "-14}\n")
+        + (i % 7 == 0 ? "" : "inspected: {on: 2026-0" + (1 + i % 9) + "-14}\n")
         + "observations:\n  horn-button: {finish: "
         + (i % 3 == 0 ? "chrome" : "nickel")
         + "}\n"

@@ -20,8 +20,8 @@ class SheetCommandTest {
       edition: "1"
       scale: {method: sum, out_of: 100}
       models:
-        X1: {name: Dropside, built: 1932/1936}
-        X2: {name: Van, built: 1932/1936}
+        X1: {name: Dropside, production: 1932/1936}
+        X2: {name: Van, production: 1932/1936}
       equipment: {heater: Cab heater}
       finishes: {nickel: {name: nickel plate}, chrome: {name: chromium plate}}
       areas:
@@ -32,7 +32,7 @@ class SheetCommandTest {
               title: Horn </pre><script>alert(1)</script> button
               points: 2
               look: Rim & <b>center</b>
-              cautions: [lead paint]
+              hazards: [lead paint]
               expect: {finish: nickel}
             van-door:
               title: Door of the van
@@ -126,7 +126,7 @@ class SheetCommandTest {
         page(
             record(
                 head
-                    + "judged: {by: the owner, on: 2026-10-03}\nobservations:\n"
+                    + "inspected: {by: the owner, on: 2026-10-03}\nobservations:\n"
                     + "  horn-button: {finish: chrome, note: Plated anew}\n"
                     + "  heater-hose: {count: 3}\n"));
     assertThat(page.select(".tick:has(.ticked)").eachText()).containsExactly("chromium plate");

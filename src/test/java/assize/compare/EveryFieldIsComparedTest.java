@@ -30,10 +30,10 @@ class EveryFieldIsComparedTest {
     assertThat(all.stream().map(Mutated::path))
         .contains(
             ".name",
-            ".scale.not_shown",
-            ".awards[0].no_item_over",
-            ".models{X1}.built.last",
-            ".numbers{chassis}.series[0].reserved[0].for",
+            ".scale.not_assessed",
+            ".awards[0].max_item_loss",
+            ".models{X1}.production.last",
+            ".number_tables{chassis}.series[0].reserved[0].purpose",
             ".sources{leaflet}.copies-guide",
             ".colors{green}.tolerance",
             ".areas[0].items[0].expect.claims{PART_NUMBER}[1].scope.days",

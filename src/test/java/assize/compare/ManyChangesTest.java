@@ -37,7 +37,7 @@ class ManyChangesTest {
 
   private static RuleSet named(String prefix, int items) {
     return rules(
-        "X1: {name: X1, built: 1932/1936}",
+        "X1: {name: X1, production: 1932/1936}",
         "",
         items,
         i -> item(prefix + i, "Bolt " + i, "present: yes"));
@@ -117,7 +117,7 @@ class ManyChangesTest {
 
   private static String models(int count, int last) {
     return IntStream.range(0, count)
-        .mapToObj(i -> "M" + i + ": {name: M" + i + ", built: 1932/" + last + "}")
+        .mapToObj(i -> "M" + i + ": {name: M" + i + ", production: 1932/" + last + "}")
         .collect(Collectors.joining(", "));
   }
 

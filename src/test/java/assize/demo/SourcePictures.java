@@ -10,7 +10,7 @@ final class SourcePictures {
 
   private SourcePictures() {}
 
-  /** The works photograph: a gray plate on which green and black are one dark tone. */
+  /** The factory photograph: a gray plate on which green and black are one dark tone. */
   static Canvas worksPhotograph() {
     Canvas s = new Canvas();
     Outline plate = Outline.box(50, 44, 620, 376);
@@ -272,7 +272,7 @@ final class SourcePictures {
     return s;
   }
 
-  /** The motorcycle's works photograph: a lamp-lit gray from which some finishes can't be told. */
+  /** The motorcycle's factory photograph: a lamp-lit gray from which some finishes can't be told. */
   static Canvas motorcyclePhotograph() {
     Canvas s = new Canvas();
     Outline plate = Outline.box(50, 44, 620, 376);

@@ -15,15 +15,15 @@ import java.util.function.LongFunction;
 final class CrowdedRules {
   private static final String HEAD =
       "rule_set: small\nname: A small standard\nedition: \"1\"\n"
-          + "models: {x0: {name: Dropside, built: 1900/1999}}\nfinishes: {x0: {name: F}}\n";
+          + "models: {x0: {name: Dropside, production: 1900/1999}}\nfinishes: {x0: {name: F}}\n";
   private static final String ITEM = "{title: T, points: 1, expect: {finish: x0}}";
 
   private CrowdedRules() {}
 
   static Map<String, LimitInputs> all() {
     Map<String, LimitInputs> all = new LinkedHashMap<>();
-    all.put("awards", section("awards", i -> "{name: W, at: 1}"));
-    all.put("models", section("models", i -> "{name: M, built: 1900/1999}"));
+    all.put("awards", section("awards", i -> "{name: W, min_score: 1}"));
+    all.put("models", section("models", i -> "{name: M, production: 1900/1999}"));
     all.put("plants", section("plants", i -> "P"));
     all.put("markets", section("markets", i -> "M"));
     all.put("pieces of equipment", section("equipment", i -> "Q"));
@@ -37,10 +37,10 @@ final class CrowdedRules {
     all.put("items", rules(n -> items(n, 0)));
     all.put(
         "series of numbers, in all number tables",
-        rules(n -> "numbers: {t: {name: T, series: [" + join(n, i -> series(i, 1), ", ") + "]}}"));
+        rules(n -> "number_tables: {t: {name: T, series: [" + join(n, i -> series(i, 1), ", ") + "]}}"));
     all.put(
         "entries of all number tables, with reserved blocks",
-        rules(n -> "numbers: {t: {name: T, series: [" + series(0, n) + "]}}"));
+        rules(n -> "number_tables: {t: {name: T, series: [" + series(0, n) + "]}}"));
     all.put("claims of one aspect of one item", rules(n -> claims(n, 0)));
     all.put(
         "days on which conditions and productions begin or end", rules(n -> items(n - 2, n - 2)));
@@ -74,7 +74,7 @@ final class CrowdedRules {
   }
 
   private static String series(long i, long entries) {
-    return "{prefix: A" + i + "-, from: {" + join(entries, e -> e + 1 + ": 1934", ", ") + "}}";
+    return "{prefix: A" + i + "-, first_numbers: {" + join(entries, e -> e + 1 + ": 1934", ", ") + "}}";
   }
 
   private static String day(long i) {
@@ -124,7 +124,7 @@ final class CrowdedRules {
                 "c"
                     + i
                     + ": {title: T, points: 1, expect: {date_code: {pattern: \"(?P<year>[0-9]{4})\","
-                    + " made: P200Y..P0D}}}",
+                    + " lead_time: P200Y..P0D}}}",
             ", ");
     String rules = HEAD + items(pieces, pieces - 1).replace("items: {", "items: {" + codes + ", ");
     Files.writeString(folder.resolve("rules.yaml"), rules);

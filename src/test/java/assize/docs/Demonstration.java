@@ -35,7 +35,7 @@ final class Demonstration {
     judge(
         "l45-4388/no-worth",
         "l45-4388",
-        rules(TRUCKS, "    worth: {finish: 1, material: 1, origin: 2}\n", ""));
+        rules(TRUCKS, "    aspect_points: {finish: 1, material: 1, origin: 2}\n", ""));
   }
 
   /** Returns the judgment of a record, {@code RECORD} or {@code RECORD/VARIANT}. */

@@ -48,7 +48,7 @@ interface LimitInputs {
       name: A small standard
       edition: "1"
       scale: {method: sum, out_of: 10}
-      models: {X1: {name: Dropside, built: 1932-03/1936-08}}
+      models: {X1: {name: Dropside, production: 1932-03/1936-08}}
       """;
   String ITEM =
       "areas: {cab: {name: Cab, items: {horn-button: {title: Horn button, points: 4, expect: ";
@@ -102,7 +102,7 @@ interface LimitInputs {
         record(
             n ->
                 RECORD
-                    + "evidence: {front: {photo: x.png, cover: ["
+                    + "evidence: {front: {photo: x.png, black_out: ["
                     + join(n, i -> "{left: 1, top: 1, width: 1, height: 1}", ", ")
                     + "]}}"));
     all.put(
@@ -136,7 +136,7 @@ interface LimitInputs {
         rules(
             n ->
                 ITEM
-                    + "{date_code: {pattern: \"(?P<year>[0-9]{2})\", made: P"
+                    + "{date_code: {pattern: \"(?P<year>[0-9]{2})\", lead_time: P"
                     + "1".repeat((int) n)
                     + "D..P0D}}"));
     all.put(
@@ -256,7 +256,7 @@ interface LimitInputs {
   private static String edition(long items, long others, String last) {
     return RULES.substring(0, RULES.indexOf("models"))
         + "models: {"
-        + join(100, i -> "M" + i + ": {name: M" + i + ", built: 1932/" + last + "}", ", ")
+        + join(100, i -> "M" + i + ": {name: M" + i + ", production: 1932/" + last + "}", ", ")
         + "}\nareas: {cab: {name: Cab, items: {"
         + join(
             items,

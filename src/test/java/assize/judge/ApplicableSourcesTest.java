@@ -24,7 +24,7 @@ class ApplicableSourcesTest {
         drawing: {kind: drawing, grade: A, title: Drawing}
         guide: {kind: club guide, grade: C, title: Guide}
         copy: {kind: club guide, grade: D, title: Copy, copies: [guide]}
-        photo: {kind: works photograph, grade: B, title: Photograph}
+        photo: {kind: factory photograph, grade: B, title: Photograph}
       areas:
         all:
           name: All

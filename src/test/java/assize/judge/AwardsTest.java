@@ -15,8 +15,8 @@ class AwardsTest {
       name: Bench
       edition: "1"
       scale: {method: sum, out_of: 100}
-      awards: {first: {name: First, at: 90, no_area_under: %s}}
-      models: {B1: {name: Bench, built: 1934}}
+      awards: {first: {name: First, min_score: 90, min_area_share: %s}}
+      models: {B1: {name: Bench, production: 1934}}
       equipment: {heater: Heater}
       conditions: {good: 1, fair: 0.9, worn: 0.6, poor: 0.3}
       areas:
@@ -80,9 +80,9 @@ class AwardsTest {
       edition: "1"
       scale: {method: sum, out_of: 100}
       awards:
-        first: {name: First, at: %s, no_item_over: %s}
-        second: {name: Second, at: 50}
-      models: {B1: {name: Bench, built: 1934-01-01/1934-12-31}}
+        first: {name: First, min_score: %s, max_item_loss: %s}
+        second: {name: Second, min_score: 50}
+      models: {B1: {name: Bench, production: 1934-01-01/1934-12-31}}
       equipment: {heater: Heater}
       conditions: {good: 1, fair: 0.9, worn: 0.6, poor: 0.3}
       sources: {guide: {kind: club guide, grade: A, title: Guide}}
@@ -190,7 +190,7 @@ class AwardsTest {
     String cabOut =
         rules
             .replace("dash: {title: Dash,", "dash: {title: Dash, equipment: [heater],")
-            .replace("out_of: 100", "out_of: 100, not_shown: 0.95");
+            .replace("out_of: 100", "out_of: 100, not_assessed: 0.95");
     AwardResult likely = Judging.judge(cabOut, record.replaceFirst("observations: .*", "")).award();
     assertThat(likely.certain()).isEmpty();
     assertThat(likely.reached().map(Award::id)).contains("first");

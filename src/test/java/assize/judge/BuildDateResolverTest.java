@@ -23,25 +23,25 @@ class BuildDateResolverTest {
       name: Bench
       edition: "1"
       models:
-        X1: {name: Dropside, built: 1932-03-01/1936-08-31}
-        X2: {name: Box van, built: 1933-01-01/1936-08-31}
+        X1: {name: Dropside, production: 1932-03-01/1936-08-31}
+        X2: {name: Box van, production: 1933-01-01/1936-08-31}
       plants: {north: North works, south: South works}
-      numbers:
+      number_tables:
         chassis:
           name: Chassis number
           series:
             - prefix: X-
               plant: north
-              from: {1001: 1932-03-14, 2450: 1933-01, 4120: 1934-01-02}
+              first_numbers: {1001: 1932-03-14, 2450: 1933-01, 4120: 1934-01-02}
               last: {number: 6875, built: 1936-08-28}
               reserved:
-                - {numbers: 3000..3049, for: exhibition vehicles, built: 1933-10}
-                - {numbers: 5000..5099, for: never issued}
+                - {numbers: 3000..3049, purpose: exhibition vehicles, built: 1933-10}
+                - {numbers: 5000..5099, purpose: never issued}
             - prefix: XS-
               suffix: K
               models: [X1]
               plant: south
-              from: {1: 1934-09, 900: 1935-06}
+              first_numbers: {1: 1934-09, 900: 1935-06}
               last: {number: 1310, built: 1936-02}
       areas:
         all:

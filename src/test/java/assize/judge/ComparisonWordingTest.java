@@ -14,7 +14,7 @@ class ComparisonWordingTest {
       rule_set: bench
       name: Bench
       edition: "1"
-      models: {B1: {name: Bench one, built: 1934-01/1934-12}}
+      models: {B1: {name: Bench one, production: 1934-01/1934-12}}
       colors:
         green: {name: Field green, lab: [50, 2.6772, -79.7751], tolerance: 2.1}
         leaf: {name: Leaf green, lab: [50, 0, -82.7485]}
@@ -52,7 +52,7 @@ class ComparisonWordingTest {
 
   private static final String CODE =
       "date_code: {pattern: '(?P<month>[A-L])(?P<year>[0-9])',"
-          + " months: {A: 1, B: 2, C: 3, D: 4, E: 5, F: 6}, made: %s}";
+          + " months: {A: 1, B: 2, C: 3, D: 4, E: 5, F: 6}, lead_time: %s}";
 
   private static void assertSaid(
       String expected, String other, String found, Verdict verdict, String words) {
@@ -227,7 +227,7 @@ class ComparisonWordingTest {
       })
   void aCodeWithAWholeYearDoesNotRepeat(String found, Verdict verdict, String words) {
     assertSaid(
-        "date_code: {pattern: '(?P<year>[0-9]{4})', made: P1Y..P0D}",
+        "date_code: {pattern: '(?P<year>[0-9]{4})', lead_time: P1Y..P0D}",
         "", "date_code: " + found, verdict, words);
   }
 }

@@ -20,8 +20,8 @@ class DepartureTest {
       rule_set: bench
       name: Bench
       edition: "1"
-      scale: {method: sum, out_of: 100, not_shown: 1/4, allow: {safety: 1, law: 1/2}}
-      models: {B1: {name: Bench, built: 1934}}
+      scale: {method: sum, out_of: 100, not_assessed: 1/4, allowances: {safety: 1, law: 1/2}}
+      models: {B1: {name: Bench, production: 1934}}
       finishes: {nickel: {name: Nickel}, chrome: {name: Chrome}}
       conditions: {good: 1, poor: 0.3}
       areas:

@@ -22,7 +22,7 @@ class DisputeTest {
       name: Bench
       edition: "1"
       scale: {method: sum, out_of: 10}
-      models: {B1: {name: Bench one, built: 1934-01-01/1934-12-31}}
+      models: {B1: {name: Bench one, production: 1934-01-01/1934-12-31}}
       markets: {home: Home, export: Export}
       equipment: {heater: Heater}
       colors: {green: {name: Green}, body: {name: Body}, black: {name: Black}}
@@ -32,7 +32,7 @@ class DisputeTest {
         guide: {kind: club guide, grade: C, title: Guide}
         copy-1: {kind: club guide, grade: C, title: Copy, copies: [guide]}
         copy-2: {kind: recollection, grade: C, title: Copy of a copy, copies: [copy-1]}
-        photo: {kind: works photograph, grade: B, title: Photograph}
+        photo: {kind: factory photograph, grade: B, title: Photograph}
       areas:
         all:
           name: All

@@ -20,8 +20,8 @@ class FactsTest {
       name: Bench
       edition: "1"
       models:
-        X1: {name: Dropside, built: 1932-01-01/1934-12-31}
-        X2: {name: Box van, built: 1934-01-01/1936-12-31}
+        X1: {name: Dropside, production: 1932-01-01/1934-12-31}
+        X2: {name: Box van, production: 1934-01-01/1936-12-31}
       markets: {home: Home, export: Export}
       areas:
         all:
@@ -83,7 +83,7 @@ class FactsTest {
         finishes: {nickel: {name: N}, chrome: {name: C}}
         sources:
           drawing: {kind: drawing, grade: A, title: D}
-          photo: {kind: works photograph, grade: A, title: P}
+          photo: {kind: factory photograph, grade: A, title: P}
         areas:
           all:
             name: All
@@ -96,7 +96,7 @@ class FactsTest {
                   - {source: photo, market: [m1], says: {finish: chrome}}
         """
             .formatted(
-                numbered("X%d: {name: X, built: 1934}", models),
+                numbered("X%d: {name: X, production: 1934}", models),
                 numbered("m%d: M", markets),
                 numbered("p%d: P", plants));
     return Judging.aspect(
@@ -126,13 +126,13 @@ class FactsTest {
       name: Bench
       edition: "1"
       models:
-        X1: {name: A, built: 1934-01-01/1935-12-31}
-        X2: {name: B, built: 1934-01-01/1935-12-31}
-        X3: {name: C, built: 1935-01-01/1935-12-31}
+        X1: {name: A, production: 1934-01-01/1935-12-31}
+        X2: {name: B, production: 1934-01-01/1935-12-31}
+        X3: {name: C, production: 1935-01-01/1935-12-31}
       finishes: {nickel: {name: N}, chrome: {name: C}, brass: {name: B}}
       sources:
         drawing: {kind: drawing, grade: C, title: D}
-        photo: {kind: works photograph, grade: A, title: P}
+        photo: {kind: factory photograph, grade: A, title: P}
         guide: {kind: club guide, grade: A, title: G}
       areas:
         all:

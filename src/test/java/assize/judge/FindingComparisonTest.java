@@ -17,8 +17,8 @@ class FindingComparisonTest {
       rule_set: bench
       name: Bench
       edition: "1"
-      scale: {method: sum, out_of: 10, too_early: 1/4}
-      models: {B1: {name: Bench one, built: 1934-01/1934-12}}
+      scale: {method: sum, out_of: 10, early_part_credit: 1/4}
+      models: {B1: {name: Bench one, production: 1934-01/1934-12}}
       colors:
         green: {name: Green, lab: [50, 2.6772, -79.7751], tolerance: 2.1}
         far-green: {name: Far green, lab: [60, 20, 20]}
@@ -81,11 +81,11 @@ class FindingComparisonTest {
         "count: 6 | count: 6 | meets | 1",
         "count: 6 | count: 5 | departs | 0",
         "count: 6 to 8 | count: 8 | meets | 1",
-        "'count: {of: 6, each_missing: 1/6}' | count: 4 | partly | 0.666666667",
-        "'count: {of: 6, each_missing: 1/6}' | count: 7 | partly | 0.833333333",
-        "'count: {of: 6, each_missing: 1/2}' | count: 1 | departs | 0",
+        "'count: {of: 6, loss_per_piece: 1/6}' | count: 4 | partly | 0.666666667",
+        "'count: {of: 6, loss_per_piece: 1/6}' | count: 7 | partly | 0.833333333",
+        "'count: {of: 6, loss_per_piece: 1/2}' | count: 1 | departs | 0",
         "origin: graded | origin: reproduction | partly | 0.7",
-        "origin: graded | origin: not known | departs | 0",
+        "origin: graded | origin: unknown | departs | 0",
         "'origin: {original: 1, reproduction: 0.9}' | origin: reproduction | partly | 0.9",
         "condition: graded | condition: worn | partly | 0.6",
         "part_number: 'A-4120[0-9]' | part_number: a 41207 | meets | 1",
@@ -208,7 +208,7 @@ class FindingComparisonTest {
 
   private static final String CODE =
       "date_code: {pattern: '(?P<month>[A-L])(?P<year>[0-9])',"
-          + " months: {A: 1, B: 2, C: 3, D: 4, E: 5, F: 6}, made: P6M..P0D}";
+          + " months: {A: 1, B: 2, C: 3, D: 4, E: 5, F: 6}, lead_time: P6M..P0D}";
 
   @ParameterizedTest
   @CsvSource({

@@ -17,7 +17,7 @@ class PeriodSplitterTest {
       rule_set: bench
       name: Bench
       edition: "1"
-      models: {B1: {name: Bench, built: 1934-01-01/1937-12-31}}
+      models: {B1: {name: Bench, production: 1934-01-01/1937-12-31}}
       sources: {drawing: {kind: drawing, grade: D, title: D}}
       areas:
         all:
@@ -28,7 +28,7 @@ class PeriodSplitterTest {
               points: 1
               claims:
                 - source: drawing
-                  says: {date_code: {pattern: '(?P<year>[0-9])', made: P1Y..P0D}}
+                  says: {date_code: {pattern: '(?P<year>[0-9])', lead_time: P1Y..P0D}}
       """;
 
   private static Judgment judge(String code, String trace, String built) {
@@ -70,7 +70,7 @@ class PeriodSplitterTest {
         "4",
         """
         {item: coil, grade: A, where: on its twin,
-         says: {date_code: {pattern: '(?P<year>[3-5])', made: P6M..P0D}}}""",
+         says: {date_code: {pattern: '(?P<year>[3-5])', lead_time: P6M..P0D}}}""",
         day);
   }
 
@@ -88,7 +88,7 @@ class PeriodSplitterTest {
       rule_set: bench
       name: Bench
       edition: "1"
-      models: {B1: {name: Bench, built: 1934-01-01/1937-12-31}}
+      models: {B1: {name: Bench, production: 1934-01-01/1937-12-31}}
       colors: {green: {name: Green}, black: {name: Black}}
       sources: {drawing: {kind: drawing, grade: A, title: D}}
       areas:

@@ -46,7 +46,7 @@ class PropertiesTest {
             rule_set: bench
             name: Bench
             edition: "1"
-            models: {B1: {name: B, built: 1934-01-01/1934-12-31}}
+            models: {B1: {name: B, production: 1934-01-01/1934-12-31}}
             markets: {home: Home, export: Export}
             equipment: {heater: Heater}
             finishes: {one: {name: One}, two: {name: Two}, three: {name: Three}}
@@ -54,7 +54,7 @@ class PropertiesTest {
             """);
     yaml.append("scale: {method: ")
         .append(List.of("sum", "areas", "deductions").get(random.nextInt(3)))
-        .append(", out_of: 100, not_shown: ")
+        .append(", out_of: 100, not_assessed: ")
         .append(List.of("0", "1/3", "1").get(random.nextInt(3)))
         .append("}\nsources:\n");
     for (int i = 0; i < 6; i++) {
@@ -66,7 +66,7 @@ class PropertiesTest {
     for (int a = 0; a < 2; a++) {
       yaml.append("  a%d:\n    name: A\n".formatted(a));
       if (random.nextInt(3) == 0) {
-        yaml.append("    most: ").append(1 + random.nextInt(6)).append('\n');
+        yaml.append("    max_loss: ").append(1 + random.nextInt(6)).append('\n');
       }
       yaml.append("    items:\n");
       for (int i = 0; i < 3; i++) {

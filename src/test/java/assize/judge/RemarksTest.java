@@ -17,7 +17,7 @@ class RemarksTest {
       rule_set: bench
       name: Bench
       edition: "2"
-      models: {B1: {name: Bench, built: 1934}}
+      models: {B1: {name: Bench, production: 1934}}
       areas:
         all:
           name: All
@@ -60,23 +60,23 @@ class RemarksTest {
 
   @Test
   void aDepartureIsDueTheDayAfterItsLast() {
-    String until = ", until: 2027-05";
+    String until = ", review_by: 2027-05";
     assertThat(remarks(lamp(until), Optional.of(LocalDate.of(2027, 6, 1)))).containsExactly(DUE);
     assertThat(remarks(lamp(until), Optional.of(LocalDate.of(2027, 5, 31)))).isEmpty();
     assertThat(remarks(lamp(""), Optional.of(LocalDate.of(2027, 6, 1)))).isEmpty();
-    assertThat(remarks(lamp(", until: 2027-05/.."), Optional.of(LocalDate.of(2030, 1, 1))))
+    assertThat(remarks(lamp(", review_by: 2027-05/.."), Optional.of(LocalDate.of(2030, 1, 1))))
         .isEmpty();
   }
 
   @Test
   void withoutADayTheRecordsOwnCounts() {
-    String until = ", until: 2027-05";
-    assertThat(remarks("judged: {on: 2027-06-01}\n" + lamp(until))).containsExactly(DUE);
-    assertThat(remarks("judged: {on: 2027-05}\n" + lamp(until))).isEmpty();
-    assertThat(remarks("judged: {by: the owner}\n" + lamp(until))).isEmpty();
-    assertThat(remarks("judged: {on: 2028/..}\n" + lamp(until))).isEmpty();
+    String until = ", review_by: 2027-05";
+    assertThat(remarks("inspected: {on: 2027-06-01}\n" + lamp(until))).containsExactly(DUE);
+    assertThat(remarks("inspected: {on: 2027-05}\n" + lamp(until))).isEmpty();
+    assertThat(remarks("inspected: {by: the owner}\n" + lamp(until))).isEmpty();
+    assertThat(remarks("inspected: {on: 2028/..}\n" + lamp(until))).isEmpty();
     assertThat(remarks(lamp(until))).isEmpty();
-    assertThat(remarks("judged: {on: 2028}\n" + lamp(until), Optional.of(LocalDate.of(2027, 1, 1))))
+    assertThat(remarks("inspected: {on: 2028}\n" + lamp(until), Optional.of(LocalDate.of(2027, 1, 1))))
         .isEmpty();
   }
 }

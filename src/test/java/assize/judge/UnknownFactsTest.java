@@ -30,7 +30,7 @@ class UnknownFactsTest {
             rule_set: bench
             name: Bench
             edition: "1"
-            models: {B1: {name: Bench, built: 1934}}
+            models: {B1: {name: Bench, production: 1934}}
             finishes: {nickel: {name: Nickel}, chrome: {name: Chrome}}
             equipment: {e1: E, e2: E, e3: E, e4: E, e5: E, e6: E, e7: E}
             sources:

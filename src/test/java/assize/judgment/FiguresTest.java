@@ -19,7 +19,7 @@ class FiguresTest {
       rule_set: one
       name: One
       edition: "1"
-      models: {B1: {name: Bench one, built: 1934-01-01/1934-12-31}}
+      models: {B1: {name: Bench one, production: 1934-01-01/1934-12-31}}
       scale: {method: sum, out_of: 4}
       finishes: {nickel: {name: Nickel}, black: {name: Black}}
       sources:

@@ -26,7 +26,7 @@ class ManyThingsTest {
   private static RuleSet rules() {
     String text =
         "rule_set: many\nname: Many\nedition: '1'\nscale: {method: sum, out_of: 10}\n"
-            + "models: {X1: {name: X1, built: 1932/1936}}\n"
+            + "models: {X1: {name: X1, production: 1932/1936}}\n"
             + "areas:\n  a:\n    name: A\n    items:\n"
             + lines(
                 ITEMS, i -> "      i" + i + ": {title: I, points: 1, expect: {present: yes}}\n");

@@ -148,7 +148,7 @@ class RecordEditingTest {
     String remarks =
         HEAD
             + "observations:\n  bed:\n    departure:\n      # at last\n      reason: safety\n"
-            + "      # and\n      why: x\n";
+            + "      # and\n      explanation: x\n";
     assertThat(
             edit(
                     remarks,
@@ -156,7 +156,7 @@ class RecordEditingTest {
                         Samples.with(
                             it,
                             List.of("observations", "bed", "departure"),
-                            Samples.group("why", "y", "reason", "safety")))
+                            Samples.group("explanation", "y", "reason", "safety")))
                 .byHand())
         .hasSize(1);
   }

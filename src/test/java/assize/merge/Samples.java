@@ -29,7 +29,7 @@ public final class Samples {
       sources:
         parts-list-4: {kind: parts list, grade: A, title: List of parts}
       models:
-        X1: {name: Dropside, built: 1932-03/1936-08}
+        X1: {name: Dropside, production: 1932-03/1936-08}
       areas:
         cab:
           name: Cab

@@ -155,7 +155,7 @@ class RecordTemplateTest {
         .contains("\n  # 119. Planks of the floor (3 points)\n")
         .contains("\n  #   Look: From the rear, tailboard down.")
         .contains("\n    # Expected: 9 (each piece off costs 1/3 of the credit)\n")
-        .contains("\n    # Write one of: original; right, from another; old stock;");
+        .contains("\n    # Write one of: original; correct donor part; new old stock;");
   }
 
   @Test

@@ -21,24 +21,24 @@ class ProductionTest {
       name: A small standard
       edition: "1"
       models:
-        X1: {name: Dropside, built: 1932-03/1936-08}
-        X2: {name: Box van, built: 1934/1936-08}
+        X1: {name: Dropside, production: 1932-03/1936-08}
+        X2: {name: Box van, production: 1934/1936-08}
       plants: {north: North works, south: South works}
       markets: {home: Home market, export: Export}
       equipment: {heater: Cab heater, tilt: Tilt}
-      numbers:
+      number_tables:
         chassis:
           name: Chassis number
           series:
             - prefix: X-
               models: [X1]
               plant: north
-              from: {1001: 1932-03, 2000: 1934-01}
+              first_numbers: {1001: 1932-03, 2000: 1934-01}
               last: {number: 2999, built: 1936-08}
             - prefix: V-
               models: [X2]
               plant: south
-              from: {1: 1934-01}
+              first_numbers: {1: 1934-01}
       areas:
         cab:
           name: Cab

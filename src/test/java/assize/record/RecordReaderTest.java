@@ -77,7 +77,7 @@ class RecordReaderTest {
                 """
                 observations:
                   horn-button:
-                    departure: {reason: safety, until: 2027-05}
+                    departure: {reason: safety, review_by: 2027-05}
                 """)
             .orElseThrow();
     var observation = at(record, "horn-button");

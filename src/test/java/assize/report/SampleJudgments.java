@@ -39,6 +39,7 @@ import assize.record.EvidenceItem;
 import assize.record.Judged;
 import assize.record.Named;
 import assize.record.Observation;
+import assize.record.Opinion;
 import assize.record.PhysicalTrace;
 import assize.record.VehicleRecord;
 import assize.ruleset.Area;
@@ -550,9 +551,13 @@ public final class SampleJudgments {
                     some("north daylight"),
                     some("the owner")))
             .with(
-                Observation.HOLDS,
-                Map.of(Aspect.COLOR, List.of(new Colors.Chip("green", OptionalDouble.empty()))))
-            .with(Observation.BECAUSE, some("The drawing *says* so.")));
+                Observation.OWNER_VIEW,
+                Optional.of(
+                    Opinion.of(
+                        Map.of(
+                            Aspect.COLOR,
+                            List.of(new Colors.Chip("green", OptionalDouble.empty()))),
+                        some("The drawing *says* so.")))));
     return VehicleRecord.of("our-x1", "tarrowby-type-x", text.apply("The owner's dropside"))
         .with(VehicleRecord.EDITION, Optional.of("3"))
         .with(Named.MODEL, Optional.of("X1"))

@@ -29,11 +29,11 @@ class RuleSetReaderTest {
       rule_set: small
       name: A small standard
       edition: "1"
-      scale: {out_of: 500, too_early: 25 %}
+      scale: {out_of: 500, early_part_credit: 25 %}
       awards:
-        first: {name: First award, at: 92 %, no_item_over: 1.5}
+        first: {name: First award, min_score: 92 %, max_item_loss: 1.5}
       models:
-        X1: {name: Dropside, built: 1932-03/1936-08}
+        X1: {name: Dropside, production: 1932-03/1936-08}
       finishes: {nickel: {name: nickel plate}, "no": {name: none at all}}
       colors: {green: {name: Green}}
       conditions: {sound: 1}
@@ -101,9 +101,9 @@ class RuleSetReaderTest {
   @Test
   void pointsGoByWorthAndWhatIsLeftIsSharedByTheOthers() {
     Item all =
-        item("expect: {finish: nickel, color: green}\nworth: {finish: 3, color: 1}\npoints: 8");
+        item("expect: {finish: nickel, color: green}\naspect_points: {finish: 3, color: 1}\npoints: 8");
     assertThat(all.aspects()).extracting(AspectRule::possible).containsExactly(6000L, 2000L);
-    Item some = item("expect: {finish: nickel, color: green}\nworth: {finish: 3}\npoints: 4");
+    Item some = item("expect: {finish: nickel, color: green}\naspect_points: {finish: 3}\npoints: 4");
     assertThat(some.aspects()).extracting(AspectRule::possible).containsExactly(3000L, 1000L);
   }
 

@@ -26,7 +26,7 @@ final class ReaderMessages {
           DiagnosticCode.BAD_YES_NO,
           DiagnosticCode.BAD_CREDIT,
           DiagnosticCode.UNKNOWN_ORIGIN,
-          DiagnosticCode.UNKNOWN_CAUTION,
+          DiagnosticCode.UNKNOWN_HAZARD,
           DiagnosticCode.UNKNOWN_WORD,
           DiagnosticCode.UNKNOWN_WARNING,
           DiagnosticCode.CLAIM_WITHOUT_SOURCE,

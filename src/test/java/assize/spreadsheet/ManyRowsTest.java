@@ -16,7 +16,7 @@ class ManyRowsTest {
     Tables.Vehicle vehicle =
         Tables.Vehicle.of(
             "rule_set: one\nname: One\nedition: '1'\nscale: {method: sum, out_of: 10}\n"
-                + "models: {X1: {name: X1, built: 1932/1936}}\n"
+                + "models: {X1: {name: X1, production: 1932/1936}}\n"
                 + "areas: {a: {name: A, items: {"
                 + "horn: {title: Horn, points: 1, expect: {present: yes}}}}}\n",
             "record: one\nrules: rules.yaml\nvehicle: {name: One, model: X1}\n"

@@ -33,7 +33,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /**
  * Each folder of the corpus is a rule set and perhaps a record, and what is said of them: what
- * reading says in {@code expected.txt}, what is doubtful besides in {@code doubts.txt}.
+ * reading says in {@code expected.txt}, what is doubtful besides in {@code warnings.txt}.
  */
 class CorpusTest {
   private static final Path CORPUS = Path.of("src/test/corpus");
@@ -87,8 +87,8 @@ class CorpusTest {
   @ParameterizedTest
   @MethodSource("cases")
   void doubtsWhatIsExpected(Path folder) {
-    String said = DiagnosticFormatter.print(doubts(folder), false);
-    Pinned.equal(folder.resolve("doubts.txt"), said);
+    String said = DiagnosticFormatter.print(warnings(folder), false);
+    Pinned.equal(folder.resolve("warnings.txt"), said);
   }
 
   @Test
@@ -96,7 +96,7 @@ class CorpusTest {
     Set<DiagnosticCode> seen = EnumSet.noneOf(DiagnosticCode.class);
     for (Path folder : cases()) {
       diagnostics(folder).forEach(it -> seen.add(it.code()));
-      doubts(folder).forEach(it -> seen.add(it.code()));
+      warnings(folder).forEach(it -> seen.add(it.code()));
     }
     assertThat(seen)
         .containsAll(
@@ -106,7 +106,7 @@ class CorpusTest {
   }
 
   /** Returns what is doubtful and not accepted; none where something is wrong. */
-  private static List<Diagnostic> doubts(Path folder) {
+  private static List<Diagnostic> warnings(Path folder) {
     List<Diagnostic> found = new ArrayList<>();
     Optional<RuleSet> rules = rules(folder).value();
     rules.ifPresent(

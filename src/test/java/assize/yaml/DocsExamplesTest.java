@@ -65,7 +65,7 @@ class DocsExamplesTest {
   @ParameterizedTest
   @MethodSource("rules")
   void ruleSetsOfTheDocsAreRead(MarkdownBlocks.Block block) throws IOException {
-    boolean ofItem = Stream.of("expect", "any_of", "cautions", "claims").anyMatch(block::hasKey);
+    boolean ofItem = Stream.of("expect", "any_of", "hazards", "claims").anyMatch(block::hasKey);
     String text = ofItem ? asItem(block) : block.text();
     Result<RuleSet> read =
         RuleSetReader.parse(

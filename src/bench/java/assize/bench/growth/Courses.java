@@ -9,7 +9,7 @@ import java.util.function.IntFunction;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
-/** What grows where editions are compared, records are merged and doubts are accepted. */
+/** What grows where editions are compared, records are merged and warnings are accepted. */
 final class Courses {
   private static final int ITEMS = 100;
   private static final int SOURCES = 40;
@@ -24,7 +24,7 @@ final class Courses {
           new Course("evidence", "pieces of evidence, `merge`", 1000, 5, Courses::evidence),
           new Course("friends", "records of 100 items, `merge`", 4, 5, Courses::friends),
           new Course("rows", "rows of a table, `merge`", 1000, 5, Courses::rows),
-          new Course("accepted", "doubts accepted, `check`", 1000, 5, Courses::accepted));
+          new Course("accepted", "warnings accepted, `check`", 1000, 5, Courses::accepted));
 
   private Courses() {}
 
@@ -115,11 +115,11 @@ final class Courses {
     String rules =
         "rule_set: measured\nname: Measured standard\nedition: '1'\n"
             + "scale: {method: sum, out_of: 100}\n"
-            + "models: {X1: {name: Dropside, built: 1932-03/1936-08}}\n"
-            + "accepted:\n"
+            + "models: {X1: {name: Dropside, production: 1932-03/1936-08}}\n"
+            + "accepted_warnings:\n"
             + lines(
                 size,
-                i -> "  - {doubt: no-source, of: i" + i + ", because: Nobody knows " + i + "}\n")
+                i -> "  - {warning: no-source, about: i" + i + ", reason: Nobody knows " + i + "}\n")
             + "areas:\n  cab:\n    name: Cab\n    items:\n"
             + lines(
                 size,

@@ -79,7 +79,7 @@ record Crowd(
                   "observations: {"
                       + join(
                           n,
-                          i -> item(i) + ": {departure: {reason: r" + i + ", why: W, until: 2020}}")
+                          i -> item(i) + ": {departure: {reason: r" + i + ", explanation: W, review_by: 2020}}")
                       + "}\n"),
           crowd(
               "evidence",
@@ -110,7 +110,7 @@ record Crowd(
                       + "]\n"),
           rules("allowances", "reasons that keep credit", 20000, Crowd::allowances),
           rules("days-by-items", "days, and ten items for each", 192, Crowd::daysByItems),
-          rules("accepted", "accepted doubts", 4000, Crowd::accepted),
+          rules("accepted", "accepted warnings", 4000, Crowd::accepted),
           rules("cause", "items with one cause", 4000, Crowd::cause),
           rules("causes", "items that may apply with causes of two", 496, Crowd::causes),
           rules("areas", "areas with an item each", 200, Crowd::areas),
@@ -133,7 +133,7 @@ record Crowd(
   private static final List<String> COMMANDS =
       List.of("judge", "judge --json", "check", "handbook", "sheet");
   private static final String HEAD = "rule_set: crowd\nname: A crowd\nedition: \"1\"\n";
-  private static final String MODEL = "models: {X1: {name: Dropside, built: 1900/1999}}\n";
+  private static final String MODEL = "models: {X1: {name: Dropside, production: 1900/1999}}\n";
   private static final String FINISHES =
       "finishes: {f0: {name: F}, f1: {name: G}, f2: {name: H}}\n";
   private static final String SOURCE = "sources: {s: {kind: drawing, grade: B, title: S}}\n";
@@ -269,7 +269,7 @@ record Crowd(
 
   private static String models(int n) {
     return "models: {"
-        + join(n, i -> "m" + i + ": {name: M, built: " + day(i) + "/1999}")
+        + join(n, i -> "m" + i + ": {name: M, production: " + day(i) + "/1999}")
         + "}\n"
         + FINISHES
         + expected(i -> "models: [m" + i + "], ", n);
@@ -298,7 +298,7 @@ record Crowd(
   private static String numbers(int n) {
     return MODEL
         + FINISHES
-        + "numbers: {chassis: {name: Chassis, series: [{prefix: A-, from: {"
+        + "number_tables: {chassis: {name: Chassis, series: [{prefix: A-, first_numbers: {"
         + join(n, i -> (i + 1) + ": " + day(i))
         + "}, last: {number: "
         + (n + 1)
@@ -309,10 +309,10 @@ record Crowd(
   private static String series(int n) {
     return MODEL
         + FINISHES
-        + "numbers: {chassis: {name: Chassis, series: ["
+        + "number_tables: {chassis: {name: Chassis, series: ["
         + join(
             n,
-            i -> "{prefix: A" + i + "-, from: {1: " + day(i) + "}, last: {number: 9, built: 1999}}")
+            i -> "{prefix: A" + i + "-, first_numbers: {1: " + day(i) + "}, last: {number: 9, built: 1999}}")
         + "]}}\n"
         + expected(i -> "numbers: {chassis: A" + i + "-1..A" + i + "-9}, ", n);
   }
@@ -320,13 +320,13 @@ record Crowd(
   private static String tables(int n) {
     return MODEL
         + FINISHES
-        + "numbers: {"
+        + "number_tables: {"
         + join(
             n,
             i ->
                 "t"
                     + i
-                    + ": {name: T, series: [{prefix: A-, from: {1: "
+                    + ": {name: T, series: [{prefix: A-, first_numbers: {1: "
                     + day(i)
                     + "}, last: {number: "
                     + (n + 1)
@@ -347,7 +347,7 @@ record Crowd(
         + items(
             n,
             i ->
-                "expect: {date_code: {pattern: \"(?P<month>[0-9]{1,2})-(?P<year>[0-9]{2})\", made: P"
+                "expect: {date_code: {pattern: \"(?P<month>[0-9]{1,2})-(?P<year>[0-9]{2})\", lead_time: P"
                     + (i + 1)
                     + "D..P0D}}");
   }
@@ -358,7 +358,7 @@ record Crowd(
         + "}\nawards: {"
         + join(
             n,
-            i -> "w" + i + ": {name: W, at: " + (n - i) + ", no_area_under: 10 %, no_item_over: 1}")
+            i -> "w" + i + ": {name: W, min_score: " + (n - i) + ", min_area_share: 10 %, max_item_loss: 1}")
         + "}\n"
         + plain(1);
   }
@@ -400,7 +400,7 @@ record Crowd(
   }
 
   private static String allowances(int n) {
-    return "scale: {method: sum, out_of: 100, allow: {"
+    return "scale: {method: sum, out_of: 100, allowances: {"
         + join(n, i -> "r" + i + ": 1/2")
         + "}}\n"
         + plain(1);
@@ -413,8 +413,8 @@ record Crowd(
   private static String accepted(int n) {
     return plain(n)
         + SOURCE
-        + "accepted: ["
-        + join(n, i -> "{doubt: no-source, of: [i" + i + "], because: B}")
+        + "accepted_warnings: ["
+        + join(n, i -> "{warning: no-source, about: [i" + i + "], reason: B}")
         + "]\n";
   }
 

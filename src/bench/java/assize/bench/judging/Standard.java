@@ -119,7 +119,7 @@ final class Standard {
         name: Measured
         edition: "1"
         scale: {method: sum, out_of: 500}
-        awards: {first: {name: First, at: 450}, second: {name: Second, at: 400}}
+        awards: {first: {name: First, min_score: 450}, second: {name: Second, min_score: 400}}
         sources:
           drawing: {kind: drawing, grade: A, title: Drawings}
           letter: {kind: service letter, grade: B, title: Letters}
@@ -127,7 +127,7 @@ final class Standard {
     yaml.append("models:\n");
     for (int i = 0; i < MODELS; i++) {
       int last = FIRST_YEAR + YEARS - 1;
-      yaml.append("  %s: {name: Model, built: %d/%d}\n".formatted(model(i), FIRST_YEAR, last));
+      yaml.append("  %s: {name: Model, production: %d/%d}\n".formatted(model(i), FIRST_YEAR, last));
     }
     yaml.append("colors:\n");
     for (int i = 0; i < COLORS.length; i++) {

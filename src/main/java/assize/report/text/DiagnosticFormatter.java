@@ -82,19 +82,19 @@ public final class DiagnosticFormatter {
 
   private static String count(List<Diagnostic> diagnostics) {
     long errors = diagnostics.stream().filter(Diagnostic::isError).count();
-    long doubts = diagnostics.size() - errors;
+    long warnings = diagnostics.size() - errors;
     long files = diagnostics.stream().map(it -> it.at().file().path()).distinct().count();
-    return count(errors, doubts, files);
+    return count(errors, warnings, files);
   }
 
-  /** Returns how much was found, as in {@code "2 errors and 1 doubt in 3 files"}. */
-  public static String count(long errors, long doubts, long files) {
+  /** Returns how much was found, as in {@code "2 errors and 1 warning in 3 files"}. */
+  public static String count(long errors, long warnings, long files) {
     List<String> parts = new ArrayList<>();
     if (errors > 0) {
       parts.add(number(errors, "error"));
     }
-    if (doubts > 0) {
-      parts.add(number(doubts, "doubt"));
+    if (warnings > 0) {
+      parts.add(number(warnings, "warning"));
     }
     return String.join(" and ", parts) + " in " + number(files, "file");
   }

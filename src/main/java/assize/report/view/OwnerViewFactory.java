@@ -23,15 +23,15 @@ final class OwnerViewFactory {
   /** Returns nothing where the record does not say what the owner holds of this aspect. */
   Optional<OwnerView> of(ItemJudgment one, Aspect aspect) {
     return Optional.ofNullable(reading.judgment().vehicle().observations().get(one.item().id()))
-        .flatMap(Observation::opinion)
-        .filter(opinion -> opinion.holds().containsKey(aspect))
+        .flatMap(Observation::ownerView)
+        .filter(opinion -> opinion.expects().containsKey(aspect))
         .map(
             opinion -> {
-              List<Expectation> holds = opinion.holds().getOrDefault(aspect, List.of());
+              List<Expectation> holds = opinion.expects().getOrDefault(aspect, List.of());
               return new OwnerView(
                   aspect.spoken(),
                   reading.words().any(one.item(), aspect, holds),
-                  opinion.because().orElse(""),
+                  opinion.reason().orElse(""),
                   stands(one, aspect, holds));
             });
   }

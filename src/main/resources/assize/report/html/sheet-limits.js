@@ -128,7 +128,7 @@ const faultsOf = (page) => {
       case 'PIECES': return pieces(value, namesUnder(page, field));
       case 'GLOSS': return gloss(value);
       case 'STAMPED': return stamp(value);
-      case 'DEPARTURE': return word(value.reason) || text(value.why);
+      case 'DEPARTURE': return word(value.reason) || text(value.explanation);
       case 'PHOTOS': return first(value.map(photo));
       case 'DAY': return day(value);
       default: return text(value);

@@ -38,7 +38,7 @@ const recordOf = (base, page) => {
       case 'COLOR': return {value: colorOf(node), odd: node?.list !== undefined};
       case 'YES_NO': return {value: yesNo(text(node)), odd: odd(node)};
       case 'DEPARTURE': return {
-        value: {reason: text(part(node, 'reason')), why: text(part(node, 'why'))}, odd: odd(node) && !node.group,
+        value: {reason: text(part(node, 'reason')), explanation: text(part(node, 'explanation'))}, odd: odd(node) && !node.group,
       };
       default: return {value: text(node), odd: odd(node)};
     }
@@ -72,8 +72,8 @@ const recordOf = (base, page) => {
       ]));
   };
 
-  const departure = ({reason, why}) =>
-    reason + why === '' ? null : new Map([['reason', reason || 'not given'], ['why', orGone(why)]]);
+  const departure = ({reason, explanation}) =>
+    reason + explanation === '' ? null : new Map([['reason', reason || 'not given'], ['explanation', orGone(explanation)]]);
 
   const written = (item, field, value) => {
     switch (kinds.get(field)) {
@@ -127,15 +127,15 @@ const recordOf = (base, page) => {
     });
     const wanted = new Map();
     const {by, on} = answers.sheet;
-    const judged = new Map();
+    const inspected = new Map();
     if (by !== undefined) {
-      judged.set('by', orGone(by));
+      inspected.set('by', orGone(by));
     }
     if (on !== undefined) {
-      judged.set('on', orGone(on, day));
+      inspected.set('on', orGone(on, day));
     }
-    if (judged.size > 0) {
-      wanted.set('judged', part(root, 'judged')?.group ? judged : inBraces(judged));
+    if (inspected.size > 0) {
+      wanted.set('inspected', part(root, 'inspected')?.group ? inspected : inBraces(inspected));
     }
     if (fresh.size > 0) {
       wanted.set('evidence', fresh);
@@ -153,8 +153,8 @@ const recordOf = (base, page) => {
     isEven,
     id: text(part(root, 'record')),
     rules: text(part(root, 'rules')),
-    by: text(part(part(root, 'judged'), 'by')),
-    on: text(part(part(root, 'judged'), 'on')),
+    by: text(part(part(root, 'inspected'), 'by')),
+    on: text(part(part(root, 'inspected'), 'on')),
     items: (observations?.group ?? []).map((one) => one.key),
   };
 };

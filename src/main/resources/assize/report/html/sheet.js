@@ -35,7 +35,7 @@
     const isAnswer = ([name, value]) => {
       switch (kinds.item.get(name)) {
         case 'COLOR': return isGroup(value, ['chip', 'l', 'a', 'b', 'u']);
-        case 'DEPARTURE': return isGroup(value, ['reason', 'why']);
+        case 'DEPARTURE': return isGroup(value, ['reason', 'explanation']);
         case 'PHOTOS': return Array.isArray(value) && value.every((one) => isGroup(one, ['file', 'caption']));
         default: return isText(value) && kinds.item.has(name);
       }
@@ -252,13 +252,13 @@
     const what = capital([...texts.map(([, [, spoken]]) => spoken), 'departure', 'photos'].join(', '));
     const fold = make('details', {className: 'fill more'}, make('summary', {}, what));
     const reason = make('input', {type: 'text', autocomplete: 'off'});
-    const why = make('textarea', {rows: 2});
+    const explanation = make('textarea', {rows: 2});
     const doubt = doubtful();
     const photoDoubt = doubtful();
     const look = () => {
       const departure = valueOf(item.id, 'departure');
       doubt.textContent = faultOf('departure', departure)
-        || (departure.reason === '' && departure.why !== '' ? 'Without a reason the record says “not given”.' : '');
+        || (departure.reason === '' && departure.explanation !== '' ? 'Without a reason the record says “not given”.' : '');
     };
     const lookAtPhotos = () => {
       photoDoubt.textContent = faultOf('photos', valueOf(item.id, 'photos'));
@@ -272,11 +272,11 @@
       return one;
     }));
     const depart = () => {
-      answer(item.id, 'departure', {reason: yamlText.clean(reason.value).trim(), why: yamlText.clean(why.value).trim()});
+      answer(item.id, 'departure', {reason: yamlText.clean(reason.value).trim(), explanation: yamlText.clean(explanation.value).trim()});
       look();
     };
     reason.addEventListener('input', depart);
-    why.addEventListener('input', depart);
+    explanation.addEventListener('input', depart);
     const cited = make('ul', {className: 'plain cited'});
     const photos = make('div', {className: 'photos'});
     const rows = () => [...photos.children].map((row) => {
@@ -307,20 +307,20 @@
     fold.append(
       ...said.flatMap(({parts}) => parts),
       make('fieldset', {className: 'part'}, make('legend', {}, 'Not right, and on purpose'), reasons, field('Reason', reason),
-        field('Why', why), doubt),
+        field('Why', explanation), doubt),
       make('fieldset', {className: 'part'}, make('legend', {}, 'Photos'), cited, photos, photoDoubt,
         make('p', {className: 'hint'}, 'The file as it will be named in the record’s folder, as in photos/lamp.jpg.'), add));
     box.append(fold);
     const isEmpty = () => {
       const departure = valueOf(item.id, 'departure');
-      return said.every((one) => one.isEmpty()) && departure.reason + departure.why === '' && valueOf(item.id, 'photos').length === 0;
+      return said.every((one) => one.isEmpty()) && departure.reason + departure.explanation === '' && valueOf(item.id, 'photos').length === 0;
     };
     return {
       isEmpty,
       show: () => {
         said.forEach((one) => one.show());
         reason.value = valueOf(item.id, 'departure').reason;
-        why.value = valueOf(item.id, 'departure').why;
+        explanation.value = valueOf(item.id, 'departure').explanation;
         cited.replaceChildren(...record.cites(item.id).map(({name, what, caption}) =>
           make('li', {}, [name, what, caption].filter(Boolean).join(': '))));
         photos.replaceChildren();
@@ -509,7 +509,7 @@
     if (!parts.has('record') || !parts.has('rules')) {
       throw new Refused(parts.has('rule_set') ? 'this is a rule set, not a record' : 'a record begins with “record:” and “rules:”', 0);
     }
-    ['observations', 'evidence', 'judged'].map((key) => parts.get(key)).filter(Boolean).forEach((part) => {
+    ['observations', 'evidence', 'inspected'].map((key) => parts.get(key)).filter(Boolean).forEach((part) => {
       if (lines(part.node)) {
         refuse(part, `a group of names should stand under “${part.key}”`);
       }

@@ -106,7 +106,7 @@ class InjectionTest {
         rule_set: bare
         name: Bare
         edition: "1"
-        models: {x: {name: X, built: 1932}}
+        models: {x: {name: X, production: 1932}}
         areas:
           front:
             name: Front

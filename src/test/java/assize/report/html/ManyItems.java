@@ -22,11 +22,11 @@ final class ManyItems {
       edition: "1"
       scale: {method: sum, out_of: 1000}
       models:
-        X1: {name: Dropside, built: 1932-03/1936-08}
-        X2: {name: Box van, built: 1932-03/1936-08}
+        X1: {name: Dropside, production: 1932-03/1936-08}
+        X2: {name: Box van, production: 1932-03/1936-08}
       sources:
         drawing: {kind: drawing, grade: A, title: Works drawing 204}
-        photo: {kind: works photograph, grade: B, title: Works photograph of 1934}
+        photo: {kind: factory photograph, grade: B, title: Works photograph of 1934}
         guide: {kind: club guide, grade: C, title: Guide for restorers}
       finishes:
         nickel: {name: nickel plate}
@@ -40,15 +40,15 @@ final class ManyItems {
   /** What the items differ in, one after another. */
   private static final String[] RULES = {
     "expect: {finish: nickel}\n    source: drawing",
-    "expect: {finish: {nickel: 1, chrome: 1/2}}\n    source: drawing\n    cautions: [lead paint]",
+    "expect: {finish: {nickel: 1, chrome: 1/2}}\n    source: drawing\n    hazards: [lead paint]",
     "expect: {finish: paint}\n    source: drawing",
     "claims: [{source: drawing, says: {finish: nickel}},"
-        + " {source: guide, says: {finish: chrome}}]\n    cautions: [lifting]",
+        + " {source: guide, says: {finish: chrome}}]\n    hazards: [lifting]",
     "claims: [{source: drawing, says: {finish: chrome}}, {source: photo, says: {finish: chrome}},"
         + " {source: guide, says: {finish: nickel}}]",
     "expect: {finish: chrome}",
-    "expect: {finish: nickel}\n    source: drawing\n    cautions: [asbestos, lifting]",
-    "models: [X2]\n    expect: {finish: nickel}\n    source: drawing\n    cautions: [lifting]",
+    "expect: {finish: nickel}\n    source: drawing\n    hazards: [asbestos, lifting]",
+    "models: [X2]\n    expect: {finish: nickel}\n    source: drawing\n    hazards: [lifting]",
     "equipment: [heater]\n    expect: {finish: chrome}\n    source: drawing",
   };
 

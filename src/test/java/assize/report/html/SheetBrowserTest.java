@@ -490,7 +490,7 @@ class SheetBrowserTest {
     Map<String, Object> told =
         Map.of(
             "photo", Map.of("file", "photos/horn-button.png", "caption", "Left: \"C3\""),
-            "departure", Map.of("reason", "safety", "why", "So it is safe."));
+            "departure", Map.of("reason", "safety", "explanation", "So it is safe."));
     assertThat(browser.faults("fill-in.js", Map.of("spring-date", told))).isEmpty();
     Path saved = sheets.save(browser);
     assertThat(Files.readString(saved))
@@ -499,7 +499,7 @@ class SheetBrowserTest {
                 + "    caption: \"Left: \\\"C3\\\"\"\n")
         .contains(
             "  spring-date:\n    evidence: [photo-1]\n    departure:\n      reason: safety\n"
-                + "      why: So it is safe.\n");
+                + "      explanation: So it is safe.\n");
     assertThat(sheets.judge(saved)).isEmpty();
   }
 

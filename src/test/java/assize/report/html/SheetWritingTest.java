@@ -476,7 +476,7 @@ class SheetWritingTest {
   }
 
   private static Map<String, String> departure(Object reason, Object why) {
-    return Map.of("reason", String.valueOf(reason), "why", String.valueOf(why));
+    return Map.of("reason", String.valueOf(reason), "explanation", String.valueOf(why));
   }
 
   private static List<Map<String, String>> photo(String file, Object caption) {
@@ -610,12 +610,12 @@ class SheetWritingTest {
         head,
         head + "observations: {}\n",
         head
-            + "judged: {by: me}\nobservations:   # all\n  # chassis\n  frame-paint: {finish: two-pack}\n",
+            + "inspected: {by: me}\nobservations:   # all\n  # chassis\n  frame-paint: {finish: two-pack}\n",
         head
             + "observations:\n  frame-rivets: {count: 30, note: a, # r\n    by: b}\n  frame-paint:\n"
             + "    # why\n    finish: two-pack   # by eye\n    color:\n      lab: [12.6, 0.1, -0.2]\n"
             + "      uncertainty: 0.3\n    note: |\n      one\n        two\n    departure:\n"
-            + "      reason: safety\n      until: 2027-05\n  spring-date: {date_code: \"C3\"}",
+            + "      reason: safety\n      review_by: 2027-05\n  spring-date: {date_code: \"C3\"}",
         truck,
         truck.replace("\n", "\r\n"));
   }
@@ -655,7 +655,7 @@ class SheetWritingTest {
         boolean none = random.nextInt(3) == 0;
         fields.put(
             "departure",
-            Map.of("reason", none ? "" : "safety", "why", none ? "" : hostile(random)));
+            Map.of("reason", none ? "" : "safety", "explanation", none ? "" : hostile(random)));
       }
     }
     Map<String, String> sheet = new LinkedHashMap<>();
@@ -740,7 +740,7 @@ class SheetWritingTest {
           assertThat(one.flatMap(Observation::note).orElse("")).as(after).isEqualTo(typed);
       case "departure" -> {
         String reason = String.valueOf(((Map<?, ?>) value).get("reason"));
-        String why = String.valueOf(((Map<?, ?>) value).get("why"));
+        String why = String.valueOf(((Map<?, ?>) value).get("explanation"));
         Optional<Departure> departure = one.flatMap(Observation::departure);
         assertThat(departure.map(Departure::reason).orElse("")).as(after).isEqualTo(reason);
         assertThat(departure.flatMap(Departure::why).orElse("")).isEqualTo(why);
@@ -779,7 +779,7 @@ class SheetWritingTest {
       }
       boolean touched =
           asked.items().containsKey(item)
-              || judged && line.startsWith("judged")
+              || judged && line.startsWith("inspected")
               || line.startsWith("observations")
               || !line.endsWith("\n");
       if (!touched) {

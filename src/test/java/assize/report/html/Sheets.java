@@ -132,7 +132,7 @@ record Sheets(Path folder, Path home) {
         .ifPresent(
             it ->
                 answers.put(
-                    "departure", Map.of("reason", it.reason(), "why", it.why().orElse(""))));
+                    "departure", Map.of("reason", it.reason(), "explanation", it.why().orElse(""))));
     return answers;
   }
 

@@ -19,8 +19,8 @@ class CoverageTableTest {
       name: A small standard
       edition: "1"
       models:
-        X1: {name: Dropside, built: 1932/1935}
-        X2-long: {name: Box van, built: 1934/1935}
+        X1: {name: Dropside, production: 1932/1935}
+        X2-long: {name: Box van, production: 1934/1935}
       equipment: {heater: Cab heater}
       finishes: {nickel: {name: nickel}, chrome: {name: chrome}}
       sources:

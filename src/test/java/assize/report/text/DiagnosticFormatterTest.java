@@ -80,10 +80,10 @@ class DiagnosticFormatterTest {
                 Diagnostic.of(DiagnosticCode.UNKNOWN_FINISH, first.span(2, 3), "second"),
                 Diagnostic.of(DiagnosticCode.UNKNOWN_COLOR, first.span(0, 1), "first")),
             false);
-    assertThat(said).endsWith("2 errors and 1 doubt in 2 files\n");
+    assertThat(said).endsWith("2 errors and 1 warning in 2 files\n");
     assertThat(said.indexOf("first")).isLessThan(said.indexOf("second"));
     assertThat(said.indexOf("second")).isLessThan(said.indexOf("third"));
-    assertThat(said).contains("doubt[no-source]: third");
+    assertThat(said).contains("warning[no-source]: third");
   }
 
   @Test

@@ -23,13 +23,13 @@ class DossierViewFactoryTest {
       name: A small standard
       edition: "1"
       models:
-        X1: {name: Dropside, built: 1932-03/1936-08}
+        X1: {name: Dropside, production: 1932-03/1936-08}
       sources:
         drawing: {kind: drawing, grade: A, title: Works drawing 204, date: 1933-10}
         guide: {kind: club guide, grade: C, title: Guide for restorers}
         reprint: {kind: club guide, grade: C, title: The guide reprinted, copies: [guide]}
-        leaflet: {kind: advertisement, grade: D, title: A leaflet, copies: [guide, reprint]}
-        photo: {kind: works photograph, grade: B, title: Works photograph 11}
+        leaflet: {kind: sales literature, grade: D, title: A leaflet, copies: [guide, reprint]}
+        photo: {kind: factory photograph, grade: B, title: Works photograph 11}
         letter: {kind: service letter, grade: B, title: Service letter 9}
         silent: {kind: parts list, grade: A, title: Parts list}
       finishes:
@@ -141,7 +141,7 @@ class DossierViewFactoryTest {
     assertThat(span.positions().get(0).settling()).contains("1 of grade B");
   }
 
-  /** The works photograph (B) for green: 0.485 ÷ 0.515 = 0.942, settled against dissent. */
+  /** The factory photograph (B) for green: 0.485 ÷ 0.515 = 0.942, settled against dissent. */
   @Test
   void aThirdWitnessSettlesIt() {
     DisputeView.Span span =
@@ -257,7 +257,7 @@ class DossierViewFactoryTest {
     assertThat(view.parts().get(0).unheard())
         .containsExactly(
             "Kinds of source that were not heard on it: parts list, service letter,"
-                + " works photograph, advertisement, unrestored survivor, recollection,"
+                + " factory photograph, sales literature, unrestored survivor, recollection,"
                 + " trace on this vehicle.",
             "Speak of it, but not of a vehicle like this one: Works photograph 11.",
             "Say nothing of it, as far as the standard knows: The guide reprinted; A leaflet;"
@@ -266,7 +266,7 @@ class DossierViewFactoryTest {
 
   @Test
   void theOwnersPositionIsTheOwnersAndWeighsNothing() {
-    String held = "    holds: {finish: black}\n    because: It was *always* so.\n";
+    String held = "    owner_view: {expects: {finish: black}, reason: It was *always* so.}\n";
     DossierView with = dossier(A_AGAINST_C, RECORD + held);
 
     OwnerView owner = with.parts().get(0).dispute().owner().orElseThrow();
@@ -279,7 +279,7 @@ class DossierViewFactoryTest {
                 "No source here holds just this."));
     assertThat(span(with)).isEqualTo(span(dossier(A_AGAINST_C, RECORD)));
     assertThat(
-            dossier(A_AGAINST_C, RECORD + "    holds: {finish: body}\n")
+            dossier(A_AGAINST_C, RECORD + "    owner_view: {expects: {finish: body}}\n")
                 .parts()
                 .get(0)
                 .dispute()

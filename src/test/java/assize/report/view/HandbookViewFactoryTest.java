@@ -69,15 +69,15 @@ class HandbookViewFactoryTest {
         rule_set: small
         name: A small standard
         edition: "1"
-        models: {X1: {name: Dropside, built: 1932/1936}}
+        models: {X1: {name: Dropside, production: 1932/1936}}
         plants: {north: North works, south: South works}
         sources:
           drawing: {kind: drawing, grade: A, title: Works drawing 204}
           guide: {kind: club guide, grade: C, title: Guide}
-        numbers:
+        number_tables:
           chassis:
             name: number
-            series: [{prefix: A-, plant: north, from: {1: 1932}, last: {number: 99, built: 1936}}]
+            series: [{prefix: A-, plant: north, first_numbers: {1: 1932}, last: {number: 99, built: 1936}}]
         finishes: {nickel: {name: nickel plate}, chrome: {name: chromium plate}}
         areas:
           cab:
@@ -204,8 +204,8 @@ class HandbookViewFactoryTest {
                           rule_set: small
                           name: Small
                           edition: "1"
-                          scale: {method: %s, out_of: 50, not_shown: 1/4}
-                          models: {X1: {name: Dropside, built: 1932/1935}}
+                          scale: {method: %s, out_of: 50, not_assessed: 1/4}
+                          models: {X1: {name: Dropside, production: 1932/1935}}
                           sources: {drawing: {kind: drawing, grade: A, title: Drawing}}
                           origins: {original: 1}
                           areas:
@@ -215,7 +215,7 @@ class HandbookViewFactoryTest {
                                 horn:
                                   title: Horn
                                   points: 3
-                                  worth: {present: 2, origin: 1}
+                                  aspect_points: {present: 2, origin: 1}
                                   expect: {present: yes, origin: graded}
                                   source: drawing
                             rear:

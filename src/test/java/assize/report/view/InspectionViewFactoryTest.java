@@ -32,14 +32,14 @@ class InspectionViewFactoryTest {
       name: Test
       edition: "2"
       models:
-        X1: {name: X1 dropside, built: 1934-01/1935-12}
-        X2: {name: X2 van, built: 1934-01/1935-12}
+        X1: {name: X1 dropside, production: 1934-01/1935-12}
+        X2: {name: X2 van, production: 1934-01/1935-12}
       markets: {home: Home market, export: Export}
       plants: {north: North Works}
       equipment: {heater: Cab heater}
       sources:
         drawing: {kind: drawing, grade: A, title: Drawing 204}
-        photo: {kind: works photograph, grade: B, title: Photograph 11}
+        photo: {kind: factory photograph, grade: B, title: Photograph 11}
         letter: {kind: service letter, grade: B, title: Letter 9}
         guide: {kind: club guide, grade: C, title: The guide}
         guide-2: {kind: club guide, grade: C, title: The second guide, copies: [guide]}
@@ -71,7 +71,7 @@ class InspectionViewFactoryTest {
               title: Heater
               points: 1
               equipment: heater
-              cautions: [lead paint]
+              hazards: [lead paint]
               expect: {works: yes}
             late:
               title: Late lamp
@@ -97,7 +97,7 @@ class InspectionViewFactoryTest {
             bed-color:
               title: Color of the bed
               points: 5
-              cautions: [lead paint, springs]
+              hazards: [lead paint, springs]
               claims:
                 - {source: drawing, says: {color: green}}
                 - {source: photo, leaves_open: {color: [green, black]}}

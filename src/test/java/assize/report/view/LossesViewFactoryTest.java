@@ -18,7 +18,7 @@ class LossesViewFactoryTest {
       rule_set: small
       name: Small
       edition: "1"
-      models: {X1: {name: Dropside, built: 1932/1936}}
+      models: {X1: {name: Dropside, production: 1932/1936}}
       sources:
         drawing: {kind: drawing, grade: A, title: Drawing}
         list: {kind: parts list, grade: A, title: List}

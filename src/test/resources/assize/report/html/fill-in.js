@@ -34,7 +34,7 @@ for (const [id, fields] of Object.entries(wanted)) {
     } else if (field === 'departure') {
       const [reason, why] = item.querySelectorAll('details.fill fieldset :is(input, textarea)');
       type(reason, value.reason);
-      type(why, value.why);
+      type(why, value.explanation);
     } else if (field === 'photo') {
       [...item.querySelectorAll('details.fill button')].pop().click();
       const [file, caption] = [...item.querySelectorAll('.photo-row')].pop().querySelectorAll('input');
