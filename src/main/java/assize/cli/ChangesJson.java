@@ -26,13 +26,13 @@ final class ChangesJson {
             .object("after", edition(editions.after()))
             .objects("changes", " ", view.told(), ChangesJson::change)
             .objects("expectations", " ", view.expectations(), ChangesJson::expectation)
-            .objects("perhaps_renamed", " ", view.renamed(), ChangesJson::renamed);
+            .objects("rename_candidates", " ", view.renamed(), ChangesJson::renamed);
     vehicle.ifPresent(it -> json.object("vehicle", vehicle(it, view)));
     return json.toString();
   }
 
   private static Json edition(RuleSet rules) {
-    return Json.object().text("ruleset", rules.id()).text("edition", rules.edition());
+    return Json.object().text("rule_set", rules.id()).text("edition", rules.edition());
   }
 
   private static void change(Json json, ChangesView.ChangeDetails told) {
@@ -43,7 +43,7 @@ final class ChangesJson {
         .text("what", told.what())
         .orNull("before", told.before())
         .orNull("after", told.after())
-        .flag("alters", told.alters())
+        .flag("affects_score", told.alters())
         .texts("items", told.items());
   }
 
@@ -64,7 +64,7 @@ final class ChangesJson {
 
   private static Json vehicle(VehicleComparison difference, ChangesView view) {
     return Json.object()
-        .text("id", difference.after().vehicle().id())
+        .text("record", difference.after().vehicle().id())
         .object("before", judged(difference.before()))
         .object("after", judged(difference.after()))
         .objects("items", "  ", difference.items(), ChangesJson::item)
@@ -89,7 +89,7 @@ final class ChangesJson {
         .flag("no_longer_applies", one.noLongerApplies())
         .object("before", one.before().map(ChangesJson::item).orElseGet(Json::object))
         .object("after", one.after().map(ChangesJson::item).orElseGet(Json::object))
-        .texts("because", one.because().stream().map(ChangesJson::name).distinct().toList());
+        .texts("reasons", one.because().stream().map(ChangesJson::name).distinct().toList());
   }
 
   private static Json item(ItemJudgment judged) {

@@ -49,10 +49,10 @@ final class ColorCommand implements Callable<Integer> {
     if (json) {
       terminal.result(
           Json.object()
-              .number("de00", difference.de00(), 4)
-              .number("dL", difference.dL(), 4)
-              .number("dC", difference.dC(), 4)
-              .number("dH", difference.dH(), 4)
+              .number("delta_e00", difference.de00(), 4)
+              .number("delta_l", difference.dL(), 4)
+              .number("delta_c", difference.dC(), 4)
+              .number("delta_h", difference.dH(), 4)
               .toString());
     } else {
       terminal.result("color difference ΔE00  " + figure(difference.de00()));

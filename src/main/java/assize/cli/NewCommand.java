@@ -131,7 +131,7 @@ final class NewCommand implements Callable<Integer> {
           Json.object()
               .text("file", record.toString().replace('\\', '/'))
               .text("record", view.record())
-              .text("ruleset", view.rules())
+              .text("rule_set", view.rules())
               .whole("items", view.items())
               .whole("aspects", view.aspects())
               .whole("may_apply", mayApply)

@@ -144,10 +144,10 @@ final class VerifyCommand implements Callable<Integer> {
     terminal.result(
         json
             ? Json.object()
-                .flag("vouched", true)
+                .flag("verified", true)
                 .text("letters", letters)
                 .text("as", shown(seal))
-                .text("fingerprint", fingerprint)
+                .text("hash", fingerprint)
                 .toString()
             : TerminalEscaper.of(
                     "yes: the letters and digits "

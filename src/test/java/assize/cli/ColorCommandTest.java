@@ -22,9 +22,9 @@ class ColorCommandTest {
     CommandResult ran = CommandResult.of("color", one, other, "--json");
     assertThat(ran.exit()).as("pair " + pair).isZero();
     JsonNode said = ran.json();
-    assertThat(said.propertyNames()).containsExactly("de00", "dL", "dC", "dH");
-    assertThat(said.get("de00").doubleValue()).isCloseTo(de00, within(0.00005001));
-    assertThat(said.get("dL").doubleValue())
+    assertThat(said.propertyNames()).containsExactly("delta_e00", "delta_l", "delta_c", "delta_h");
+    assertThat(said.get("delta_e00").doubleValue()).isCloseTo(de00, within(0.00005001));
+    assertThat(said.get("delta_l").doubleValue())
         .isCloseTo(Double.parseDouble(l2) - Double.parseDouble(l1), within(0.00005));
   }
 

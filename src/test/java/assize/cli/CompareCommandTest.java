@@ -36,7 +36,7 @@ class CompareCommandTest {
     JsonNode json = ran.json();
     assertThat(json.get("before").get("edition").stringValue()).isEqualTo("1");
     assertThat(json.get("changes").size()).isEqualTo(23);
-    assertThat(json.get("perhaps_renamed").get(0).get("after").stringValue()).isEqualTo("stake");
+    assertThat(json.get("rename_candidates").get(0).get("after").stringValue()).isEqualTo("stake");
     assertThat(json.get("vehicle").get("after").get("likely").doubleValue()).isEqualTo(69.853);
     JsonNode same = CommandResult.of("compare", NEWER, NEWER, "--json").json();
     assertThat(same.get("changes").size()).isZero();

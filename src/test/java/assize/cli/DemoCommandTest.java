@@ -34,7 +34,7 @@ class DemoCommandTest {
     Path demo = folder.resolve("demo");
     CommandResult ran = CommandResult.of("demo", demo, "--json");
     assertThat(ran.exit()).isZero();
-    assertThat(ran.jsonLines().stream().map(it -> it.get("vehicle").stringValue()))
+    assertThat(ran.jsonLines().stream().map(it -> it.get("record").stringValue()))
         .containsExactly("l41-half-recorded", "l45-4388", "q-1187");
     assertThat(demo.resolve("reports")).doesNotExist();
   }

@@ -41,18 +41,18 @@ class JudgeCommandTest {
     assertThat(ran.exit()).isZero();
     JsonNode said = ran.json();
     assertThat(said.propertyNames())
-        .contains("ruleset", "edition", "vehicle", "built", "score", "award")
+        .contains("rule_set", "edition", "record", "built", "score", "award")
         .contains("by_build_day", "areas", "items");
-    assertThat(said.get("ruleset").stringValue()).isEqualTo("small");
+    assertThat(said.get("rule_set").stringValue()).isEqualTo("small");
     assertThat(said.get("edition").stringValue()).isEqualTo("1");
-    assertThat(said.get("vehicle").stringValue()).isEqualTo("one");
+    assertThat(said.get("record").stringValue()).isEqualTo("one");
     assertThat(said.get("built").propertyNames()).contains("first", "last", "basis");
     assertThat(said.get("built").get("basis").stringValue()).isEqualTo("number");
     assertThat(said.get("score").propertyNames()).contains("low", "likely", "high", "of");
     assertThat(said.get("score").get("low").intValue()).isEqualTo(4);
     assertThat(said.get("score").get("high").intValue()).isEqualTo(10);
     assertThat(said.get("score").get("of").intValue()).isEqualTo(10);
-    assertThat(said.get("award").propertyNames()).contains("certain", "reached", "possible");
+    assertThat(said.get("award").propertyNames()).contains("certain", "likely", "possible");
     assertThat(said.get("award").get("certain").isNull()).isTrue();
     assertThat(said.get("award").get("possible").stringValue()).isEqualTo("gold");
     assertThat(said.get("by_build_day").get(0).propertyNames())
@@ -61,13 +61,13 @@ class JudgeCommandTest {
         .contains("id", "low", "likely", "high", "possible");
     JsonNode key = said.get("items").get(1);
     assertThat(key.propertyNames())
-        .contains("id", "area", "verdict", "dispute", "low", "likely", "high", "possible")
+        .contains("id", "area", "verdict", "agreement", "low", "likely", "high", "possible")
         .contains("aspects");
     JsonNode aspect = key.get("aspects").get(0);
     assertThat(aspect.propertyNames())
-        .contains("aspect", "verdict", "dispute", "conflict", "positions");
+        .contains("aspect", "verdict", "agreement", "conflict", "positions");
     assertThat(aspect.get("verdict").stringValue()).isEqualTo("open");
-    assertThat(aspect.get("dispute").stringValue()).isEqualTo("disputed");
+    assertThat(aspect.get("agreement").stringValue()).isEqualTo("disputed");
     assertThat(aspect.get("positions").get(0).propertyNames())
         .contains("expects", "sources", "belief", "plausibility", "credit");
     assertThat(out).doesNotExist();
@@ -81,7 +81,7 @@ class JudgeCommandTest {
     assertThat(out.resolve("one.html")).isNotEmptyFile();
     String printed = CommandResult.of("judge", bench.at("one.yaml"), "--json", "-").out();
     assertThat(json).hasContent(printed);
-    assertThat(CommandResult.json(Files.readString(json)).get("vehicle").stringValue())
+    assertThat(CommandResult.json(Files.readString(json)).get("record").stringValue())
         .isEqualTo("one");
   }
 
@@ -89,7 +89,7 @@ class JudgeCommandTest {
   void givesSeveralAsOneObjectALine() {
     CommandResult ran =
         CommandResult.of("judge", bench.at("two.yaml"), bench.at("one.yaml"), "--json", "-");
-    assertThat(ran.jsonLines().stream().map(it -> it.get("vehicle").stringValue()))
+    assertThat(ran.jsonLines().stream().map(it -> it.get("record").stringValue()))
         .containsExactly("two", "one");
   }
 
@@ -181,7 +181,7 @@ class JudgeCommandTest {
     Files.writeString(other, rules.replace("rule_set: small", "rule_set: other"));
     CommandResult ran =
         CommandResult.of("judge", bench.at("one.yaml"), "--rules", other, "--json", "-");
-    assertThat(ran.json().get("ruleset").stringValue()).isEqualTo("other");
+    assertThat(ran.json().get("rule_set").stringValue()).isEqualTo("other");
     Files.writeString(other, rules.replace("X1: {name", "X2: {name").replace("[X1]", "[X2]"));
     CommandResult unfit =
         CommandResult.of("judge", bench.at("one.yaml"), "--rules", other, "--out", out);

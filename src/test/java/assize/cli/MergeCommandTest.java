@@ -129,7 +129,7 @@ class MergeCommandTest {
     var shown = merge("--json").json();
     assertThat(shown.get("written").asBoolean()).isFalse();
     assertThat(shown.get("steps").size()).isEqualTo(1);
-    assertThat(shown.get("conflicts").get(0).get("mine").asString()).isEqualTo("chrome");
+    assertThat(shown.get("conflicts").get(0).get("current").asString()).isEqualTo("chrome");
     assertThat(merge("--json", "--write").json().get("written").asBoolean()).isTrue();
     var again = merge("--json", "--write").json();
     assertThat(again.get("written").asBoolean()).isFalse();

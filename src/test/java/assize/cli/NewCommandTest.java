@@ -153,7 +153,7 @@ class NewCommandTest {
             CommandResult.json(
                 "{\"file\": \""
                     + at("t.yaml")
-                    + "\", \"record\": \"t\", \"ruleset\": \"club\", \"items\": 2, \"aspects\": 2,"
+                    + "\", \"record\": \"t\", \"rule_set\": \"club\", \"items\": 2, \"aspects\": 2,"
                     + " \"may_apply\": 1, \"minutes\": 5}"));
   }
 

@@ -173,8 +173,8 @@ class RedactCommandTest {
     assertThat(page).doesNotContain("Secretplant").doesNotContain("Secretmarket");
     assertThat(page).doesNotContain("7 March 1999").doesNotContain("1999");
     assertThat(page).contains("TB7-48xxx", "The copy for others", "What this copy leaves out");
-    assertThat(CommandResult.json(json).get("shared").booleanValue()).isTrue();
-    assertThat(CommandResult.json(json).get("vehicle").stringValue()).isEqualTo("truck-tb7-48xxx");
+    assertThat(CommandResult.json(json).get("redacted").booleanValue()).isTrue();
+    assertThat(CommandResult.json(json).get("record").stringValue()).isEqualTo("truck-tb7-48xxx");
   }
 
   @Test
@@ -183,7 +183,7 @@ class RedactCommandTest {
     CommandResult own = CommandResult.of("judge", record, "--json", "-");
     assertThat(shared.json().get("score")).isEqualTo(own.json().get("score"));
     for (int i = 0; i < own.json().get("items").size(); i++) {
-      for (String name : List.of("verdict", "dispute", "low", "likely", "high", "possible")) {
+      for (String name : List.of("verdict", "agreement", "low", "likely", "high", "possible")) {
         assertThat(shared.json().get("items").get(i).get(name))
             .isEqualTo(own.json().get("items").get(i).get(name));
       }
@@ -365,10 +365,10 @@ class RedactCommandTest {
     assertThat(
             CommandResult.of("verify", page, "--json", NUMBER, key)
                 .json()
-                .get("vouched")
+                .get("verified")
                 .booleanValue())
         .isTrue();
-    assertThat(CommandResult.of("prove", record, "--json").json().get("words").stringValue())
+    assertThat(CommandResult.of("prove", record, "--json").json().get("proof_code").stringValue())
         .isEqualTo(key);
   }
 

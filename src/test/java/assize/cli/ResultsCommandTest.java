@@ -271,7 +271,7 @@ class ResultsCommandTest {
       }
     }
     try (var lines = Files.lines(base.resolve("lines.json"))) {
-      assertThat(lines.map(CommandResult::json).map(it -> it.get("vehicle").stringValue()))
+      assertThat(lines.map(CommandResult::json).map(it -> it.get("record").stringValue()))
           .containsExactlyElementsOf(
               IntStream.range(0, many).mapToObj(ResultsFixture::id).toList());
     }
@@ -314,7 +314,7 @@ class ResultsCommandTest {
     assertThat(ran.exit()).as(ran.err()).isZero();
     assertThat(rows(3)).containsExactly("q-1187", "l45-4388", "l41-half-recorded");
     List<JsonNode> lines = CommandResult.of("results", "rules", "--json").jsonLines();
-    assertThat(lines.stream().map(it -> it.get("vehicle").stringValue()))
+    assertThat(lines.stream().map(it -> it.get("record").stringValue()))
         .containsExactly("l41-half-recorded", "l45-4388", "q-1187");
   }
 

@@ -17,7 +17,7 @@ public final class CoverageJson {
         .map(
             item ->
                 Json.object()
-                    .text("ruleset", rules.id())
+                    .text("rule_set", rules.id())
                     .text("area", item.item().area())
                     .text("item", item.item().id())
                     .objects("aspects", "", item.aspects(), CoverageJson::aspect)

@@ -41,18 +41,18 @@ public final class JudgmentJson {
     return new JudgmentJson(judgment).json() + "\n";
   }
 
-  /** Returns the copy for others: each text changed as {@code mask} does, and said to be shared. */
+  /** Returns the copy for others: each text changed as {@code mask} does, and marked as redacted. */
   public static String of(Judgment judgment, UnaryOperator<String> mask) {
-    String json = new JudgmentJson(judgment).json().flag("shared", true) + "\n";
+    String json = new JudgmentJson(judgment).json().flag("redacted", true) + "\n";
     return JsonStringFinder.change(json, mask);
   }
 
   private Json json() {
     Json json =
         Json.object()
-            .text("ruleset", judgment.rules().id())
+            .text("rule_set", judgment.rules().id())
             .text("edition", judgment.rules().edition())
-            .text("vehicle", judgment.vehicle().id())
+            .text("record", judgment.vehicle().id())
             .object(
                 "built",
                 days(judgment.build().days().first(), judgment.build().days().last())
@@ -66,7 +66,7 @@ public final class JudgmentJson {
                 "award",
                 Json.object()
                     .orNull("certain", judgment.award().certain().map(Award::id))
-                    .orNull("reached", judgment.award().reached().map(Award::id))
+                    .orNull("likely", judgment.award().reached().map(Award::id))
                     .orNull("possible", judgment.award().possible().map(Award::id)));
     json.objects(
         "by_build_day",
@@ -102,7 +102,7 @@ public final class JudgmentJson {
     json.text("id", item.item().id())
         .text("area", item.item().area())
         .text("verdict", item.verdict().word())
-        .text("dispute", item.dispute().word());
+        .text("agreement", item.dispute().word());
     range(json, item.earned()).thousandths("possible", item.possible());
     List<AspectRule> rules =
         item.item().aspects().stream().filter(rule -> !cases(item, rule).isEmpty()).toList();
@@ -136,7 +136,7 @@ public final class JudgmentJson {
         .text(
             "verdict",
             (verdicts.size() == 1 ? cases.get(0).aspect().verdict() : Verdict.OPEN).word())
-        .text("dispute", dispute.word())
+        .text("agreement", dispute.word())
         .number("conflict", mean(cases, one -> one.aspect().conflict()), 6);
     Map<Set<Expectation>, List<PositionDays>> held = new LinkedHashMap<>();
     for (Case one : cases) {
@@ -168,7 +168,7 @@ public final class JudgmentJson {
         .number("plausibility", sum(held, PositionJudgment::plausibility) / days, 6)
         .number("credit", sum(held, one -> one.comparison().credit().doubleValue()) / heldDays, 6);
     if (!echoes.isEmpty()) {
-      json.texts("echoes", echoes);
+      json.texts("repeating_sources", echoes);
     }
   }
 

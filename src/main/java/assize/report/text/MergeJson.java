@@ -16,16 +16,16 @@ public final class MergeJson {
   public static String of(MergeReport merged) {
     MergeResult merge = merged.merge();
     return Json.object()
-        .text("record", merged.mine().name())
-        .text("vehicle", merged.mine().record().id())
+        .text("file", merged.mine().name())
+        .text("record", merged.mine().record().id())
         .texts("files", merged.theirs())
         .flag("written", merged.isWritten())
         .whole("same", merge.same())
         .objects("steps", "", merged.applied().done(), MergeJson::step)
         .objects("conflicts", "", merge.conflicts(), MergeJson::conflict)
-        .objects("waiting", "", merge.waiting(), MergeJson::waiting)
-        .objects("asides", "", merge.asides(), MergeJson::aside)
-        .objects("by_hand", "", merged.applied().edited().byHand(), MergeJson::byHand)
+        .objects("pending", "", merge.waiting(), MergeJson::waiting)
+        .objects("vehicle_facts", "", merge.asides(), MergeJson::aside)
+        .objects("manual", "", merged.applied().edited().byHand(), MergeJson::byHand)
         .toString();
   }
 
@@ -41,9 +41,9 @@ public final class MergeJson {
     String key = one.part().key();
     json.text("item", one.part().item())
         .text("key", key)
-        .orNull("mine", one.mine().map(it -> RecordEditing.written(key, it.value())))
+        .orNull("current", one.mine().map(it -> RecordEditing.written(key, it.value())))
         .orNull("place", one.mine().map(it -> it.at().toString()))
-        .objects("theirs", "", one.theirs(), (theirs, side) -> side(theirs, key, side));
+        .objects("incoming", "", one.theirs(), (theirs, side) -> side(theirs, key, side));
   }
 
   private static void side(Json json, String key, Side side) {
@@ -53,14 +53,14 @@ public final class MergeJson {
   }
 
   private static void waiting(Json json, MergeResult.Waiting one) {
-    json.texts("path", one.path()).text("why", one.why()).orNull("missing", one.file());
+    json.texts("path", one.path()).text("reason", one.why()).orNull("missing", one.file());
     side(json, key(one.path()), one.theirs());
   }
 
   private static void aside(Json json, MergeResult.Aside one) {
     String key = MergeText.meaning(one.path());
     json.texts("path", one.path())
-        .orNull("mine", one.mine().map(it -> RecordEditing.written(key, it.value())));
+        .orNull("current", one.mine().map(it -> RecordEditing.written(key, it.value())));
     side(json, key, one.theirs());
   }
 
@@ -68,7 +68,7 @@ public final class MergeJson {
     json.texts("path", one.path())
         .text("place", one.at().toString())
         .text("write", one.write())
-        .text("why", one.why());
+        .text("reason", one.why());
   }
 
   private static String key(List<String> path) {

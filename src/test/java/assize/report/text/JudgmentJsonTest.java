@@ -27,9 +27,9 @@ class JudgmentJsonTest {
   void everyNameIsThere() {
     has(
         three,
-        "ruleset",
+        "rule_set",
         "edition",
-        "vehicle",
+        "record",
         "built",
         "score",
         "award",
@@ -38,13 +38,13 @@ class JudgmentJsonTest {
         "items");
     has(three.get("built"), "first", "last", "basis");
     has(three.get("score"), "low", "likely", "high", "of");
-    has(three.get("award"), "certain", "reached", "possible");
+    has(three.get("award"), "certain", "likely", "possible");
     has(three.get("by_build_day").get(0), "first", "last", "low", "likely", "high");
     has(three.get("areas").get(0), "id", "low", "likely", "high", "possible");
     JsonNode item = three.get("items").get(0);
-    has(item, "id", "area", "verdict", "dispute", "low", "likely", "high", "possible", "aspects");
+    has(item, "id", "area", "verdict", "agreement", "low", "likely", "high", "possible", "aspects");
     JsonNode aspect = item.get("aspects").get(0);
-    has(aspect, "aspect", "verdict", "dispute", "conflict", "positions");
+    has(aspect, "aspect", "verdict", "agreement", "conflict", "positions");
     has(aspect.get("positions").get(0), "expects", "sources", "belief", "plausibility", "credit");
   }
 
@@ -59,7 +59,7 @@ class JudgmentJsonTest {
   @Test
   void anAwardThatIsNotThereIsNull() {
     assertThat(three.get("award").get("certain").isNull()).isTrue();
-    assertThat(three.get("award").get("reached").asString()).isEqualTo("second");
+    assertThat(three.get("award").get("likely").asString()).isEqualTo("second");
   }
 
   @Test
