@@ -51,7 +51,7 @@ class CommandLinePageTest {
     String reports = demo.resolve("reports").toString();
     out("judge", "--redact", record, "--out", reports);
     String owner = out("prove", "--json", record);
-    Matcher words = Pattern.compile("\"words\": \"([^\"]+)\"").matcher(owner);
+    Matcher words = Pattern.compile("\"proof_code\": \"([^\"]+)\"").matcher(owner);
     String told = words.find() ? words.group(1) : "";
     return out("judge", "--redact", "--json", record)
         + owner
