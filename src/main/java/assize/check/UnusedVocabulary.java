@@ -18,8 +18,8 @@ import java.util.stream.Stream;
 /**
  * Finds equipment that nothing asks for, and lists of words of which nothing uses any.
  *
- * <p>A single color, finish, material, plant or market that no item names is no warning: it is there
- * so that a record can say what was found instead.
+ * <p>A single color, finish, material, plant or market that no item names is no warning: it is
+ * there so that a record can say what was found instead.
  */
 final class UnusedVocabulary implements RuleSetWarningRule {
   @Override

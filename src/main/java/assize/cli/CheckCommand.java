@@ -183,7 +183,8 @@ final class CheckCommand implements Callable<Integer> {
   private void list(AcceptedWarning by, List<Diagnostic> warnings) {
     String reason = by.reason().replaceAll("\\s+", " ");
     terminal.result(TerminalEscaper.of("accepted[" + by.warning().id() + "]: " + reason));
-    warnings.forEach(it -> terminal.result(TerminalEscaper.of("  " + it.at() + ": " + it.message())));
+    warnings.forEach(
+        it -> terminal.result(TerminalEscaper.of("  " + it.at() + ": " + it.message())));
   }
 
   private int coverage(InputLoader inputs) {

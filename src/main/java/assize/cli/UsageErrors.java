@@ -40,7 +40,7 @@ final class UsageErrors {
     }
     String command = problem.getCommandLine().getCommandSpec().name();
     Optional<String> former =
-        FormerNames.option(command, name(problem.getArgSpec()) + " " + problem.getValue());
+        FormerOptions.option(command, name(problem.getArgSpec()) + " " + problem.getValue());
     if (former.isPresent()) {
       return former.get();
     }
@@ -54,7 +54,7 @@ final class UsageErrors {
     boolean option = word.startsWith("-") && word.length() > 1;
     if (option) {
       String name = word.replaceFirst("=.*", "");
-      Optional<String> former = FormerNames.option(line.getCommandSpec().name(), name);
+      Optional<String> former = FormerOptions.option(line.getCommandSpec().name(), name);
       if (former.isPresent()) {
         return former.get();
       }
@@ -66,7 +66,9 @@ final class UsageErrors {
         : "there is no command \""
             + word
             + "\""
-            + FormerNames.command(word).map(it -> "; " + it).orElseGet(() -> hint(word, commands));
+            + FormerOptions.command(word)
+                .map(it -> "; " + it)
+                .orElseGet(() -> hint(word, commands));
   }
 
   private static Collection<String> options(CommandLine line) {

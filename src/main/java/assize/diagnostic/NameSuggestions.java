@@ -19,8 +19,12 @@ public final class NameSuggestions {
 
   private NameSuggestions() {}
 
-  /** Returns the nearest of the valid names, if one is really near. */
+  /** Returns the valid name that a former one has become, or the nearest, if one is really near. */
   public static Optional<String> nearest(String wrong, Collection<String> valid) {
+    Optional<String> now = FormerNames.now(wrong, valid);
+    if (now.isPresent()) {
+      return now;
+    }
     if (wrong.length() > LONGEST) {
       return Optional.empty();
     }

@@ -288,9 +288,7 @@ public final class Merger {
     Optional<IncomingValue> chosen =
         own.isEmpty() && different.size() == 1
             ? Optional.of(different.get(0))
-            : taken
-                .of(part, sides(different, other, part))
-                .flatMap(side -> find(other, side));
+            : taken.of(part, sides(different, other, part)).flatMap(side -> find(other, side));
     if (chosen.isEmpty()) {
       conflicts.add(new MergeResult.Conflict(part, own.map(IncomingValue::side), sides(other)));
       return;

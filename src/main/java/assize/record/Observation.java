@@ -1,20 +1,14 @@
 package assize.record;
 
 import assize.aspect.Aspect;
-import assize.aspect.Expectation;
 import assize.aspect.Finding;
 import assize.date.Edtf;
-import assize.diagnostic.DiagnosticCode;
-import assize.ruleset.AspectSchemas;
 import assize.schema.Facts;
 import assize.schema.Field;
 import assize.schema.Field.Merging;
 import assize.schema.MappingReader;
-import assize.schema.PropertyConstraint;
 import assize.schema.PropertySchema;
 import assize.schema.Reading;
-import assize.schema.Rewording;
-import assize.schema.ScalarFormat;
 import assize.schema.Table;
 import assize.schema.Type;
 import assize.schema.ValueSchema;

@@ -41,8 +41,7 @@ public final class Opinion extends Facts {
     super(drawn);
   }
 
-  private static Map<Aspect, List<Expectation>> expects(
-      Node.Entry entry, AtItem in) {
+  private static Map<Aspect, List<Expectation>> expects(Node.Entry entry, AtItem in) {
     return in.record().held(in.item(), entry);
   }
 

@@ -331,7 +331,8 @@ public final class VehicleRecord extends Facts {
   private static List<AcceptedWarning> accepted(MappingReader fields, RecordReading in) {
     Set<String> known = AcceptedReader.names(in.names());
     known.addAll(in.evidence().all());
-    return new AcceptedReader(known, true, in.values()).read(fields.get(AcceptedWarningsSchema.KEY));
+    return new AcceptedReader(known, true, in.values())
+        .read(fields.get(AcceptedWarningsSchema.KEY));
   }
 
   /** Returns a vehicle of which only its names are known. */

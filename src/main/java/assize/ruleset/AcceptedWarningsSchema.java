@@ -36,17 +36,20 @@ public final class AcceptedWarningsSchema {
           .toList();
 
   static final PropertySchema WARNING =
-      need("warning", ValueSchema.word(WARNINGS), "The warning: the name in brackets in its message.");
+      need(
+          "warning",
+          ValueSchema.word(WARNINGS),
+          "The warning: the name in brackets in its message.");
   static final PropertySchema ABOUT =
       may(
           "about",
           oneOrMore(ScalarFormat.name()),
           "What it is about: the item, the source, the table or the word that its message"
               + " names; without it, whatever it is about.");
-  static final PropertySchema REASON =
-      need("reason", ScalarFormat.visible(), "Why it may stand.");
+  static final PropertySchema REASON = need("reason", ScalarFormat.visible(), "Why it may stand.");
 
-  static final ObjectSchema ACCEPTED = ObjectSchema.of("an accepted warning", WARNING, ABOUT, REASON);
+  static final ObjectSchema ACCEPTED =
+      ObjectSchema.of("an accepted warning", WARNING, ABOUT, REASON);
 
   public static final PropertySchema KEY =
       may(

@@ -25,7 +25,9 @@ class WarningFilterTest {
     return new AcceptedWarning(code, List.of(of), "because", FILE.span(at, at));
   }
 
-  /** Each warning is accepted by the first entry that covers it, as {@link AcceptedWarning} says. */
+  /**
+   * Each warning is accepted by the first entry that covers it, as {@link AcceptedWarning} says.
+   */
   @Test
   void acceptsByTheFirstEntryThatCoversADoubt() {
     Random random = new Random(5);

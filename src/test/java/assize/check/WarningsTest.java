@@ -70,7 +70,9 @@ class WarningsTest {
                 - {source: guide-1, says: {finish: nickel}}
                 - {source: guide-2, says: {finish: nickel}}
             """);
-    assertThat(warnings).extracting(Diagnostic::code).containsExactly(DiagnosticCode.REDUNDANT_COPY);
+    assertThat(warnings)
+        .extracting(Diagnostic::code)
+        .containsExactly(DiagnosticCode.REDUNDANT_COPY);
     assertThat(warnings.get(0).at().line()).isEqualTo(22);
   }
 
@@ -86,7 +88,9 @@ class WarningsTest {
                 - {source: guide-1, built: ../1934-06, says: {finish: nickel}}
                 - {source: guide-2, built: 1934-08/.., says: {finish: chrome}}
             """);
-    assertThat(warnings).extracting(Diagnostic::code).containsExactly(DiagnosticCode.UNCOVERED_DATES);
+    assertThat(warnings)
+        .extracting(Diagnostic::code)
+        .containsExactly(DiagnosticCode.UNCOVERED_DATES);
     assertThat(warnings.get(0).message()).endsWith("built 1934-07-01 to 1934-07-31");
   }
 

@@ -272,7 +272,9 @@ final class SourcePictures {
     return s;
   }
 
-  /** The motorcycle's factory photograph: a lamp-lit gray from which some finishes can't be told. */
+  /**
+   * The motorcycle's factory photograph: a lamp-lit gray from which some finishes can't be told.
+   */
   static Canvas motorcyclePhotograph() {
     Canvas s = new Canvas();
     Outline plate = Outline.box(50, 44, 620, 376);

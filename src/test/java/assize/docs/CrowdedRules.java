@@ -37,7 +37,11 @@ final class CrowdedRules {
     all.put("items", rules(n -> items(n, 0)));
     all.put(
         "series of numbers, in all number tables",
-        rules(n -> "number_tables: {t: {name: T, series: [" + join(n, i -> series(i, 1), ", ") + "]}}"));
+        rules(
+            n ->
+                "number_tables: {t: {name: T, series: ["
+                    + join(n, i -> series(i, 1), ", ")
+                    + "]}}"));
     all.put(
         "entries of all number tables, with reserved blocks",
         rules(n -> "number_tables: {t: {name: T, series: [" + series(0, n) + "]}}"));
@@ -74,7 +78,11 @@ final class CrowdedRules {
   }
 
   private static String series(long i, long entries) {
-    return "{prefix: A" + i + "-, first_numbers: {" + join(entries, e -> e + 1 + ": 1934", ", ") + "}}";
+    return "{prefix: A"
+        + i
+        + "-, first_numbers: {"
+        + join(entries, e -> e + 1 + ": 1934", ", ")
+        + "}}";
   }
 
   private static String day(long i) {

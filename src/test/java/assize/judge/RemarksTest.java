@@ -76,7 +76,8 @@ class RemarksTest {
     assertThat(remarks("inspected: {by: the owner}\n" + lamp(until))).isEmpty();
     assertThat(remarks("inspected: {on: 2028/..}\n" + lamp(until))).isEmpty();
     assertThat(remarks(lamp(until))).isEmpty();
-    assertThat(remarks("inspected: {on: 2028}\n" + lamp(until), Optional.of(LocalDate.of(2027, 1, 1))))
+    assertThat(
+            remarks("inspected: {on: 2028}\n" + lamp(until), Optional.of(LocalDate.of(2027, 1, 1))))
         .isEmpty();
   }
 }

@@ -60,7 +60,8 @@ class MaskingTest {
     VehicleRecord read = RecordReader.parse(file("record.yaml"), rules).value().orElseThrow();
     VehicleRecord vehicle = VehicleRecord.class.cast(facts(read));
     assertThat(planted)
-        .contains("Named.notes", "EvidenceItem.caption", "PhysicalTrace.where", "Departure.explanation")
+        .contains(
+            "Named.notes", "EvidenceItem.caption", "PhysicalTrace.where", "Departure.explanation")
         .contains("Observation.note", "Opinion.reason", "PartNumbers$Found.text")
         .contains("Colors$Found.light", "Built.basis");
     Masking masking = Masking.of(Judge.by(rules), rules, vehicle);

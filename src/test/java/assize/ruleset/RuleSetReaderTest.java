@@ -101,9 +101,11 @@ class RuleSetReaderTest {
   @Test
   void pointsGoByWorthAndWhatIsLeftIsSharedByTheOthers() {
     Item all =
-        item("expect: {finish: nickel, color: green}\naspect_points: {finish: 3, color: 1}\npoints: 8");
+        item(
+            "expect: {finish: nickel, color: green}\naspect_points: {finish: 3, color: 1}\npoints: 8");
     assertThat(all.aspects()).extracting(AspectRule::possible).containsExactly(6000L, 2000L);
-    Item some = item("expect: {finish: nickel, color: green}\naspect_points: {finish: 3}\npoints: 4");
+    Item some =
+        item("expect: {finish: nickel, color: green}\naspect_points: {finish: 3}\npoints: 4");
     assertThat(some.aspects()).extracting(AspectRule::possible).containsExactly(3000L, 1000L);
   }
 

@@ -56,8 +56,21 @@ class BlankTextsTest {
   /** Remarks, which may be left blank, and what may stand around a number. */
   private static final Set<String> REMARKS =
       Set.of(
-          "basis", "by", "cite", "explanation", "held_by", "light", "look", "maker", "note", "notes",
-          "prefix", "purpose", "reason", "suffix", "where");
+          "basis",
+          "by",
+          "cite",
+          "explanation",
+          "held_by",
+          "light",
+          "look",
+          "maker",
+          "note",
+          "notes",
+          "prefix",
+          "purpose",
+          "reason",
+          "suffix",
+          "where");
 
   /** What is stamped, or compared with that: an empty text says that nothing is. */
   private static final Set<String> STAMPED = Set.of("date_code", "months", "part_number", "years");
@@ -144,7 +157,8 @@ class BlankTextsTest {
   void aRemarkThatShowsNothingKeepsNoPageFromBeingWritten(String blank, @TempDir Path folder)
       throws IOException {
     Set<String> remarks = new TreeSet<>(REMARKS);
-    remarks.removeAll(Set.of("purpose", "reason")); // reserved numbers and an accepted warning need them
+    remarks.removeAll(
+        Set.of("purpose", "reason")); // reserved numbers and an accepted warning need them
     Blanking change = new Blanking(blank, -1, remarks);
     Path rules = Files.createDirectories(folder.resolve("rules"));
     for (String file : List.of("rules.yaml", "items.yaml")) {

@@ -119,7 +119,8 @@ final class Courses {
             + "accepted_warnings:\n"
             + lines(
                 size,
-                i -> "  - {warning: no-source, about: i" + i + ", reason: Nobody knows " + i + "}\n")
+                i ->
+                    "  - {warning: no-source, about: i" + i + ", reason: Nobody knows " + i + "}\n")
             + "areas:\n  cab:\n    name: Cab\n    items:\n"
             + lines(
                 size,

@@ -79,7 +79,11 @@ record Crowd(
                   "observations: {"
                       + join(
                           n,
-                          i -> item(i) + ": {departure: {reason: r" + i + ", explanation: W, review_by: 2020}}")
+                          i ->
+                              item(i)
+                                  + ": {departure: {reason: r"
+                                  + i
+                                  + ", explanation: W, review_by: 2020}}")
                       + "}\n"),
           crowd(
               "evidence",
@@ -312,7 +316,12 @@ record Crowd(
         + "number_tables: {chassis: {name: Chassis, series: ["
         + join(
             n,
-            i -> "{prefix: A" + i + "-, first_numbers: {1: " + day(i) + "}, last: {number: 9, built: 1999}}")
+            i ->
+                "{prefix: A"
+                    + i
+                    + "-, first_numbers: {1: "
+                    + day(i)
+                    + "}, last: {number: 9, built: 1999}}")
         + "]}}\n"
         + expected(i -> "numbers: {chassis: A" + i + "-1..A" + i + "-9}, ", n);
   }
@@ -358,7 +367,12 @@ record Crowd(
         + "}\nawards: {"
         + join(
             n,
-            i -> "w" + i + ": {name: W, min_score: " + (n - i) + ", min_area_share: 10 %, max_item_loss: 1}")
+            i ->
+                "w"
+                    + i
+                    + ": {name: W, min_score: "
+                    + (n - i)
+                    + ", min_area_share: 10 %, max_item_loss: 1}")
         + "}\n"
         + plain(1);
   }

@@ -41,7 +41,9 @@ public final class JudgmentJson {
     return new JudgmentJson(judgment).json() + "\n";
   }
 
-  /** Returns the copy for others: each text changed as {@code mask} does, and marked as redacted. */
+  /**
+   * Returns the copy for others: each text changed as {@code mask} does, and marked as redacted.
+   */
   public static String of(Judgment judgment, UnaryOperator<String> mask) {
     String json = new JudgmentJson(judgment).json().flag("redacted", true) + "\n";
     return JsonStringFinder.change(json, mask);

@@ -132,7 +132,8 @@ record Sheets(Path folder, Path home) {
         .ifPresent(
             it ->
                 answers.put(
-                    "departure", Map.of("reason", it.reason(), "explanation", it.why().orElse(""))));
+                    "departure",
+                    Map.of("reason", it.reason(), "explanation", it.why().orElse(""))));
     return answers;
   }
 

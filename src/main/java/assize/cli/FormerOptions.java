@@ -8,7 +8,7 @@ import java.util.Optional;
  * What commands and options were called before. For one release each is answered with its name of
  * today, which edit distance would not find.
  */
-final class FormerNames {
+final class FormerOptions {
   /** Commands, each with what it is called now. */
   static final Map<String, String> COMMANDS =
       Map.of(
@@ -41,7 +41,7 @@ final class FormerNames {
               "compare",
               "--since is a command of its own now: assize compare OLD NEW"));
 
-  private FormerNames() {}
+  private FormerOptions() {}
 
   /**
    * An option, or an option with its value.

@@ -10,7 +10,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /** Every former name is answered with the one of today, and there is such a one. */
-class FormerNamesTest {
+class FormerOptionsTest {
   /** What a command takes besides options, so that nothing else is wrong with the line. */
   private static final Map<String, List<String>> VALUES =
       Map.of("merge", List.of("a.yaml", "b.yaml"), "compare", List.of("a.yaml", "b.yaml"));
@@ -34,16 +34,16 @@ class FormerNamesTest {
 
   @Test
   void eachIsAnsweredWithTheNameOfToday() {
-    FormerNames.COMMANDS.forEach(
+    FormerOptions.COMMANDS.forEach(
         (name, answer) -> {
           assertThat(wrong(name, List.of("x.yaml", "--json")).err())
               .isEqualTo(
                   "there is no command \"" + name + "\"; " + answer + "\nTry: assize --help\n");
           assertThat(QUOTED.matcher(answer).results().map(it -> it.group(1)).toList())
               .isNotEmpty()
-              .allSatisfy(FormerNamesTest::help);
+              .allSatisfy(FormerOptionsTest::help);
         });
-    for (FormerNames.Former former : FormerNames.OPTIONS) {
+    for (FormerOptions.Former former : FormerOptions.OPTIONS) {
       for (String command : former.commands()) {
         List<String> words =
             Stream.concat(
@@ -64,7 +64,7 @@ class FormerNamesTest {
 
   @Test
   void theTableIsThatOfTheChanges() {
-    assertThat(FormerNames.COMMANDS.get("lint")).isEqualTo("it is called \"check\" now");
+    assertThat(FormerOptions.COMMANDS.get("lint")).isEqualTo("it is called \"check\" now");
     assertThat(wrong("judge", List.of("x.yaml", "--share")).err())
         .startsWith("--share is called --redact now\n");
     assertThat(wrong("judge", List.of("x.yaml", "--photos=beside")).err())
