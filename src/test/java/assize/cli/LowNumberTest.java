@@ -165,10 +165,10 @@ class LowNumberTest {
     Map<String, String> made = new TreeMap<>();
     for (String command : new String[] {"judge", "dossier", "results"}) {
       Path out = record.resolveSibling(command);
-      boolean roster = command.equals("results");
+      boolean results = command.equals("results");
       CommandResult ran =
           CommandResult.of(
-              command, roster ? record.resolveSibling("") : record, "--redact", "--out", out);
+              command, results ? record.resolveSibling("") : record, "--redact", "--out", out);
       assertThat(ran.exit()).as(command + ran.err()).isZero();
       CommandBench.content(out)
           .forEach(

@@ -58,7 +58,7 @@ class PinsTest {
     STANDARDS,
     EVERY_KEY,
     EDITIONS,
-    ROSTERS,
+    RESULTS,
     CORPUS,
     MERGING,
     TABLES,
@@ -85,7 +85,7 @@ class PinsTest {
           case STANDARDS -> standards(group.work());
           case EVERY_KEY -> everyKey(group.work());
           case EDITIONS -> editions(group.work());
-          case ROSTERS -> rosters(group.work());
+          case RESULTS -> results(group.work());
           case CORPUS -> corpus(group.work());
           case MERGING -> merging(group.work());
           case TABLES -> tables(group.work());
@@ -243,13 +243,13 @@ class PinsTest {
     }
   }
 
-  private static List<String> rosters(Path work) throws IOException {
+  private static List<String> results(Path work) throws IOException {
     copy(Path.of("rules"), work.resolve("demo"));
     for (String name : RECORDS.keySet()) {
       Files.writeString(work.resolve("demo/" + name + ".secret"), SECRET.formatted(name));
     }
     return List.of(
-        "results demo --out out/roster --json out/roster/all.json" + AS_OF,
+        "results demo --out out/results --json out/results/all.json" + AS_OF,
         "results demo --redact --out out/copies --json out/copies/all.json" + AS_OF,
         "results demo --no-reports --out out/index" + AS_OF);
   }

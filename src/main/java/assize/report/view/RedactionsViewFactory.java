@@ -72,7 +72,7 @@ public final class RedactionsViewFactory {
         .map(view -> new SharedDossier(ViewTextMapper.of(view, texts), texts::key));
   }
 
-  /** Masks what a roster says of a vehicle, and of the standard that it was judged by. */
+  /** Masks what a results page says of a vehicle, and of the standard that it was judged by. */
   public static ResultsEntry entry(RedactedJudgment copy, TextMasker mask, String report) {
     ResultsEntry entry = ResultsEntry.of(copy.judgment(), copy.facts(), report);
     ResultsEntry.Standard standard = entry.standard();

@@ -235,9 +235,9 @@ record InjectionPages(
     Path shared = folder.resolve("shared-dossiers");
     Sheets.run("dossier", "--redact", record, "--out", shared.toString());
     addAll(pages, "dossier, shared", shared);
-    pages.put("roster", one("roster", "results", folder.toString(), "--no-reports"));
+    pages.put("results", one("results", "results", folder.toString(), "--no-reports"));
     pages.put(
-        "roster, shared", one("shared", "results", folder.toString(), "--no-reports", "--redact"));
+        "results, shared", one("shared", "results", folder.toString(), "--no-reports", "--redact"));
     pages.put("sheet", file("sheet.html", "sheet", record));
     pages.put("guide", file("guide.html", "handbook", rules().toString()));
     pages.put(

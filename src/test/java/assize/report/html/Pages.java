@@ -23,7 +23,7 @@ final class Pages {
     List<Path> pages = new ArrayList<>(DemoReports.in(folder));
     String record = folder.resolve("l45-4388.yaml").toString();
     pages.addAll(first(1, folder.resolve("dossier"), "dossier", record));
-    pages.addAll(first(1, folder.resolve("roster"), "results", folder.toString(), "--no-reports"));
+    pages.addAll(first(1, folder.resolve("results"), "results", folder.toString(), "--no-reports"));
     pages.addAll(first(1, folder.resolve("shared"), "judge", "--redact", record));
     Path half = folder.resolve("l41-half-recorded.yaml");
     Path sheet = folder.resolve("sheet").resolve("l41-sheet.html");
