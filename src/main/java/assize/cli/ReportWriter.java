@@ -107,7 +107,9 @@ final class ReportWriter {
       return List.of();
     }
 
-    /** Returns what a results page says of it; {@code report} is the page's file, or empty for none. */
+    /**
+     * Returns what a results page says of it; {@code report} is the page's file, or empty for none.
+     */
     ResultsEntry entry(String report);
 
     /** Prints its row of a results page. */

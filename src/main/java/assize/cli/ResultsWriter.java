@@ -29,8 +29,8 @@ import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
 
 /**
- * Judges all vehicles of a folder and writes a results page. Several are worked on at once, each
- * is put on disk as soon as it is judged, and what they give is taken in the order of their paths.
+ * Judges all vehicles of a folder and writes a results page. Several are worked on at once, each is
+ * put on disk as soon as it is judged, and what they give is taken in the order of their paths.
  */
 final class ResultsWriter {
   private final Terminal terminal;
@@ -94,7 +94,8 @@ final class ResultsWriter {
    *
    * @param page where its report goes, whether or not one is written
    * @param twin says that another vehicle's report goes there too
-   * @param entry its row of the results page, and the row as it is printed; none where no page is made
+   * @param entry its row of the results page, and the row as it is printed; none where no page is
+   *     made
    * @param line its judgment as one line of JSON
    * @param keeping what has to be done before its page is put into place
    * @param clearing what has to be done after that

@@ -163,7 +163,7 @@ class PinsTest {
   /** Returns every command that takes one rule set. */
   private static List<String> ofStandard(String rules, String empty, String name) {
     return List.of(
-        "handbook " + rules + " --out out/guide/" + name + ".html",
+        "handbook " + rules + " --out out/handbook/" + name + ".html",
         "check " + rules + " --show-accepted",
         "check " + rules + " --show-accepted --json",
         "sheet " + rules + " --out out/sheet/" + name + ".html",
@@ -199,24 +199,24 @@ class PinsTest {
   }
 
   private static List<String> editions(Path work) throws IOException {
-    copy(RESOURCES.resolve("guide"), work.resolve("guide"));
+    copy(RESOURCES.resolve("handbook"), work.resolve("handbook"));
     copy(Path.of("rules"), work.resolve("demo"));
     copy(Path.of("rules"), work.resolve("changed"));
     change(work.resolve("changed/tarrowby-type-l"));
     change(work.resolve("changed/quillhurst-q.yaml"));
     List<String> all = new ArrayList<>();
-    changes(all, "guide/older.yaml", "guide/newer.yaml", "guide/truck.yaml", "forth");
-    changes(all, "guide/newer.yaml", "guide/older.yaml", "guide/truck.yaml", "back");
+    changes(all, "handbook/older.yaml", "handbook/newer.yaml", "handbook/truck.yaml", "forth");
+    changes(all, "handbook/newer.yaml", "handbook/older.yaml", "handbook/truck.yaml", "back");
     String truck = "tarrowby-type-l";
     changes(all, "demo/" + truck, "changed/" + truck, "demo/l45-4388.yaml", "truck");
     changes(all, "changed/" + truck, "demo/" + truck, "demo/l41-half-recorded.yaml", "half");
     String cycle = "quillhurst-q.yaml";
     changes(all, "demo/" + cycle, "changed/" + cycle, "demo/q-1187.yaml", "motorcycle");
     for (String edition : List.of("older", "newer")) {
-      all.add("handbook guide/" + edition + ".yaml --out out/" + edition + ".html");
-      all.add("check guide/" + edition + ".yaml --show-accepted");
+      all.add("handbook handbook/" + edition + ".yaml --out out/" + edition + ".html");
+      all.add("check handbook/" + edition + ".yaml --show-accepted");
     }
-    all.add("judge guide/truck.yaml --out out --json out/truck.json" + AS_OF);
+    all.add("judge handbook/truck.yaml --out out --json out/truck.json" + AS_OF);
     return all;
   }
 
@@ -336,7 +336,7 @@ class PinsTest {
         Stream.of(command.split(" "))
             .map(
                 it ->
-                    it.matches("(demo|changed|guide|shape|out|corpus|merging|tables)(/.*)?")
+                    it.matches("(demo|changed|handbook|shape|out|corpus|merging|tables)(/.*)?")
                             && !it.equals(command.split(" ")[0])
                         ? work + "/" + it
                         : it)

@@ -167,7 +167,7 @@ class BlankTextsTest {
             "results @ --out @/all",
             "sheet @/record.yaml --out @/sheet.html",
             "sheet @/record.yaml --out @/sheet.csv",
-            "handbook @/rules --out @/guide.html")) {
+            "handbook @/rules --out @/handbook.html")) {
       run(words.replace("@", folder.toString()));
     }
   }

@@ -9,8 +9,8 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * Prints a results page in pieces: each row by itself, and the page around them, so that thousands of
- * vehicles need no more memory than a few.
+ * Prints a results page in pieces: each row by itself, and the page around them, so that thousands
+ * of vehicles need no more memory than a few.
  */
 public final class HtmlResults {
   /** How many rows of each table are looked at together with the whole page. */

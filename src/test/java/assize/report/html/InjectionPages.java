@@ -239,7 +239,7 @@ record InjectionPages(
     pages.put(
         "results, shared", one("shared", "results", folder.toString(), "--no-reports", "--redact"));
     pages.put("sheet", file("sheet.html", "sheet", record));
-    pages.put("guide", file("guide.html", "handbook", rules().toString()));
+    pages.put("handbook", file("handbook.html", "handbook", rules().toString()));
     pages.put(
         "changes",
         file(

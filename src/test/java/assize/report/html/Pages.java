@@ -29,10 +29,11 @@ final class Pages {
     Path sheet = folder.resolve("sheet").resolve("l41-sheet.html");
     Sheets.run("sheet", half.toString(), "--out", sheet.toString());
     pages.add(sheet);
-    pages.add(guide(folder.resolve("guide.html"), "handbook", folder.resolve("quillhurst-q.yaml")));
-    Path yard = Path.of("src/test/resources/assize/guide");
     pages.add(
-        guide(
+        handbook(folder.resolve("handbook.html"), "handbook", folder.resolve("quillhurst-q.yaml")));
+    Path yard = Path.of("src/test/resources/assize/handbook");
+    pages.add(
+        handbook(
             folder.resolve("changes.html"),
             "compare",
             yard.resolve("older.yaml"),
@@ -42,7 +43,7 @@ final class Pages {
     return List.copyOf(pages);
   }
 
-  private static Path guide(Path out, Object... words) {
+  private static Path handbook(Path out, Object... words) {
     String[] all =
         Stream.concat(Stream.of(words), Stream.of("--out", out))
             .map(String::valueOf)
