@@ -160,7 +160,7 @@ class LowNumberTest {
     return text.replaceAll("\\b(Q?)" + name + "\\b", "$1" + number);
   }
 
-  /** Returns all that is made for others, but for the fingerprints under a secret. */
+  /** Returns all that is made for others, but for the hashes under a secret. */
   private static Map<String, String> made(Path record) throws IOException {
     Map<String, String> made = new TreeMap<>();
     for (String command : new String[] {"judge", "dossier", "results"}) {

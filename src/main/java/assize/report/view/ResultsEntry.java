@@ -40,7 +40,7 @@ public record ResultsEntry(
   /**
    * What a vehicle was judged by. Only vehicles of one standard can be compared.
    *
-   * @param digest the fingerprints of its files: two texts may call themselves one edition
+   * @param digest the checksums of its files: two texts may call themselves one edition
    * @param outOf the full score in thousandths of a point
    * @param awards the highest first
    */
