@@ -117,7 +117,7 @@ class PinsTest {
     }
     all.add("verify out/copy/l45-4388.html L45-4388 " + "AAAAA ".repeat(13).strip());
     all.add("judge demo/l45-4388.yaml --out out/later --as-of 2030-01-01 --json out/later.json");
-    all.add("judge demo/l45-4388.yaml --out out/beside --photos folder" + AS_OF);
+    all.add("judge demo/l45-4388.yaml --out out/folder --photos folder" + AS_OF);
     return all;
   }
 
@@ -176,25 +176,25 @@ class PinsTest {
 
   /** A rule set and a record in which every key is written once. */
   private static List<String> everyKey(Path work) throws IOException {
-    Path rules = Files.createDirectories(work.resolve("shape/rules"));
+    Path rules = Files.createDirectories(work.resolve("schema/rules"));
     for (String file : List.of("rules.yaml", "items.yaml")) {
-      Files.copy(RESOURCES.resolve("shape").resolve(file), rules.resolve(file));
+      Files.copy(RESOURCES.resolve("schema").resolve(file), rules.resolve(file));
     }
-    String record = Files.readString(RESOURCES.resolve("shape/record.yaml"));
+    String record = Files.readString(RESOURCES.resolve("schema/record.yaml"));
     Files.writeString(
-        work.resolve("shape/record.yaml"), record.replaceAll("(?m)^rules: .*", "rules: rules"));
+        work.resolve("schema/record.yaml"), record.replaceAll("(?m)^rules: .*", "rules: rules"));
     for (String file :
         List.of("rules/pictures/guide.png", "photos/horn.png", "papers/invoice.pdf")) {
-      Path to = work.resolve("shape").resolve(file);
+      Path to = work.resolve("schema").resolve(file);
       Files.createDirectories(to.getParent());
       Files.copy(Path.of("rules/photos/horn-button.png"), to);
     }
-    Files.writeString(work.resolve("shape/record.secret"), SECRET.formatted("record"));
-    List<String> all = new ArrayList<>(ofRecord("shape/record.yaml", "record"));
-    all.addAll(ofStandard("shape/rules", "shape/new.yaml", "rules"));
-    all.add("merge shape/new.yaml shape/record.yaml --allow-other-vehicle");
-    all.add("merge shape/new.yaml shape/record.yaml --allow-other-vehicle --json");
-    all.add("merge shape/new.yaml shape/record.yaml --allow-other-vehicle --write");
+    Files.writeString(work.resolve("schema/record.secret"), SECRET.formatted("record"));
+    List<String> all = new ArrayList<>(ofRecord("schema/record.yaml", "record"));
+    all.addAll(ofStandard("schema/rules", "schema/new.yaml", "rules"));
+    all.add("merge schema/new.yaml schema/record.yaml --allow-other-vehicle");
+    all.add("merge schema/new.yaml schema/record.yaml --allow-other-vehicle --json");
+    all.add("merge schema/new.yaml schema/record.yaml --allow-other-vehicle --write");
     return all;
   }
 
@@ -336,7 +336,7 @@ class PinsTest {
         Stream.of(command.split(" "))
             .map(
                 it ->
-                    it.matches("(demo|changed|handbook|shape|out|corpus|merging|tables)(/.*)?")
+                    it.matches("(demo|changed|handbook|schema|out|corpus|merging|tables)(/.*)?")
                             && !it.equals(command.split(" ")[0])
                         ? work + "/" + it
                         : it)
