@@ -37,7 +37,7 @@ record WriteScenario(
   static final List<WriteScenario> ALL =
       List.of(
           new WriteScenario(
-              "reports with photos beside and JSON",
+              "reports with photos in a folder and JSON",
               List.of("judge @/one.yaml @/two.yaml --out @/out --json @/all.json --photos folder"),
               Map.of(
                   "out/one.html",
