@@ -3,6 +3,7 @@ package assize.cli;
 import assize.diagnostic.Result;
 import assize.judge.Judge;
 import assize.judgment.Judgment;
+import assize.newrecord.RecordHead;
 import assize.record.RecordReader;
 import assize.record.VehicleRecord;
 import assize.report.html.HtmlSheet;
