@@ -17,7 +17,7 @@ import java.util.List;
 /** What must be true whatever was read. */
 final class Checks {
   /** The rule set and the record that have every name there is. */
-  static final Path EVERY_NAME = Path.of("src/test/resources/assize/shape");
+  static final Path EVERY_NAME = Path.of("src/test/resources/assize/schema");
 
   private Checks() {}
 

@@ -7,7 +7,7 @@ import assize.ruleset.RuleSetReader;
 import assize.text.SourceFile;
 import java.util.List;
 
-/** A rule set with all checks, and the book of it. */
+/** A rule set with all checks, and the handbook of it. */
 public final class RuleSetTarget {
   private RuleSetTarget() {}
 

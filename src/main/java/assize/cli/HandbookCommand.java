@@ -29,7 +29,7 @@ final class HandbookCommand implements Callable<Integer> {
   @Option(
       names = "--out",
       paramLabel = "FILE.html",
-      description = "Where to write the page; default: reports/NAME-guide.html.")
+      description = "Where to write the page; default: reports/NAME-handbook.html.")
   private Optional<Path> out = Optional.empty();
 
   HandbookCommand(Terminal terminal) {
@@ -45,7 +45,7 @@ final class HandbookCommand implements Callable<Integer> {
       return Exit.BAD_INPUT;
     }
     RuleSet ruleSet = read.value().orElseThrow();
-    page.write("-guide.html", ruleSet, HtmlHandbook.render(HandbookViewFactory.of(ruleSet)));
+    page.write("-handbook.html", ruleSet, HtmlHandbook.render(HandbookViewFactory.of(ruleSet)));
     return Exit.DONE;
   }
 }

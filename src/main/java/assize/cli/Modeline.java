@@ -38,10 +38,10 @@ final class Modeline {
   }
 
   /** Says whether a schema may be written at a path: nothing else stands there. */
-  static boolean isFree(Path path, FileSchema shape) {
+  static boolean isFree(Path path, FileSchema schema) {
     try {
       return !Files.exists(path)
-          || Files.isRegularFile(path) && JsonSchemaWriter.isOne(shape, Files.readString(path));
+          || Files.isRegularFile(path) && JsonSchemaWriter.isOne(schema, Files.readString(path));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

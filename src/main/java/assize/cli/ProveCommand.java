@@ -23,10 +23,10 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-/** Shows an owner by what words masked numbers are opened. */
+/** Shows an owner the proof codes of masked numbers. */
 @Command(
     name = "prove",
-    description = "Prints what opens a record's masked numbers.",
+    description = "Prints the proof code of each masked number of a record.",
     mixinStandardHelpOptions = true)
 final class ProveCommand implements Callable<Integer> {
   private final Terminal terminal;
@@ -102,9 +102,9 @@ final class ProveCommand implements Callable<Integer> {
               : String.join(
                   "\n",
                   name + " " + one.getValue() + ", masked " + masked,
-                  "  fingerprint    " + key.fingerprint(one.getValue()),
-                  "  opening words  " + key.words(),
-                  "  secret         " + TerminalEscaper.of(SecretFile.words(kept, secret))));
+                  "  hash        " + key.fingerprint(one.getValue()),
+                  "  proof code  " + key.words(),
+                  "  secret      " + TerminalEscaper.of(SecretFile.words(kept, secret))));
     }
     SecretFile.name(kept, file, vehicle.id(), secret).ifPresent(terminal::error);
     return Exit.DONE;

@@ -88,7 +88,7 @@ final class RedactedReportWriter implements ReportWriter.Made {
     return wanted.out().resolve(mask.text(judgment().vehicle().id()) + SHARED);
   }
 
-  /** Begins with a record for a copy that bears no fingerprint, and so needs no secret. */
+  /** Begins with a record for a copy that bears no hash, and so needs no secret. */
   static RedactedReportWriter unsealed(
       Path record, InputLoader.Judged judged, ReportWriter.ReportOptions wanted) {
     return new RedactedReportWriter(record, judged, wanted);
@@ -143,7 +143,7 @@ final class RedactedReportWriter implements ReportWriter.Made {
 
   private String page(ImageLoader.Read read) {
     RedactionsViewFactory.Shared shared =
-        RedactionsViewFactory.of(copy, mask, fingerprints(), read.loadErrors());
+        RedactionsViewFactory.of(copy, mask, hashes(), read.loadErrors());
     Map<String, PageImage> pictures = new LinkedHashMap<>();
     ReportWriter.asPictures(read)
         .forEach((key, picture) -> pictures.put(shared.pictures().apply(key), picture));
@@ -209,13 +209,12 @@ final class RedactedReportWriter implements ReportWriter.Made {
             + " it stands in `private`; if it is a word of the page itself, name a longer one.");
   }
 
-  private Map<String, String> fingerprints() {
-    Map<String, String> fingerprints = new LinkedHashMap<>();
+  private Map<String, String> hashes() {
+    Map<String, String> hashes = new LinkedHashMap<>();
     own.numbers()
         .forEach(
-            (table, number) ->
-                fingerprints.put(table, secret.key(own.id(), table).fingerprint(number)));
-    return fingerprints;
+            (table, number) -> hashes.put(table, secret.key(own.id(), table).fingerprint(number)));
+    return hashes;
   }
 
   @Override

@@ -107,10 +107,12 @@ final class ReportWriter {
       return List.of();
     }
 
-    /** Returns what a roster says of it; {@code report} is the page's file, or empty for none. */
+    /**
+     * Returns what a results page says of it; {@code report} is the page's file, or empty for none.
+     */
     ResultsEntry entry(String report);
 
-    /** Prints its row of a roster. */
+    /** Prints its row of a results page. */
     default String row(ResultsEntry entry) {
       return HtmlResults.row(entry.row());
     }

@@ -19,7 +19,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 
-/** What a roster has come to so far: the rows wait on disk, and here stand their places alone. */
+/** The results so far: the rows wait on disk, and here stand their places alone. */
 final class ResultsCollector implements AutoCloseable {
   /** How many notes are told; thousands would be read by nobody. */
   private static final int NOTES = 20;

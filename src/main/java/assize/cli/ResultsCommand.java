@@ -9,10 +9,10 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-/** Judges every record in a folder and writes an index of them. */
+/** Judges every record in a folder and writes a results page. */
 @Command(
     name = "results",
-    description = "Judges every record in a folder and below, and writes an index of them.",
+    description = "Judges every record in a folder and below, and writes a results page.",
     mixinStandardHelpOptions = true)
 final class ResultsCommand implements Callable<Integer> {
   private final Terminal terminal;
@@ -29,7 +29,7 @@ final class ResultsCommand implements Callable<Integer> {
   @Option(
       names = "--out",
       paramLabel = "DIR",
-      description = "Where to write the index and the reports; default: reports.")
+      description = "Where to write the results page and the reports; default: reports.")
   private Optional<Path> out = Optional.empty();
 
   @Mixin private AsOfOption asOf = new AsOfOption();
@@ -45,10 +45,10 @@ final class ResultsCommand implements Callable<Integer> {
 
   @Option(
       names = "--skip-invalid",
-      description = "Leave out records that have errors, and list them at the end of the index.")
+      description = "Leave out records that have errors, and list them on the results page.")
   private boolean skipInvalid;
 
-  @Option(names = "--no-reports", description = "Write the index alone, and no reports.")
+  @Option(names = "--no-reports", description = "Write the results page alone, and no reports.")
   private boolean noReports;
 
   @Mixin private ReportOptions options = new ReportOptions();

@@ -29,8 +29,8 @@ import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
 
 /**
- * Judges all vehicles of a folder and writes an index of them. Several are worked on at once, each
- * is put on disk as soon as it is judged, and what they give is taken in the order of their paths.
+ * Judges all vehicles of a folder and writes a results page. Several are worked on at once, each is
+ * put on disk as soon as it is judged, and what they give is taken in the order of their paths.
  */
 final class ResultsWriter {
   private final Terminal terminal;
@@ -47,9 +47,9 @@ final class ResultsWriter {
   /**
    * What a person asked for.
    *
-   * @param reports what is wanted of each report; its folder is the index's too
+   * @param reports what is wanted of each report; the results page goes to its folder too
    * @param leaveOut whether records with errors are left out instead of stopping it all
-   * @param noReports whether the index is all that is written
+   * @param noReports whether the results page is all that is written
    */
   record ResultsOptions(
       Path folder,
@@ -67,7 +67,7 @@ final class ResultsWriter {
     }
 
     Path index() {
-      return reports.out().resolve(reports.share() ? "roster-redacted.html" : "roster.html");
+      return reports.out().resolve(reports.share() ? "results-redacted.html" : "results.html");
     }
   }
 
@@ -94,7 +94,8 @@ final class ResultsWriter {
    *
    * @param page where its report goes, whether or not one is written
    * @param twin says that another vehicle's report goes there too
-   * @param entry its row of the index, and the row as it is printed; none where no index is made
+   * @param entry its row of the results page, and the row as it is printed; none where no page is
+   *     made
    * @param line its judgment as one line of JSON
    * @param keeping what has to be done before its page is put into place
    * @param clearing what has to be done after that
@@ -121,7 +122,7 @@ final class ResultsWriter {
     }
     if (wanted.json().map(Path::of).filter(wanted.index()::equals).isPresent()) {
       terminal.error(
-          "error: " + wanted.index() + ": the index goes there; name another for --json");
+          "error: " + wanted.index() + ": the results page goes there; name another for --json");
       return Exit.BAD_INPUT;
     }
     RecordFileFinder files = RecordFileFinder.in(wanted.folder());
@@ -231,7 +232,7 @@ final class ResultsWriter {
               file,
               "a record may not be named \""
                   + judged.judgment().vehicle().id()
-                  + "\" here: the index is named so"));
+                  + "\" here: the results page is named so"));
     }
     String line = wanted.json().isPresent() ? ReportWriter.line(one.machine()) + "\n" : "";
     Optional<ResultsEntry> entry =

@@ -33,8 +33,8 @@ final class SchemaCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     Map<Path, FileSchema> files = new LinkedHashMap<>();
-    files.put(folder.resolve(Modeline.RECORD), VehicleRecord.SHAPE);
-    files.put(folder.resolve(Modeline.RULE_SET), RuleSetSchema.SHAPE);
+    files.put(folder.resolve(Modeline.RECORD), VehicleRecord.SCHEMA);
+    files.put(folder.resolve(Modeline.RULE_SET), RuleSetSchema.SCHEMA);
     AtomicFileWriter.check(files.keySet());
     List<Path> taken =
         files.entrySet().stream()
@@ -47,7 +47,7 @@ final class SchemaCommand implements Callable<Integer> {
       return Exit.BAD_INPUT;
     }
     try (OutputTransaction outputs = new OutputTransaction()) {
-      files.forEach((path, shape) -> outputs.stage(path, JsonSchemaWriter.of(shape)));
+      files.forEach((path, schema) -> outputs.stage(path, JsonSchemaWriter.of(schema)));
       outputs.commit();
     }
     files.keySet().forEach(it -> terminal.result(it.toString()));

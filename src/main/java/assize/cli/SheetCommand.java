@@ -3,6 +3,7 @@ package assize.cli;
 import assize.diagnostic.Result;
 import assize.judge.Judge;
 import assize.judgment.Judgment;
+import assize.newrecord.RecordHead;
 import assize.record.RecordReader;
 import assize.record.VehicleRecord;
 import assize.report.html.HtmlSheet;
@@ -33,7 +34,7 @@ import picocli.CommandLine.Spec;
 /** Writes what there is to look at on one vehicle, to be filled in where it stands. */
 @Command(
     name = "sheet",
-    description = "Writes a walk-round sheet to fill in on paper, a phone or in a spreadsheet.",
+    description = "Writes an inspection sheet to fill in on paper, a phone or in a spreadsheet.",
     mixinStandardHelpOptions = true)
 final class SheetCommand implements Callable<Integer> {
   private final Terminal terminal;

@@ -24,7 +24,7 @@ import picocli.CommandLine.Parameters;
 /** Checks for anybody that a copy for others means a number. */
 @Command(
     name = "verify",
-    description = "Checks a number and its opening words against a copy for others.",
+    description = "Checks a number and its proof code against a copy for others.",
     mixinStandardHelpOptions = true)
 final class VerifyCommand implements Callable<Integer> {
   private static final long MEGA = 1_000_000;
@@ -49,8 +49,8 @@ final class VerifyCommand implements Callable<Integer> {
       index = "2..*",
       arity = "1..*",
       paramLabel = "CODE",
-      description = "Its opening words: 13 groups of 5 letters and digits.")
-  private List<String> words = List.of();
+      description = "Its proof code: 13 groups of 5 letters and digits.")
+  private List<String> code = List.of();
 
   @Option(names = "--json", description = "Print for other programs, as one object.")
   private boolean json;
@@ -71,8 +71,8 @@ final class VerifyCommand implements Callable<Integer> {
     if (MaskedNumber.letters(number).isEmpty()) {
       return refuse("the number \"" + number + "\" has neither letters nor digits");
     }
-    return ProofKey.read(String.join(" ", words))
-        .match(key -> check(number, key), bad -> refuse("the opening words: " + bad.reason()));
+    return ProofKey.read(String.join(" ", code))
+        .match(key -> check(number, key), bad -> refuse("the proof code: " + bad.reason()));
   }
 
   private int check(String told, ProofKey key) {
@@ -116,19 +116,19 @@ final class VerifyCommand implements Callable<Integer> {
     }
     String fingerprint = key.fingerprint(told);
     List<Seals.NumberHash> opened =
-        seals.stream().filter(seal -> seal.fingerprint().equals(fingerprint)).toList();
+        seals.stream().filter(seal -> seal.hash().equals(fingerprint)).toList();
     if (opened.isEmpty()) {
       return refuse(
           "no: the number \""
               + told
-              + "\" with these words gives none of this page's fingerprints, those of "
+              + "\" with this proof code gives none of this page's hashes, those of "
               + seals.stream().map(VerifyCommand::shown).limit(SHOWN).collect(joining(", "))
               + (seals.size() > SHOWN ? ", ..." : "")
-              + "; the words are well formed, so the number is another, or they open a number of"
-              + " another copy");
+              + "; the code is well formed, so the number is another, or the code belongs to a"
+              + " number of another copy");
     }
     if (opened.size() > 1) {
-      return refuse("no: this page has one fingerprint for two numbers, so somebody changed it");
+      return refuse("no: this page has one hash for two numbers, so somebody changed it");
     }
     Seals.NumberHash seal = opened.get(0);
     String letters = MaskedNumber.letters(told);
@@ -136,7 +136,7 @@ final class VerifyCommand implements Callable<Integer> {
       return refuse(
           "no: the letters and digits "
               + letters
-              + " give a fingerprint of this page, but the page shows "
+              + " give a hash of this page, but the page shows "
               + shown(seal)
               + " beside it; if other letters or digits are shown, somebody changed the page; if"
               + " only dashes or spaces differ, type them as the page shows them");

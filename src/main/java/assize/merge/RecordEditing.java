@@ -25,7 +25,7 @@ public final class RecordEditing {
   static final Style STYLE =
       new Style(
           Stream.concat(
-                  VehicleRecord.SHAPE.root().meant(),
+                  VehicleRecord.SCHEMA.root().meant(),
                   Arrays.stream(Aspect.values())
                       .filter(it -> it.kind().staysPlain())
                       .map(Aspect::word))

@@ -17,7 +17,7 @@ import java.util.stream.Collectors;
 
 /**
  * The text of a record to fill in. Each thing to look at is a name with a colon and nothing behind
- * it; over it stands, as remarks, where to look, what is expected, and what may be written.
+ * it; over it stands, as comments, where to look, what is expected, and what may be written.
  */
 public final class RecordTemplate {
   private static final int ITEM = 2;

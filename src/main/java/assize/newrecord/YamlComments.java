@@ -14,7 +14,7 @@ final class YamlComments {
   /** What ends a line for somebody, and what can't be seen or turns the writing around. */
   private static final Pattern UNSEEN = Pattern.compile("[\\s\\p{Z}\\p{Cc}\\p{Cf}\\p{Cs}\\p{Cn}]+");
 
-  /** By these words in a remark an editor is told where to fetch a schema. */
+  /** By these words in a comment an editor is told where to fetch a schema. */
   private static final Pattern SETTING = Pattern.compile("(?i)yaml-language-server");
 
   /** How an entry of a list begins. */
@@ -23,7 +23,7 @@ final class YamlComments {
   private YamlComments() {}
 
   /**
-   * Returns a text as remarks, its paragraphs and lists kept, long lines broken.
+   * Returns a text as comments, its paragraphs and lists kept, long lines broken.
    *
    * @param indent spaces before the {@code #}
    * @param lead what stands behind the {@code #} in the first line, such as a name; the others have

@@ -149,8 +149,8 @@ public final class RecordReader {
             RecordReading.items(rules),
             values);
     Optional<VehicleRecord> record = VehicleRecord.TABLE.read(fields, in, fields.at());
-    List<FileChecksum> files = new ArrayList<>(List.of(loaded.fingerprint()));
-    files.addAll(named.fingerprints());
+    List<FileChecksum> files = new ArrayList<>(List.of(loaded.checksum()));
+    files.addAll(named.checksums());
     return record.map(it -> it.with(VehicleRecord.FILES, List.copyOf(files)));
   }
 

@@ -207,7 +207,7 @@ public final class VehicleRecord extends Facts {
               FILES));
 
   /** What a record holds, with all that stands below it. */
-  public static final FileSchema SHAPE =
+  public static final FileSchema SCHEMA =
       new FileSchema(
           "Record",
           "One vehicle: what it is, and what was found at each item of a rule set.",

@@ -15,7 +15,7 @@ public final class MaskedNumber {
 
   private MaskedNumber() {}
 
-  /** Returns the letters and digits of a number, which are all that its fingerprint is made of. */
+  /** Returns the letters and digits of a number, which are all that its hash is made of. */
   public static String letters(String number) {
     return NormalizedText.of(number).toString();
   }

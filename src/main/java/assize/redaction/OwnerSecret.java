@@ -145,7 +145,7 @@ public final class OwnerSecret {
                 "# It belongs to "
                     + name.replaceAll("\\p{Cntrl}", " ")
                     + ". In the copies for others",
-                "# (assize judge --redact) numbers are masked, and each has a fingerprint that only",
+                "# (assize judge --redact) numbers are masked, and each has a hash that only",
                 "# this secret can make. With it you can prove later which number was meant:",
                 "# assize prove says how. Without it nobody can, you neither. Whoever has it can find",
                 "# out the masked numbers. If somebody else has had it, make a new one:",

@@ -4,7 +4,7 @@ import assize.text.Parsed;
 import java.util.Arrays;
 import java.util.HexFormat;
 
-/** What opens the fingerprint of one masked number, and of no other. */
+/** What the hash of one masked number is made with, and of no other. */
 public final class ProofKey {
   private final byte[] bytes;
 
@@ -17,12 +17,12 @@ public final class ProofKey {
     return ProofCode.read(words).map(ProofKey::new);
   }
 
-  /** Returns its opening words: 13 groups of 5 letters and digits. */
+  /** Returns its proof code: 13 groups of 5 letters and digits. */
   public String words() {
     return ProofCode.of(bytes);
   }
 
-  /** Returns the fingerprint of a number, however it is spaced: 64 hexadecimal digits. */
+  /** Returns the hash of a number, however it is spaced: 64 hexadecimal digits. */
   public String fingerprint(String number) {
     return HexFormat.of().formatHex(Hmac.of(bytes, NormalizedText.of(number).toString()));
   }

@@ -11,7 +11,7 @@ import java.util.Optional;
  * A judgment as others may see it, its private words not masked yet.
  *
  * @param judgment holds nothing that the record marks private; its record's own file has no
- *     fingerprint, since numbers could be tried by it
+ *     checksum, since numbers could be tried by it
  * @param facts the record that was judged, by which claims speak or do not; never printed
  * @param omissions what was left out where, the record's own first
  * @param evidence how many pieces of evidence were left out

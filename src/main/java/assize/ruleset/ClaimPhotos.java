@@ -57,7 +57,7 @@ final class ClaimPhotos {
   }
 
   /** Returns what tells whether the files that were read are still the same. */
-  List<FileChecksum> fingerprints() {
-    return files.fingerprints();
+  List<FileChecksum> checksums() {
+    return files.checksums();
   }
 }

@@ -95,7 +95,7 @@ public final class RuleSetReader {
       return Result.failed(problems.all());
     }
     Span start = files.get(0).file().span(0, 0);
-    List<FileChecksum> prints = files.stream().map(BoundedFileReader.Loaded::fingerprint).toList();
+    List<FileChecksum> prints = files.stream().map(BoundedFileReader.Loaded::checksum).toList();
     ClaimPhotos photos = new ClaimPhotos(folder, values);
     Vocabulary names = defined(sections, values, complete);
     AreaReader areas = new AreaReader(sections, names, values, photos);

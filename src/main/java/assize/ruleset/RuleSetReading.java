@@ -72,7 +72,7 @@ record RuleSetReading(
   /** Returns the files it is read from and those that its claims show. */
   List<FileChecksum> allFiles() {
     List<FileChecksum> all = new ArrayList<>(files);
-    all.addAll(photos.fingerprints());
+    all.addAll(photos.checksums());
     return List.copyOf(all);
   }
 

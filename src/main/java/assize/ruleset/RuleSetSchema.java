@@ -24,7 +24,7 @@ public final class RuleSetSchema {
               PropertyConstraint.needs(Area.LISTED.name(), AREA.name()));
 
   /** What one file of a rule set may hold, with all that stands below it. */
-  public static final FileSchema SHAPE =
+  public static final FileSchema SCHEMA =
       new FileSchema(
           "Rule set",
           "One edition of one standard: the details to judge, what is right for each, for which"

@@ -18,26 +18,26 @@ public final class JsonSchemaWriter {
   private JsonSchemaWriter() {}
 
   /** Returns the schema as JSON, with a line break at its end. */
-  public static String of(FileSchema shape) {
-    Map<String, Object> root = top(shape);
-    root.putAll(group(shape.root()));
+  public static String of(FileSchema schema) {
+    Map<String, Object> root = top(schema);
+    root.putAll(group(schema.root()));
     Map<String, Object> shared = new TreeMap<>();
-    shape.shared().forEach((name, block) -> shared.put(name, group(block)));
+    schema.shared().forEach((name, block) -> shared.put(name, group(block)));
     root.put("definitions", shared);
     return Json.inLines(root);
   }
 
-  private static Map<String, Object> top(FileSchema shape) {
+  private static Map<String, Object> top(FileSchema schema) {
     Map<String, Object> root = new LinkedHashMap<>();
     root.put("$schema", "http://json-schema.org/draft-07/schema#");
-    root.put("title", shape.title());
-    root.put("description", shape.about());
+    root.put("title", schema.title());
+    root.put("description", schema.about());
     return root;
   }
 
   /** Says whether a text is such a schema, of this edition of the program or another. */
-  public static boolean isOne(FileSchema shape, String json) {
-    String top = Json.inLines(Map.of("title", shape.title()));
+  public static boolean isOne(FileSchema schema, String json) {
+    String top = Json.inLines(Map.of("title", schema.title()));
     return json.contains("json-schema.org") && json.contains(top.strip().replaceAll("[{}]", ""));
   }
 

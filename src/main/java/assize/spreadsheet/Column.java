@@ -4,7 +4,7 @@ import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
 
-/** The columns of the walk-round table, in their order. */
+/** The columns of the inspection table, in their order. */
 enum Column {
   NUMBER("No.", 6, false),
   AREA("Area", 14, false),

@@ -22,7 +22,7 @@ public record FilledSheet(Optional<SheetOrigin> madeFor, List<SheetEntry> entrie
    * @param key what stands before the colon in a record: the word of an aspect, {@code note} or
    *     {@code evidence}
    * @param yaml what is to stand behind the colon, on one line, quoted where it has to be
-   * @param at the cell; as a place it reads {@code truck.xlsx, sheet "Walk-round", cell F12}
+   * @param at the cell; as a place it reads {@code truck.xlsx, sheet "Inspection", cell F12}
    */
   public record SheetEntry(String item, String key, String yaml, Span at) {}
 }

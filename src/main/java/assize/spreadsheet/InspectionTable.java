@@ -21,7 +21,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 
 /**
- * The walk-round sheet as a table: a row for each aspect of each item.
+ * The inspection sheet as a table: a row for each aspect of each item.
  *
  * @param facts what is said of the vehicle and of the table, in two columns
  * @param lists the words that may be used, each list once
@@ -29,7 +29,7 @@ import java.util.stream.Collectors;
 record InspectionTable(
     SheetOrigin madeFor, List<TableRow> rows, List<List<String>> facts, List<Words> lists) {
   /** The name of the sheet that is filled in. */
-  static final String NAME = "Walk-round";
+  static final String NAME = "Inspection";
 
   /** Spreadsheets keep no longer text in a cell. */
   static final int LONGEST = 32_767;

@@ -13,7 +13,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 
-/** Reads a walk-round table that somebody filled in: {@code .xlsx} or {@code .csv}. */
+/** Reads an inspection table that somebody filled in: {@code .xlsx} or {@code .csv}. */
 public final class TableReader {
   static final int LARGEST = 16 * 1024 * 1024;
   static final int LARGEST_CSV = 4 * 1024 * 1024;

@@ -4,7 +4,7 @@ import assize.record.VehicleRecord;
 import assize.report.view.InspectionView;
 import assize.ruleset.RuleSet;
 
-/** Writes the walk-round sheet as a table to be filled in; what is found already stands in it. */
+/** Writes the inspection sheet as a table to be filled in; what is found already stands in it. */
 public final class TableWriter {
   private TableWriter() {}
 

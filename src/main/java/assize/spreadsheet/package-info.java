@@ -1,4 +1,4 @@
-/** The walk-round sheet as the table of a spreadsheet, and what somebody filled in there. */
+/** The inspection sheet as the table of a spreadsheet, and what somebody filled in there. */
 @NullMarked
 package assize.spreadsheet;
 

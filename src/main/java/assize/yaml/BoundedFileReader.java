@@ -34,7 +34,7 @@ public final class BoundedFileReader {
    *
    * @param marked whether it begins with a byte order mark, which the text leaves out
    */
-  public record Loaded(SourceFile file, FileChecksum fingerprint, boolean marked) {
+  public record Loaded(SourceFile file, FileChecksum checksum, boolean marked) {
     public static Loaded of(SourceFile file) {
       byte[] bytes = file.text().getBytes(StandardCharsets.UTF_8);
       return new Loaded(file, new FileChecksum(file.path(), Sha256.of(bytes), bytes.length), false);
@@ -45,7 +45,7 @@ public final class BoundedFileReader {
    * Reads one file.
    *
    * @param shown how messages name it
-   * @param name how its fingerprint names it
+   * @param name how its checksum names it
    */
   public static Optional<Loaded> load(
       Path path, String shown, String name, DiagnosticCollector problems) {
@@ -89,7 +89,7 @@ public final class BoundedFileReader {
       String name = path.relativize(one).toString().replace('\\', '/');
       Optional<Loaded> loaded = load(one, shown + "/" + name, name, problems);
       loaded.ifPresent(files::add);
-      bytes += loaded.map(it -> it.fingerprint().bytes()).orElse(0L);
+      bytes += loaded.map(it -> it.checksum().bytes()).orElse(0L);
       if (bytes > LARGEST_TOGETHER) {
         refuse(
             DiagnosticCode.FILE_TOO_LARGE,
@@ -153,7 +153,7 @@ public final class BoundedFileReader {
    *
    * @param name how it names the file
    */
-  public static FileChecksum fingerprint(Path path, String name) throws IOException {
+  public static FileChecksum checksum(Path path, String name) throws IOException {
     try (InputStream in = Files.newInputStream(path);
         DigestInputStream digesting = new DigestInputStream(in, Sha256.digest())) {
       long length = digesting.transferTo(OutputStream.nullOutputStream());

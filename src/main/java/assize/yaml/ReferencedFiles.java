@@ -28,9 +28,9 @@ public final class ReferencedFiles {
   }
 
   private record FileReference(Path path, Node.Scalar named) {
-    Optional<FileChecksum> fingerprint() {
+    Optional<FileChecksum> checksum() {
       try {
-        return Optional.of(BoundedFileReader.fingerprint(path, named.text()));
+        return Optional.of(BoundedFileReader.checksum(path, named.text()));
       } catch (IOException e) {
         return Optional.empty();
       }
@@ -51,11 +51,11 @@ public final class ReferencedFiles {
   }
 
   /** Reads them, several at once, and returns what tells whether each is still the same. */
-  public List<FileChecksum> fingerprints() {
+  public List<FileChecksum> checksums() {
     List<FileReference> files = List.copyOf(found.values());
     List<Optional<FileChecksum>> read =
-        files.parallelStream().map(FileReference::fingerprint).toList();
-    List<FileChecksum> fingerprints = new ArrayList<>();
+        files.parallelStream().map(FileReference::checksum).toList();
+    List<FileChecksum> checksums = new ArrayList<>();
     for (int i = 0; i < read.size(); i++) {
       if (read.get(i).isEmpty()) {
         problems.add(
@@ -63,8 +63,8 @@ public final class ReferencedFiles {
             files.get(i).named().at(),
             "this file can't be opened");
       }
-      read.get(i).ifPresent(fingerprints::add);
+      read.get(i).ifPresent(checksums::add);
     }
-    return fingerprints;
+    return checksums;
   }
 }

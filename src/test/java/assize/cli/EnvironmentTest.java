@@ -157,7 +157,7 @@ class EnvironmentTest {
         .contains("data:image/");
   }
 
-  /** A roster's rows wait where temporary files go; nothing else needs that folder. */
+  /** The rows of results wait where temporary files go; nothing else needs that folder. */
   @ParameterizedTest
   @CsvSource({"judge one.yaml,0", "judge one.yaml --redact,0", "merge one.yaml two.yaml,1"})
   void needsNoFolderForTemporaryFiles(String words, int exit) throws Exception {
@@ -168,7 +168,7 @@ class EnvironmentTest {
   }
 
   @Test
-  void aRosterSaysThatTheFolderForTemporaryFilesIsMissing() throws Exception {
+  void resultsSayThatTheFolderForTemporaryFilesIsMissing() throws Exception {
     Path nowhere = bench.at("nowhere");
     CommandResult ran = run(builder(java(List.of("-Djava.io.tmpdir=" + nowhere), "results", ".")));
     assertThat(ran.out())

@@ -120,7 +120,7 @@ class IoErrorMessagesTest {
             });
   }
 
-  private int roster(boolean leaveOut) throws IOException {
+  private int results(boolean leaveOut) throws IOException {
     Path out = failingAt(bench.at("out"), "two.html");
     Terminal terminal = new Terminal(err(), err(), false);
     return new ResultsWriter(
@@ -143,24 +143,24 @@ class IoErrorMessagesTest {
   }
 
   @Test
-  void aRosterLeavesOutTheVehicleAtWhichItFails() throws IOException {
+  void resultsLeaveOutTheVehicleAtWhichTheProgramFails() throws IOException {
     layVehicles();
-    assertThat(roster(true)).isEqualTo(Exit.DONE);
+    assertThat(results(true)).isEqualTo(Exit.DONE);
     assertThat(said())
         .contains("two.yaml: Assize failed, and not by your mistake: ", "a cog is missing")
         .contains("1 record has errors and is left out")
         .doesNotContain("\tat ");
     assertThat(CommandBench.content(bench.at("out")))
-        .containsOnlyKeys("", "one.html", "roster.html");
-    assertThat(Files.readString(bench.at("out/roster.html")))
+        .containsOnlyKeys("", "one.html", "results.html");
+    assertThat(Files.readString(bench.at("out/results.html")))
         .contains("<li><span>two.yaml</span><span class=\"points\">1 problem</span>");
   }
 
   @Test
-  void aRosterThatLeavesNothingOutWritesNothing() throws IOException {
+  void resultsThatLeaveNothingOutWriteNothing() throws IOException {
     layVehicles();
     Map<String, String> before = bench.content();
-    assertThat(roster(false)).isEqualTo(Exit.FAILED);
+    assertThat(results(false)).isEqualTo(Exit.FAILED);
     assertThat(said()).contains("two.yaml: Assize failed", "Nothing was written");
     assertThat(bench.content()).isEqualTo(before);
   }

@@ -159,15 +159,15 @@ class LowNumberTest {
     return text.replaceAll("\\b(Q?)" + name + "\\b", "$1" + number);
   }
 
-  /** Returns all that is made for others, but for the fingerprints under a secret. */
+  /** Returns all that is made for others, but for the hashes under a secret. */
   private static Map<String, String> made(Path record) throws IOException {
     Map<String, String> made = new TreeMap<>();
     for (String command : new String[] {"judge", "dossier", "results"}) {
       Path out = record.resolveSibling(command);
-      boolean roster = command.equals("results");
+      boolean results = command.equals("results");
       CommandResult ran =
           CommandResult.of(
-              command, roster ? record.resolveSibling("") : record, "--redact", "--out", out);
+              command, results ? record.resolveSibling("") : record, "--redact", "--out", out);
       assertThat(ran.exit()).as(command + ran.err()).isZero();
       CommandBench.content(out)
           .forEach(

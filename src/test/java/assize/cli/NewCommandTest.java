@@ -76,8 +76,8 @@ class NewCommandTest {
                 + at("our-truck.yaml")
                 + "\n");
     assertThat(text("our-truck.yaml"))
-        .contains("\nrecord: our-truck\nrules: club.yaml\nedition: 2\n")
-        .contains("\n  name: 'X1: the dropside'\n  model: X1\nbuilt: 1934-05\n")
+        .contains("\nrecord: our-truck\nrules: club.yaml\nedition: \"2\"\n")
+        .contains("\n  name: 'X1: the dropside'\n  model: X1\n", "\nbuilt: 1934-05\n")
         .contains("\nobservations:\n\n  # == Cab ==\n\n  # 1. Horn button (2 points)\n  button:\n")
         .contains(
             "\n    # Expected: nickel plate\n    # Write one of: nickel; other\n    finish:\n");

@@ -10,7 +10,7 @@ import java.util.regex.Pattern;
 
 /** A record with two numbers, to be redacted and proved. */
 record NumberedRecord(Path folder) {
-  private static final Pattern WORDS = Pattern.compile("opening words  (\\S+)");
+  private static final Pattern CODE = Pattern.compile("proof code  (\\S+)");
 
   private static final String RULES =
       """
@@ -60,6 +60,6 @@ record NumberedRecord(Path folder) {
   List<String> keys() {
     CommandResult ran = CommandResult.of("prove", file());
     assertThat(ran.exit()).as(ran.err()).isZero();
-    return WORDS.matcher(ran.out()).results().map(one -> one.group(1)).toList();
+    return CODE.matcher(ran.out()).results().map(one -> one.group(1)).toList();
   }
 }

@@ -221,7 +221,7 @@ class PathsTest {
   /** Links in a folder that is gone through are passed over. */
   @Test
   @DisabledOnOs(OS.WINDOWS)
-  void aRosterFollowsNoLink() throws IOException {
+  void resultsFollowNoLink() throws IOException {
     record("rules.yaml", "{measurement: Rule}");
     Path other = Files.createDirectory(home.resolve("other"));
     rules(other.resolve("rules.yaml"), "");

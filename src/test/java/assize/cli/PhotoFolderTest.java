@@ -106,7 +106,7 @@ class PhotoFolderTest {
   }
 
   @Test
-  void aRosterWritesAndTakesAwayNothingBehindALink() throws IOException {
+  void resultsWriteAndTakeAwayNothingBehindALink() throws IOException {
     Path pictures = pictures();
     pageNaming(names(pictures));
     Path records = Files.createDirectory(bench.at("records"));

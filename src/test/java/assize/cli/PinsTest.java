@@ -58,7 +58,7 @@ class PinsTest {
     STANDARDS,
     EVERY_KEY,
     EDITIONS,
-    ROSTERS,
+    RESULTS,
     CORPUS,
     MERGING,
     TABLES,
@@ -85,7 +85,7 @@ class PinsTest {
           case STANDARDS -> standards(group.work());
           case EVERY_KEY -> everyKey(group.work());
           case EDITIONS -> editions(group.work());
-          case ROSTERS -> rosters(group.work());
+          case RESULTS -> results(group.work());
           case CORPUS -> corpus(group.work());
           case MERGING -> merging(group.work());
           case TABLES -> tables(group.work());
@@ -117,7 +117,7 @@ class PinsTest {
     }
     all.add("verify out/copy/l45-4388.html L45-4388 " + "AAAAA ".repeat(13).strip());
     all.add("judge demo/l45-4388.yaml --out out/later --as-of 2030-01-01 --json out/later.json");
-    all.add("judge demo/l45-4388.yaml --out out/beside --photos folder" + AS_OF);
+    all.add("judge demo/l45-4388.yaml --out out/folder --photos folder" + AS_OF);
     return all;
   }
 
@@ -163,7 +163,7 @@ class PinsTest {
   /** Returns every command that takes one rule set. */
   private static List<String> ofStandard(String rules, String empty, String name) {
     return List.of(
-        "handbook " + rules + " --out out/guide/" + name + ".html",
+        "handbook " + rules + " --out out/handbook/" + name + ".html",
         "check " + rules + " --show-accepted",
         "check " + rules + " --show-accepted --json",
         "sheet " + rules + " --out out/sheet/" + name + ".html",
@@ -176,47 +176,47 @@ class PinsTest {
 
   /** A rule set and a record in which every key is written once. */
   private static List<String> everyKey(Path work) throws IOException {
-    Path rules = Files.createDirectories(work.resolve("shape/rules"));
+    Path rules = Files.createDirectories(work.resolve("schema/rules"));
     for (String file : List.of("rules.yaml", "items.yaml")) {
-      Files.copy(RESOURCES.resolve("shape").resolve(file), rules.resolve(file));
+      Files.copy(RESOURCES.resolve("schema").resolve(file), rules.resolve(file));
     }
-    String record = Files.readString(RESOURCES.resolve("shape/record.yaml"));
+    String record = Files.readString(RESOURCES.resolve("schema/record.yaml"));
     Files.writeString(
-        work.resolve("shape/record.yaml"), record.replaceAll("(?m)^rules: .*", "rules: rules"));
+        work.resolve("schema/record.yaml"), record.replaceAll("(?m)^rules: .*", "rules: rules"));
     for (String file :
         List.of("rules/pictures/guide.png", "photos/horn.png", "papers/invoice.pdf")) {
-      Path to = work.resolve("shape").resolve(file);
+      Path to = work.resolve("schema").resolve(file);
       Files.createDirectories(to.getParent());
       Files.copy(Path.of("rules/photos/horn-button.png"), to);
     }
-    Files.writeString(work.resolve("shape/record.secret"), SECRET.formatted("record"));
-    List<String> all = new ArrayList<>(ofRecord("shape/record.yaml", "record"));
-    all.addAll(ofStandard("shape/rules", "shape/new.yaml", "rules"));
-    all.add("merge shape/new.yaml shape/record.yaml --allow-other-vehicle");
-    all.add("merge shape/new.yaml shape/record.yaml --allow-other-vehicle --json");
-    all.add("merge shape/new.yaml shape/record.yaml --allow-other-vehicle --write");
+    Files.writeString(work.resolve("schema/record.secret"), SECRET.formatted("record"));
+    List<String> all = new ArrayList<>(ofRecord("schema/record.yaml", "record"));
+    all.addAll(ofStandard("schema/rules", "schema/new.yaml", "rules"));
+    all.add("merge schema/new.yaml schema/record.yaml --allow-other-vehicle");
+    all.add("merge schema/new.yaml schema/record.yaml --allow-other-vehicle --json");
+    all.add("merge schema/new.yaml schema/record.yaml --allow-other-vehicle --write");
     return all;
   }
 
   private static List<String> editions(Path work) throws IOException {
-    copy(RESOURCES.resolve("guide"), work.resolve("guide"));
+    copy(RESOURCES.resolve("handbook"), work.resolve("handbook"));
     copy(Path.of("rules"), work.resolve("demo"));
     copy(Path.of("rules"), work.resolve("changed"));
     change(work.resolve("changed/tarrowby-type-l"));
     change(work.resolve("changed/quillhurst-q.yaml"));
     List<String> all = new ArrayList<>();
-    changes(all, "guide/older.yaml", "guide/newer.yaml", "guide/truck.yaml", "forth");
-    changes(all, "guide/newer.yaml", "guide/older.yaml", "guide/truck.yaml", "back");
+    changes(all, "handbook/older.yaml", "handbook/newer.yaml", "handbook/truck.yaml", "forth");
+    changes(all, "handbook/newer.yaml", "handbook/older.yaml", "handbook/truck.yaml", "back");
     String truck = "tarrowby-type-l";
     changes(all, "demo/" + truck, "changed/" + truck, "demo/l45-4388.yaml", "truck");
     changes(all, "changed/" + truck, "demo/" + truck, "demo/l41-half-recorded.yaml", "half");
     String cycle = "quillhurst-q.yaml";
     changes(all, "demo/" + cycle, "changed/" + cycle, "demo/q-1187.yaml", "motorcycle");
     for (String edition : List.of("older", "newer")) {
-      all.add("handbook guide/" + edition + ".yaml --out out/" + edition + ".html");
-      all.add("check guide/" + edition + ".yaml --show-accepted");
+      all.add("handbook handbook/" + edition + ".yaml --out out/" + edition + ".html");
+      all.add("check handbook/" + edition + ".yaml --show-accepted");
     }
-    all.add("judge guide/truck.yaml --out out --json out/truck.json" + AS_OF);
+    all.add("judge handbook/truck.yaml --out out --json out/truck.json" + AS_OF);
     return all;
   }
 
@@ -243,13 +243,13 @@ class PinsTest {
     }
   }
 
-  private static List<String> rosters(Path work) throws IOException {
+  private static List<String> results(Path work) throws IOException {
     copy(Path.of("rules"), work.resolve("demo"));
     for (String name : RECORDS.keySet()) {
       Files.writeString(work.resolve("demo/" + name + ".secret"), SECRET.formatted(name));
     }
     return List.of(
-        "results demo --out out/roster --json out/roster/all.json" + AS_OF,
+        "results demo --out out/results --json out/results/all.json" + AS_OF,
         "results demo --redact --out out/copies --json out/copies/all.json" + AS_OF,
         "results demo --no-reports --out out/index" + AS_OF);
   }
@@ -336,7 +336,7 @@ class PinsTest {
         Stream.of(command.split(" "))
             .map(
                 it ->
-                    it.matches("(demo|changed|guide|shape|out|corpus|merging|tables)(/.*)?")
+                    it.matches("(demo|changed|handbook|schema|out|corpus|merging|tables)(/.*)?")
                             && !it.equals(command.split(" ")[0])
                         ? work + "/" + it
                         : it)

@@ -77,7 +77,7 @@ class ProveCommandTest {
         .startsWith("yes: ");
     assertThat(CommandResult.of("verify", truck.page(), "L45-4388", both.get(2)).err())
         .startsWith("no: ");
-    assertThat(CommandResult.of("prove", record).out()).contains("secret         " + kept);
+    assertThat(CommandResult.of("prove", record).out()).contains("secret      " + kept);
 
     Files.delete(secret);
     assertThat(truck.keys()).isEqualTo(keys);

@@ -188,7 +188,7 @@ class RedactCommandTest {
             .isEqualTo(own.json().get("items").get(i).get(name));
       }
     }
-    assertThat(SecretFile.of(record)).as("JSON alone has no fingerprint").doesNotExist();
+    assertThat(SecretFile.of(record)).as("JSON alone has no hash").doesNotExist();
   }
 
   @Test
@@ -279,7 +279,7 @@ class RedactCommandTest {
     assertThat(ran.err()).contains("look at each of these photos").contains("tb7-48391.png");
     String name = "truck-tb7-48xxx-button-tb7-60412-redacted.html";
     assertThat(CommandBench.content(out)).containsOnlyKeys("", name);
-    assertThat(SecretFile.of(record)).as("it bears no fingerprint").doesNotExist();
+    assertThat(SecretFile.of(record)).as("it bears no hash").doesNotExist();
     String whole = Files.readString(out.resolve(name));
     for (String text : List.of(searchable(whole), Jsoup.parse(whole).text())) {
       String folded = text.replaceAll("[^A-Za-z0-9]", "").toLowerCase(java.util.Locale.ROOT);
@@ -336,8 +336,8 @@ class RedactCommandTest {
     assertThat(owner.exit()).isZero();
     assertThat(owner.out()).contains(NUMBER, "masked TB7-48xxx");
     String words =
-        owner.out().lines().filter(it -> it.contains("opening words")).findFirst().orElse("");
-    String[] groups = words.replaceAll(".*opening words +", "").split("-");
+        owner.out().lines().filter(it -> it.contains("proof code")).findFirst().orElse("");
+    String[] groups = words.replaceAll(".*proof code +", "").split("-");
     String key = String.join("-", groups);
     CommandResult yes = CommandResult.of("verify", page, "tb7-48391", key);
     assertThat(yes.exit()).as(yes.err()).isZero();
@@ -373,11 +373,11 @@ class RedactCommandTest {
   }
 
   @Test
-  void noFingerprintIsFoundByTryingAllEndings() throws IOException {
+  void noHashIsFoundByTryingAllEndings() throws IOException {
     share();
     String shown =
         Seals.of(new java.io.StringReader(page())).toOptional().orElseThrow().stream()
-            .map(Seals.NumberHash::fingerprint)
+            .map(Seals.NumberHash::hash)
             .collect(Collectors.joining());
     assertThat(shown).hasSize(64);
     String everything = searchable(page());

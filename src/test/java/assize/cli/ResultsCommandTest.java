@@ -37,14 +37,14 @@ class ResultsCommandTest {
     Files.delete(folder.resolve("wrong.yaml"));
   }
 
-  private CommandResult roster(Object... more) {
+  private CommandResult results(Object... more) {
     List<Object> words = new ArrayList<>(List.of("results", folder, "--out", out));
     words.addAll(List.of(more));
     return CommandResult.of(words.toArray());
   }
 
   private String index() throws IOException {
-    return Files.readString(out.resolve("roster.html"));
+    return Files.readString(out.resolve("results.html"));
   }
 
   /** Returns what the rows say of one thing, in the order of the page. */
@@ -68,15 +68,15 @@ class ResultsCommandTest {
   }
 
   @Test
-  void writesAReportEachAndAnIndexThatLeadsToThem() throws IOException {
-    CommandResult ran = roster();
+  void writesAReportEachAndAPageThatLeadsToThem() throws IOException {
+    CommandResult ran = results();
     assertThat(ran.exit()).as(ran.err()).isZero();
     assertThat(ran.out())
         .isEqualTo(
-            out.resolve("roster.html") + ": 2 vehicles, judged by A small standard, edition 1.\n");
+            out.resolve("results.html") + ": 2 vehicles, judged by A small standard, edition 1.\n");
     assertThat(ran.err()).isEmpty();
     assertThat(CommandBench.content(out))
-        .containsOnlyKeys("", "one.html", "two.html", "roster.html");
+        .containsOnlyKeys("", "one.html", "two.html", "results.html");
     assertThat(rows(1)).containsExactlyInAnyOrder("one.html", "two.html");
     // by hand: the key is 6 points, on which drawing and guide disagree; the button is right
     assertThat(index()).contains("4 to 10</small>").contains(">1 <small>6 points</small>");
@@ -99,12 +99,12 @@ class ResultsCommandTest {
     Files.createSymbolicLink(folder.resolve("linked"), elsewhere);
     Files.createSymbolicLink(folder.resolve("linked.yaml"), elsewhere.resolve("outside.yaml"));
     Files.createSymbolicLink(folder.resolve("circle"), folder);
-    assertThat(roster().exit()).isZero();
+    assertThat(results().exit()).isZero();
     assertThat(rows(3)).containsExactlyInAnyOrder("one", "three", "two");
     Path link = Files.createSymbolicLink(base.resolve("link"), folder);
     assertThat(CommandResult.of("results", link, "--out", base.resolve("again")).exit()).isZero();
-    assertThat(base.resolve("again/roster.html"))
-        .hasSameBinaryContentAs(out.resolve("roster.html"));
+    assertThat(base.resolve("again/results.html"))
+        .hasSameBinaryContentAs(out.resolve("results.html"));
   }
 
   @Test
@@ -114,7 +114,7 @@ class ResultsCommandTest {
     Files.writeString(
         folder.resolve("third/rules.yaml"),
         "# differs\n" + Files.readString(folder.resolve("third/rules.yaml")));
-    assertThat(roster().exit()).isZero();
+    assertThat(results().exit()).isZero();
     assertThat(index())
         .contains("7 vehicles, judged by 3 standards or editions.")
         .contains("A score by one of them says nothing of a score by another")
@@ -133,7 +133,7 @@ class ResultsCommandTest {
     put("empty-file.yaml", "");
     Files.write(folder.resolve("binary.yaml"), new byte[] {(byte) 0xff, (byte) 0xfe, 0});
     Map<String, String> before = CommandBench.content(base);
-    CommandResult ran = roster("--json", base.resolve("lines.json"));
+    CommandResult ran = results("--json", base.resolve("lines.json"));
     assertThat(ran.exit()).isEqualTo(1);
     assertThat(ran.out()).isEmpty();
     assertThat(ran.err())
@@ -152,14 +152,14 @@ class ResultsCommandTest {
   @Test
   void leavesOutWhatIsFaultyAndSaysSo() throws IOException {
     put("wrong.yaml", record("wrong").replace("nickel", "nickle").replace("chrome", "crome"));
-    CommandResult ran = roster("--skip-invalid");
+    CommandResult ran = results("--skip-invalid");
     assertThat(ran.exit()).isZero();
     assertThat(ran.err()).contains("error[unknown-finish]").contains("2 errors in 1 file");
     assertThat(ran.out()).contains("2 vehicles").contains("1 record has errors and is left out");
     assertThat(index())
         .contains("<li><span>wrong.yaml</span><span class=\"points\">2 problems</span>");
     assertThat(CommandBench.content(out))
-        .containsOnlyKeys("", "one.html", "two.html", "roster.html");
+        .containsOnlyKeys("", "one.html", "two.html", "results.html");
   }
 
   @Test
@@ -167,7 +167,7 @@ class ResultsCommandTest {
     ResultsFixture.write(folder.resolve("sub"), "2", 0, 40);
     Path rules = folder.resolve("sub/rules.yaml");
     Files.writeString(rules, Files.readString(rules).replace("finish: nickel", "finish: nickle"));
-    CommandResult ran = roster("--skip-invalid");
+    CommandResult ran = results("--skip-invalid");
     assertThat(ran.exit()).isZero();
     assertThat(ran.err().split("unknown-finish", -1)).hasSize(1 + 2);
     assertThat(rows(3)).containsExactlyInAnyOrder("one", "two");
@@ -179,7 +179,7 @@ class ResultsCommandTest {
     put("x/again.yaml", record("One"));
     Files.copy(folder.resolve("rules.yaml"), folder.resolve("x/rules.yaml"));
     for (Object[] more : new Object[][] {{}, {"--skip-invalid"}, {"--no-reports"}, {"--json"}}) {
-      CommandResult ran = roster(more);
+      CommandResult ran = results(more);
       assertThat(ran.exit()).isEqualTo(1);
       assertThat(ran.out()).isEmpty();
       assertThat(ran.err())
@@ -189,12 +189,12 @@ class ResultsCommandTest {
   }
 
   @Test
-  void keepsTheIndexsOwnName() throws IOException {
-    put("index.yaml", record("roster"));
-    assertThat(roster().exit()).isEqualTo(1);
+  void keepsTheNameOfTheResultsPage() throws IOException {
+    put("index.yaml", record("results"));
+    assertThat(results().exit()).isEqualTo(1);
     Files.delete(folder.resolve("index.yaml"));
-    for (String name : List.of("roster.html", "one.html")) {
-      CommandResult ran = roster("--json", out.resolve(name));
+    for (String name : List.of("results.html", "one.html")) {
+      CommandResult ran = results("--json", out.resolve(name));
       assertThat(ran.exit()).isEqualTo(1);
       assertThat(ran.err()).contains("name another").contains("--json");
       assertThat(out).doesNotExist();
@@ -210,16 +210,16 @@ class ResultsCommandTest {
         .contains("there is no such folder");
     assertThat(CommandResult.of("results", empty, "--out", out).exit()).isEqualTo(1);
     assertThat(CommandResult.of("results").exit()).isEqualTo(2);
-    assertThat(roster("--json=x.yaml").exit()).isEqualTo(2);
+    assertThat(results("--json=x.yaml").exit()).isEqualTo(2);
     assertThat(out).doesNotExist();
     Files.writeString(out, "in the way");
-    assertThat(roster().exit()).isEqualTo(3);
+    assertThat(results().exit()).isEqualTo(3);
   }
 
   @Test
-  void writesTheIndexAlone() throws IOException {
-    assertThat(roster("--no-reports").exit()).isZero();
-    assertThat(CommandBench.content(out)).containsOnlyKeys("", "roster.html");
+  void writesTheResultsPageAlone() throws IOException {
+    assertThat(results("--no-reports").exit()).isZero();
+    assertThat(CommandBench.content(out)).containsOnlyKeys("", "results.html");
     assertThat(index()).doesNotContain(".html\"").contains("The first");
   }
 
@@ -229,14 +229,14 @@ class ResultsCommandTest {
         CommandResult.of(
                 "judge", folder.resolve("one.yaml"), folder.resolve("two.yaml"), "--json", "-")
             .out();
-    CommandResult ran = roster("--json");
+    CommandResult ran = results("--json");
     assertThat(ran.exit()).isZero();
     assertThat(ran.out()).isEqualTo(wanted);
     assertThat(out).doesNotExist();
     Path lines = base.resolve("lines.json");
-    assertThat(roster("--json", lines).exit()).isZero();
+    assertThat(results("--json", lines).exit()).isZero();
     assertThat(lines).hasContent(wanted);
-    assertThat(out.resolve("roster.html")).exists();
+    assertThat(out.resolve("results.html")).exists();
   }
 
   @Test
@@ -244,7 +244,7 @@ class ResultsCommandTest {
     Path other = base.resolve("other.yaml");
     Files.writeString(
         other, Files.readString(folder.resolve("rules.yaml")).replace("name: A small", "name: B"));
-    assertThat(roster("--rules", other, "--as-of", "2026-01-01").exit()).isZero();
+    assertThat(results("--rules", other, "--as-of", "2026-01-01").exit()).isZero();
     assertThat(index()).contains("judged by B standard");
   }
 
@@ -254,7 +254,7 @@ class ResultsCommandTest {
     folder = base.resolve("many");
     int many = 2000;
     ResultsFixture.write(folder, "1", 0, many);
-    CommandResult ran = roster("--no-reports", "--json", base.resolve("lines.json"));
+    CommandResult ran = results("--no-reports", "--json", base.resolve("lines.json"));
     assertThat(ran.exit()).as(ran.err()).isZero();
     List<String> ids = rows(3);
     List<Long> likely = new ArrayList<>();
@@ -276,7 +276,7 @@ class ResultsCommandTest {
               IntStream.range(0, many).mapToObj(ResultsFixture::id).toList());
     }
     Map<String, String> before = CommandBench.content(out);
-    assertThat(roster("--no-reports").exit()).isZero();
+    assertThat(results("--no-reports").exit()).isZero();
     assertThat(CommandBench.content(out)).isEqualTo(before);
   }
 
@@ -291,9 +291,9 @@ class ResultsCommandTest {
     gone.waitFor();
     Files.createDirectories(out);
     Files.writeString(out.resolve(".assize-" + gone.pid() + "-" + started + "-3.part"), "half a");
-    assertThat(roster().exit()).isZero();
+    assertThat(results().exit()).isZero();
     assertThat(CommandBench.content(out))
-        .containsOnlyKeys("", "one.html", "two.html", "roster.html");
+        .containsOnlyKeys("", "one.html", "two.html", "results.html");
   }
 
   @Test
@@ -301,7 +301,7 @@ class ResultsCommandTest {
     String evil = "<script>alert(1)</script><!--rows 0-->\" onclick=x";
     put("evil.yaml", record("evil").replace("The first", "'" + evil.replace("'", "''") + "'"));
     put("<b>.yaml", record("bad").replace("nickel", "nickle"));
-    assertThat(roster("--skip-invalid").exit()).isZero();
+    assertThat(results("--skip-invalid").exit()).isZero();
     assertThat(index())
         .contains("&lt;script&gt;alert(1)&lt;/script&gt;&lt;!--rows 0--&gt;&quot; onclick=x")
         .contains("&lt;b&gt;.yaml")
@@ -338,13 +338,13 @@ class ResultsCommandTest {
     photos();
     put("three.yaml", showing(record("three"), "good.png"));
     put("four.yaml", showing(record("four"), "cut.png"));
-    assertThat(roster().exit()).isEqualTo(1);
+    assertThat(results().exit()).isEqualTo(1);
     assertThat(out).doesNotExist();
-    CommandResult ran = roster("--skip-invalid");
+    CommandResult ran = results("--skip-invalid");
     assertThat(ran.exit()).isZero();
     assertThat(ran.err()).contains("error[photo-cannot-be-shown]").contains("four.yaml");
     assertThat(CommandBench.content(out))
-        .containsOnlyKeys("", "one.html", "two.html", "three.html", "roster.html");
+        .containsOnlyKeys("", "one.html", "two.html", "three.html", "results.html");
     assertThat(rows(3)).doesNotContain("four").contains("three");
     assertThat(index()).contains("<li><span>four.yaml</span>");
     Path whole = base.resolve("whole");
@@ -358,7 +358,7 @@ class ResultsCommandTest {
   void putsPhotosBesideThePagesAndTakesOldOnesAway() throws IOException {
     photos();
     put("three.yaml", showing(record("three"), "good.png"));
-    assertThat(roster("--photos", "folder").exit()).isZero();
+    assertThat(results("--photos", "folder").exit()).isZero();
     Path beside = out.resolve("three-photos");
     assertThat(beside).isDirectoryContaining("glob:**.png");
     assertThat(out.resolve("one-photos")).doesNotExist();
@@ -368,12 +368,12 @@ class ResultsCommandTest {
     CommandResult.of("judge", folder.resolve("three.yaml"), "--photos", "folder", "--out", judged);
     assertThat(out.resolve("three.html")).hasSameBinaryContentAs(judged.resolve("three.html"));
     Files.writeString(beside.resolve("mine.txt"), "stays");
-    assertThat(roster("--photos", "embed").exit()).isZero();
+    assertThat(results("--photos", "embed").exit()).isZero();
     assertThat(CommandBench.content(beside)).containsOnlyKeys("", "mine.txt");
   }
 
   @Test
-  void writesCopiesForOthersAndAnIndexOfThem() throws IOException {
+  void writesCopiesForOthersAndAResultsPage() throws IOException {
     put(
         "x1-160.yaml",
         record("x1-160").replace("The first", "Number X1-160").replace("X1-150", "X1-160"));
@@ -381,7 +381,7 @@ class ResultsCommandTest {
         folder.resolve("x1-160.yaml"),
         Files.readString(folder.resolve("x1-160.yaml")) + "private_words: [Mill Lane]\n");
     put("mill-lane.yaml", record("wrong").replace("nickel", "nickle"));
-    CommandResult ran = roster("--redact", "--skip-invalid");
+    CommandResult ran = results("--redact", "--skip-invalid");
     assertThat(ran.exit()).as(ran.err()).isZero();
     assertThat(ran.err()).contains("one.secret is new").contains("x1-160.secret is new");
     assertThat(CommandBench.content(out))
@@ -390,8 +390,8 @@ class ResultsCommandTest {
             "one-redacted.html",
             "two-redacted.html",
             "x1-xxx-redacted.html",
-            "roster-redacted.html");
-    String index = Files.readString(out.resolve("roster-redacted.html"));
+            "results-redacted.html");
+    String index = Files.readString(out.resolve("results-redacted.html"));
     assertThat(index)
         .contains("A copy for others", "href=\"x1-xxx-redacted.html\"", "Number X1-xxx")
         .contains("1 record has errors and is left out.")
@@ -400,14 +400,14 @@ class ResultsCommandTest {
     CommandResult.of("judge", folder.resolve("one.yaml"), "--redact", "--out", judged);
     assertThat(out.resolve("one-redacted.html"))
         .hasSameBinaryContentAs(judged.resolve("one-redacted.html"));
-    assertThat(roster("--redact", "--photos", "folder").exit()).isEqualTo(2);
+    assertThat(results("--redact", "--photos", "folder").exit()).isEqualTo(2);
   }
 
   @Test
   void doesNotLetTwoCopiesHaveOneName() throws IOException {
     put("a.yaml", record("x1-151").replace("X1-150", "X1-151"));
     put("b.yaml", record("x1-152").replace("X1-150", "X1-152"));
-    CommandResult ran = roster("--redact", "--skip-invalid");
+    CommandResult ran = results("--redact", "--skip-invalid");
     assertThat(ran.exit()).isEqualTo(1);
     assertThat(ran.err()).contains("another record's copy is named", "b.yaml", "a.yaml");
     assertThat(out).doesNotExist();
@@ -421,11 +421,11 @@ class ResultsCommandTest {
         record("three")
             .replace("X1-150", "X1-160")
             .replace("{finish: nickel}", "{finish: nickel, note: 'X1-[1](http://a.example)60'}"));
-    CommandResult ran = roster("--redact", "--skip-invalid");
+    CommandResult ran = results("--redact", "--skip-invalid");
     assertThat(ran.exit()).as(ran.err()).isZero();
     assertThat(ran.err()).contains("error: ", "still shows what it should not", "three.yaml");
     assertThat(CommandBench.content(out))
-        .containsOnlyKeys("", "one-redacted.html", "two-redacted.html", "roster-redacted.html");
+        .containsOnlyKeys("", "one-redacted.html", "two-redacted.html", "results-redacted.html");
     assertThat(folder.resolve("three.secret")).doesNotExist();
   }
 }

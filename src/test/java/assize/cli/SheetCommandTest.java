@@ -103,7 +103,8 @@ class SheetCommandTest {
             vehicle:
               name: 'Our Truck: no. 1'
               model: X1
-            equipment: {heater: yes}
+            equipment:
+              heater: yes
             """);
     assertThat(CommandResult.of("check", record).err()).isEmpty();
   }

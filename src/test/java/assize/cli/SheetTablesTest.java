@@ -18,7 +18,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** Walk-round sheets for a spreadsheet, by the command line. */
+/** Inspection sheets for a spreadsheet, by the command line. */
 class SheetTablesTest {
   private static final Path TABLES = Path.of("src/test/tables");
 

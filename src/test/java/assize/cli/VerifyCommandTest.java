@@ -19,7 +19,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** What a masked number's fingerprint proves to a buyer. */
+/** What a masked number's hash proves to a buyer. */
 class VerifyCommandTest {
   private Path folder = Path.of("");
   private NumberedRecord truck = new NumberedRecord(folder);
@@ -62,7 +62,7 @@ class VerifyCommandTest {
     assertThat(no.exit()).isEqualTo(1);
     assertThat(no.out()).isEmpty();
     assertThat(no.err())
-        .startsWith("no: the letters and digits L454388 give a fingerprint of this page")
+        .startsWith("no: the letters and digits L454388 give a hash of this page")
         .contains("the page shows Chassis number L45-4xxx beside it");
   }
 
@@ -83,7 +83,7 @@ class VerifyCommandTest {
   }
 
   @Test
-  void saysNoWhereThePageShowsAnotherNumberBesideTheFingerprint() throws IOException {
+  void saysNoWhereThePageShowsAnotherNumberBesideTheHash() throws IOException {
     truck.redact();
     change("L45-4xxx", "K12-9xxx");
     CommandResult no = CommandResult.of("verify", truck.page(), "L45-4388", truck.keys().get(0));
@@ -97,7 +97,7 @@ class VerifyCommandTest {
   }
 
   @Test
-  void saysNoWhereOneFingerprintStandsBesideTwoNumbers() throws IOException {
+  void saysNoWhereOneHashStandsBesideTwoNumbers() throws IOException {
     truck.redact();
     String page = Files.readString(truck.page());
     Matcher seal = Pattern.compile("seal\"[^>]*>([0-9a-f]{64})<").matcher(page);
@@ -105,7 +105,7 @@ class VerifyCommandTest {
     assertThat(both).hasSize(2);
     Files.writeString(truck.page(), page.replace(both.get(1), both.get(0)));
     CommandResult no = CommandResult.of("verify", truck.page(), "L45-4388", truck.keys().get(0));
-    assertThat(no.err()).startsWith("no: ").contains("one fingerprint for two numbers");
+    assertThat(no.err()).startsWith("no: ").contains("one hash for two numbers");
   }
 
   @Test

@@ -8,7 +8,7 @@ import java.nio.file.Path;
 
 /** Two editions of a small standard, and a vehicle. */
 public final class EditionFixture {
-  public static final Path FOLDER = Path.of("src/test/resources/assize/guide");
+  public static final Path FOLDER = Path.of("src/test/resources/assize/handbook");
 
   private EditionFixture() {}
 

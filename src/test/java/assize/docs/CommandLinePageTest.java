@@ -42,7 +42,7 @@ class CommandLinePageTest {
   }
 
   private static String yard(String name) {
-    return "src/test/resources/assize/guide/" + name + ".yaml";
+    return "src/test/resources/assize/handbook/" + name + ".yaml";
   }
 
   /** Makes a copy for others of the demonstration, and proves its first number. */

@@ -26,7 +26,7 @@ class CommandsTest {
   /** Small commands in running text, with everything they need. */
   private static final Pattern SMALL = Pattern.compile("`(assize date [^`A-Z\\[]+)`");
 
-  /** Words that open a number of another machine's secret: {@link SharingPageTest} reads them. */
+  /** A proof code of another machine's secret: {@link SharingPageTest} reads them. */
   private static final String BY_SECRET = "assize verify l45-4xxx-redacted.html L45-4388 ";
 
   /** Pages that begin in a folder of their own: TutorialTest, MergingPageTest. */

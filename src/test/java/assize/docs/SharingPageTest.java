@@ -28,10 +28,10 @@ class SharingPageTest {
   }
 
   @Test
-  void theOpeningWordsGiveTheFingerprint() throws IOException {
-    String words = found("opening words  (\\S+)");
+  void theProofCodeGivesTheHash() throws IOException {
+    String words = found("proof code  (\\S+)");
     ProofKey key = ProofKey.read(words).toOptional().orElseThrow();
-    assertThat(key.fingerprint("L45-4388")).isEqualTo(found("fingerprint    (\\S+)"));
+    assertThat(key.fingerprint("L45-4388")).isEqualTo(found("hash        (\\S+)"));
     assertThat(page()).contains("L45-4388 " + words);
     assertThat(TextMasker.of(List.of("L45-4388"), List.of()).text("L45-4388"))
         .isEqualTo("L45-4xxx");
@@ -40,11 +40,11 @@ class SharingPageTest {
   @Test
   void theSlipIsToldAsThePageSays() throws IOException {
     String wrong = found("group 3 \\((\\S+)\\) is mistyped");
-    String words = found("opening words  (\\S+)");
+    String words = found("proof code  (\\S+)");
     String right = words.split("-")[2];
     String reason =
         ProofKey.read(words.replace(right, wrong)).match(key -> "read", bad -> bad.reason());
-    assertThat(page()).contains("error: the opening words: " + reason);
+    assertThat(page()).contains("error: the proof code: " + reason);
   }
 
   /** The secret of the page's example; the page shows its mark alone. */
@@ -65,7 +65,7 @@ class SharingPageTest {
     assertThat(page()).contains(line(shared, "note: l45-4388.secret"));
     String owner = program.run("assize prove l45-4388.yaml").text();
     assertThat(page()).contains("```\n" + first(owner, 4) + "```\n");
-    String words = found("opening words  (\\S+)");
+    String words = found("proof code  (\\S+)");
     String copy = "assize verify reports/l45-4xxx-redacted.html ";
     String told = program.run(copy + "L45-4388 " + words).text();
     assertThat(told).startsWith("yes: ");

@@ -113,7 +113,7 @@ final class FaultProgram {
         // One that was there has been found in some file; a new one is drawn by lot.
         assertThat(left.getOrDefault(name, after.get(name))).as(as).hasSameSizeAs(after.get(name));
       } else if (name.endsWith("-redacted.html") && left.containsKey(name)) {
-        // Its fingerprints are of a secret that is drawn by lot.
+        // Its hashes are of a secret that is drawn by lot.
         assertThat(left.get(name).length())
             .as(as)
             .isIn(before.get(name).length(), after.get(name).length());

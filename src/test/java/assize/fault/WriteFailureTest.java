@@ -56,8 +56,8 @@ class WriteFailureTest {
     "a merge, 2",
     "a merge, 3",
     "a merge, 4",
-    "reports with photos beside and JSON, 9",
-    "reports with photos beside and JSON, 17"
+    "reports with photos in a folder and JSON, 9",
+    "reports with photos in a folder and JSON, 17"
   })
   void aProcessThatIsGoneLeavesNothingHalf(String name, int step) throws Exception {
     WriteScenario scene =

@@ -37,7 +37,7 @@ record WriteScenario(
   static final List<WriteScenario> ALL =
       List.of(
           new WriteScenario(
-              "reports with photos beside and JSON",
+              "reports with photos in a folder and JSON",
               List.of("judge @/one.yaml @/two.yaml --out @/out --json @/all.json --photos folder"),
               Map.of(
                   "out/one.html",
@@ -60,10 +60,10 @@ record WriteScenario(
                   OwnerSecret.random("one", LocalDate.of(2026, 7, 14)).file("one.yaml")),
               List.of()),
           new WriteScenario(
-              "a roster",
+              "a results page",
               List.of("results @ --out @/out --skip-invalid --json @/all.json"),
               Map.of(
-                  "out/roster.html", PAGE,
+                  "out/results.html", PAGE,
                   "out/one.html", PAGE,
                   "out/two.html", PAGE,
                   "all.json", "{\"old\": 1}"),
@@ -87,9 +87,9 @@ record WriteScenario(
           new WriteScenario(
               "a table", List.of("sheet @/one.yaml --out @/out/sheet.xlsx"), Map.of(), List.of()),
           new WriteScenario(
-              "a book",
-              List.of("handbook @/rules.yaml --out @/out/book.html"),
-              Map.of("out/book.html", PAGE),
+              "a handbook",
+              List.of("handbook @/rules.yaml --out @/out/handbook.html"),
+              Map.of("out/handbook.html", PAGE),
               List.of()),
           new WriteScenario(
               "a dossier",

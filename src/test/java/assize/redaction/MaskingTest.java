@@ -71,7 +71,7 @@ class MaskingTest {
 
   private static SourceFile file(String name) throws IOException {
     return new SourceFile(
-        name, Files.readString(Path.of("src/test/resources/assize/shape").resolve(name)));
+        name, Files.readString(Path.of("src/test/resources/assize/schema").resolve(name)));
   }
 
   private Object value(Object value, Object owner, String component)

@@ -132,14 +132,14 @@ class ProofKeyTest {
 
   @ParameterizedTest
   @ValueSource(strings = {"L45 4388", "l45-4388", "L45/4388", "Ｌ４５４３８８", "L454388"})
-  void givesOneFingerprintHoweverANumberIsSpaced(String number) {
+  void givesOneHashHoweverANumberIsSpaced(String number) {
     assertThat(key(1).fingerprint(number)).isEqualTo(key(1).fingerprint("L45-4388"));
   }
 
   private static final LocalDate DAY = LocalDate.of(2026, 7, 14);
 
   @Test
-  void givesAnotherFingerprintForEachNumberRecordAndTable() {
+  void givesAnotherHashForEachNumberRecordAndTable() {
     OwnerSecret secret = OwnerSecret.random("our-x1", DAY);
     ProofKey key = secret.key("our-x1", "chassis");
     assertThat(key.fingerprint("L45-4388")).isNotEqualTo(key.fingerprint("L45-4389"));

@@ -162,7 +162,7 @@ class RuleSetReaderTest {
   }
 
   @Test
-  void aFolderIsReadAsOneAndEachFileHasItsFingerprint(@TempDir Path folder) throws IOException {
+  void aFolderIsReadAsOneAndEachFileHasItsChecksum(@TempDir Path folder) throws IOException {
     Files.writeString(folder.resolve("rules.yaml"), HEAD + "      {}\n");
     Files.createDirectories(folder.resolve("areas"));
     Files.writeString(

@@ -28,7 +28,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** A text that shows nothing is an error where something is called by it, and none where not. */
 @Tag("slow")
 class BlankTextsTest {
-  private static final Path FOLDER = Path.of("src/test/resources/assize/shape");
+  private static final Path FOLDER = Path.of("src/test/resources/assize/schema");
 
   /** The smallest PNG there is: one pixel. */
   private static final byte[] PICTURE =
@@ -180,7 +180,7 @@ class BlankTextsTest {
             "results @ --out @/all",
             "sheet @/record.yaml --out @/sheet.html",
             "sheet @/record.yaml --out @/sheet.csv",
-            "handbook @/rules --out @/guide.html")) {
+            "handbook @/rules --out @/handbook.html")) {
       run(words.replace("@", folder.toString()));
     }
   }

@@ -19,8 +19,8 @@ import tools.jackson.databind.json.JsonMapper;
  * {@code 1934} is a number and {@code yes} is a word, and holds it to a JSON Schema.
  */
 final class EditorYaml {
-  static final com.networknt.schema.Schema RULE_SET = schema(RuleSetSchema.SHAPE);
-  static final com.networknt.schema.Schema RECORD = schema(VehicleRecord.SHAPE);
+  static final com.networknt.schema.Schema RULE_SET = schema(RuleSetSchema.SCHEMA);
+  static final com.networknt.schema.Schema RECORD = schema(VehicleRecord.SCHEMA);
 
   private EditorYaml() {}
 

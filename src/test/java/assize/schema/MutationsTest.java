@@ -27,7 +27,7 @@ import org.junit.jupiter.api.Test;
  */
 @Tag("slow")
 class MutationsTest {
-  private static final Path FOLDER = Path.of("src/test/resources/assize/shape");
+  private static final Path FOLDER = Path.of("src/test/resources/assize/schema");
 
   private static String text(String name) throws IOException {
     return Files.readString(FOLDER.resolve(name));
@@ -107,15 +107,15 @@ class MutationsTest {
   @Test
   void theFilesHaveEveryNameInThem() throws IOException {
     Set<String> seen = new LinkedHashSet<>();
-    Visitor rules = new Visitor(RuleSetSchema.SHAPE, seen);
+    Visitor rules = new Visitor(RuleSetSchema.SCHEMA, seen);
     rules.visit(new ValueSchema.Group(RuleSetSchema.FILE), EditorYaml.asTyped(text("rules.yaml")));
     rules.visit(new ValueSchema.Group(RuleSetSchema.FILE), EditorYaml.asTyped(text("items.yaml")));
-    new Visitor(VehicleRecord.SHAPE, seen)
+    new Visitor(VehicleRecord.SCHEMA, seen)
         .visit(
             new ValueSchema.Group(VehicleRecord.TABLE.block()),
             EditorYaml.asTyped(text("record.yaml")));
     Set<String> all = new LinkedHashSet<>();
-    for (FileSchema shape : List.of(RuleSetSchema.SHAPE, VehicleRecord.SHAPE)) {
+    for (FileSchema shape : List.of(RuleSetSchema.SCHEMA, VehicleRecord.SCHEMA)) {
       new Names(all).group(new ValueSchema.Group(shape.root()));
       shape.shared().values().forEach(it -> new Names(all).group(new ValueSchema.Group(it)));
     }

@@ -22,8 +22,8 @@ class SchemaTest {
 
   static Stream<Map.Entry<String, FileSchema>> schemas() {
     return Stream.of(
-        Map.entry("rule-set.json", RuleSetSchema.SHAPE),
-        Map.entry("record.json", VehicleRecord.SHAPE));
+        Map.entry("rule-set.json", RuleSetSchema.SCHEMA),
+        Map.entry("record.json", VehicleRecord.SCHEMA));
   }
 
   @Tag("pinned")

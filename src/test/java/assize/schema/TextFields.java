@@ -49,12 +49,12 @@ public final class TextFields {
 
   /** Returns a rule set's file with other texts, as YAML. */
   public static String ofRules(String yaml, Change change) {
-    return of(RuleSetSchema.SHAPE, yaml, change);
+    return of(RuleSetSchema.SCHEMA, yaml, change);
   }
 
   /** Returns a record with other texts, as YAML. */
   public static String ofRecord(String yaml, Change change) {
-    return of(VehicleRecord.SHAPE, yaml, change);
+    return of(VehicleRecord.SCHEMA, yaml, change);
   }
 
   private static String of(FileSchema shape, String yaml, Change change) {

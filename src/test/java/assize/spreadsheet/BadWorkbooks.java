@@ -149,7 +149,7 @@ final class BadWorkbooks {
             + "' xmlns:r='"
             + RELATED
             + "'><sheets>"
-            + "<sheet name='Walk-round' sheetId='1' r:id='worksheet'/></sheets></workbook>");
+            + "<sheet name='Inspection' sheetId='1' r:id='worksheet'/></sheets></workbook>");
     parts.put(
         "xl/_rels/workbook.xml.rels",
         related("worksheet", "worksheets/sheet1.xml", "sharedStrings", "t.xml", "styles", "s.xml"));

@@ -59,7 +59,7 @@ class SpreadsheetVariantsTest {
   @Test
   void headingsMayStandLowerAndInAnyOrder() throws Exception {
     String text =
-        "sep=;\n\nWalk-round of May;;\n found: ;ASPECT;*Item\n\nnickel;Finish;horn-button\n";
+        "sep=;\n\nInspection of May;;\n found: ;ASPECT;*Item\n\nnickel;Finish;horn-button\n";
     assertThat(said(text.getBytes(StandardCharsets.UTF_8)))
         .isEqualTo(Map.of("horn-button finish", "nickel"));
   }

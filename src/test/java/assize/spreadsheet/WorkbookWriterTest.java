@@ -35,7 +35,7 @@ class WorkbookWriterTest {
     byte[] file = vehicle.table(".xlsx");
     try (ReadableWorkbook book = new ReadableWorkbook(new ByteArrayInputStream(file))) {
       assertThat(book.getSheets().map(Sheet::getName))
-          .containsExactly("Walk-round", "Vehicle", "Words");
+          .containsExactly("Inspection", "Vehicle", "Words");
       List<Row> rows = rows(book.getFirstSheet());
       assertThat(rows).hasSize(1 + vehicle.view().aspects());
       assertThat(rows.get(0).getCellText(Column.FOUND.ordinal())).isEqualTo("Found");

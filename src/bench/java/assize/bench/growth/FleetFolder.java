@@ -5,7 +5,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 
-/** Writes a folder of records and their rule set, for a roster. */
+/** Writes a folder of records and their rule set, for a results page. */
 public final class FleetFolder {
   private static final int ITEMS = 20;
   private static final int SOURCES = 10;

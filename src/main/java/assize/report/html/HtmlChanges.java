@@ -17,7 +17,7 @@ public final class HtmlChanges {
     return Templates.page(
         "changes.ftlh",
         Map.of("changes", changes),
-        List.of("report.css", "print.css", "guide.css"),
+        List.of("report.css", "print.css", "handbook.css"),
         List.of());
   }
 }

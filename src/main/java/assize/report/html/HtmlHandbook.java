@@ -4,7 +4,7 @@ import assize.report.view.HandbookView;
 import java.util.List;
 import java.util.Map;
 
-/** Prints a rule set as a book: one page, nothing loaded, no script. */
+/** Prints a rule set as a handbook: one page, nothing loaded, no script. */
 public final class HtmlHandbook {
   private HtmlHandbook() {}
 
@@ -15,9 +15,9 @@ public final class HtmlHandbook {
    */
   public static String render(HandbookView book) {
     return Templates.page(
-        "guide.ftlh",
+        "handbook.ftlh",
         Map.of("book", book, "places", PrintReferences.of(book)),
-        List.of("report.css", "print.css", "guide.css"),
+        List.of("report.css", "print.css", "handbook.css"),
         List.of());
   }
 }

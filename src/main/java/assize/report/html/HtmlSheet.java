@@ -4,7 +4,7 @@ import assize.report.view.SheetView;
 import java.util.List;
 import java.util.Map;
 
-/** Prints a walk-round sheet as a page that is filled in on paper or, offline, on a screen. */
+/** Prints an inspection sheet as a page that is filled in on paper or, offline, on a screen. */
 public final class HtmlSheet {
   private static final List<String> STYLES =
       List.of("report.css", "print.css", "sheet.css", "sheet-print.css");

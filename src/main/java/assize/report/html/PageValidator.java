@@ -82,12 +82,12 @@ public final class PageValidator {
     demand(faults(html, script, files, false));
   }
 
-  /** Checks a roster: a page that may also lead to pages beside it. */
-  static void checkRoster(String html, String script) {
+  /** Checks a results page: one that may also lead to pages beside it. */
+  static void checkResults(String html, String script) {
     demand(faults(html, script, Set.of(), true));
   }
 
-  /** Checks one row of a roster: nothing in it may be named from outside. */
+  /** Checks one row of a results page: nothing in it may be named from outside. */
   static void checkRow(String html) {
     Document page = Jsoup.parse("<table><tbody>" + html + "</tbody></table>");
     List<String> faults = new ArrayList<>();

@@ -39,7 +39,7 @@ final class PrintReferences {
     return Map.copyOf(all.places);
   }
 
-  /** Returns the places of all items of a book, and of its areas. */
+  /** Returns the places of all items of a handbook, and of its areas. */
   static Map<String, String> of(HandbookView book) {
     PrintReferences all = new PrintReferences();
     int items = 0;

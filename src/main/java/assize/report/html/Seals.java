@@ -11,14 +11,14 @@ import java.util.regex.Pattern;
 import org.jsoup.parser.Parser;
 
 /**
- * Reads the masked numbers and their fingerprints from a copy for others, in one pass and in memory
- * that does not grow with the page. They are read only where this program writes them. A page that
- * has what this program never writes is refused, since it could show one thing and mean another.
+ * Reads the masked numbers and their hashes from a copy for others, in one pass and in memory that
+ * does not grow with the page. They are read only where this program writes them. A page that has
+ * what this program never writes is refused, since it could show one thing and mean another.
  */
 public final class Seals {
   private static final String PART = "section id=left-out";
 
-  /** What the fingerprints stand in, each with its number; {@code back.ftlh} writes it. */
+  /** What the hashes stand in, each with its number; {@code back.ftlh} writes it. */
   private static final List<String> PLACE =
       List.of(
           "html",
@@ -92,12 +92,12 @@ public final class Seals {
   }
 
   /**
-   * A masked number and its fingerprint.
+   * A masked number and its hash.
    *
    * @param name what it is the number of
    * @param masked the number as the page shows it
    */
-  public record NumberHash(String name, String masked, String fingerprint) {}
+  public record NumberHash(String name, String masked, String hash) {}
 
   /** The page has something that this program never writes. */
   private static final class Foreign extends Exception {
@@ -238,7 +238,7 @@ public final class Seals {
     }
     boolean allowed = text == name && tag.equals(NUMBER) == number.isEmpty();
     if (text != nothing && !allowed) {
-      throw new Foreign("<" + tag + "> within a masked number or its fingerprint");
+      throw new Foreign("<" + tag + "> within a masked number or its hash");
     }
     open.add(tag);
     drawings += isOf(tag, "svg") ? 1 : 0;
@@ -287,7 +287,7 @@ public final class Seals {
 
   private void sealed() throws Foreign {
     if (!DIGEST.matcher(seal).matches() || number.isEmpty()) {
-      throw new Foreign("no fingerprint, or no number beside it");
+      throw new Foreign("no hash, or no number beside it");
     }
     if (seals.size() == KEPT) {
       throw new Foreign("more than " + KEPT + " masked numbers");

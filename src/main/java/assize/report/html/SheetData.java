@@ -10,7 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-/** What the script of a walk-round sheet reads. */
+/** What the script of an inspection sheet reads. */
 final class SheetData {
   private final SheetView sheet;
   private final Map<List<Control.Choice>, Integer> lists = new LinkedHashMap<>();

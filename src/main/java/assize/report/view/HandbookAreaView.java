@@ -3,7 +3,7 @@ package assize.report.view;
 import java.util.List;
 
 /**
- * An area of the book.
+ * An area of the handbook.
  *
  * @param points in words, its limit with them
  */

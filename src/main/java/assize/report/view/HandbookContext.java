@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
 
-/** What every part of the book asks of one rule set. */
+/** What every part of the handbook asks of one rule set. */
 final class HandbookContext {
   private final RuleSet rules;
   private final ExpectationFormatter words;
@@ -38,7 +38,7 @@ final class HandbookContext {
     return new ReportView.LinkView(AnchorIds.item(item.id()), item.title());
   }
 
-  /** Returns the items that fit, in the order of the book. */
+  /** Returns the items that fit, in the order of the handbook. */
   List<ReportView.LinkView> items(Predicate<Item> fits) {
     return rules.items().filter(fits).map(HandbookContext::link).toList();
   }

@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * An item of the book.
+ * An item of the handbook.
  *
- * @param number its place in the book, from 1
+ * @param number its place in the handbook, from 1
  * @param applies to which vehicles; empty for all
  * @param cause what it loses its points for together with other items
  */

@@ -21,7 +21,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
-/** The items of the book. */
+/** The items of the handbook. */
 final class HandbookItemViewFactory {
   private static final Set<String> PLAIN =
       Set.of(

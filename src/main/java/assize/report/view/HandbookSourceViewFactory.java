@@ -14,7 +14,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 
-/** The sources of the book, and who copies whom. */
+/** The sources of the handbook, and who copies whom. */
 final class HandbookSourceViewFactory {
   private static final int WIDE = 640;
   private static final int NARROW = 300;

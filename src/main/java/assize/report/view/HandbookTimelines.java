@@ -34,7 +34,7 @@ final class HandbookTimelines {
     this.reading = reading;
   }
 
-  /** Returns how far sources agree, as the book says it. */
+  /** Returns how far sources agree, as the handbook says it. */
   static String state(DisputeState state) {
     return switch (state) {
       case AGREED, SETTLED, DISPUTED -> state.word();

@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * A rule set as a book, in the order in which it is read; an empty text stands for what it does not
- * say.
+ * A rule set as a handbook, in the order in which it is read; an empty text stands for what it does
+ * not say.
  *
  * @param edition as in "edition 3, March 2026"
  * @param facts of the title page

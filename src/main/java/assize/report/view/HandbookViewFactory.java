@@ -21,7 +21,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 
-/** Makes the book of a rule set. */
+/** Makes the handbook of a rule set. */
 public final class HandbookViewFactory {
   private final RuleSet rules;
   private final HandbookContext reading;
@@ -31,7 +31,7 @@ public final class HandbookViewFactory {
     this.reading = new HandbookContext(rules);
   }
 
-  /** Returns the book, finished. */
+  /** Returns the handbook, finished. */
   public static HandbookView of(RuleSet rules) {
     return new HandbookViewFactory(rules).view();
   }

@@ -39,7 +39,7 @@ final class MaskedWords {
         : "It is one of at least " + numbers(count) + " that give the same copy.";
   }
 
-  /** Returns what a roster says of all its vehicles. */
+  /** Returns what a results page says of all its vehicles. */
   static List<String> ofAll(int fewest) {
     return fewest == Integer.MAX_VALUE
         ? List.of()

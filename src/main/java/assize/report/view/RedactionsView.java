@@ -29,7 +29,7 @@ public record RedactionsView(
    * @param name what it is the number of
    * @param times how often it is masked, in words
    * @param remark what else is to be known; empty: nothing
-   * @param sha256 its fingerprint
+   * @param sha256 its hash
    */
   public record NumberView(
       String name, String masked, String times, String remark, String sha256) {}

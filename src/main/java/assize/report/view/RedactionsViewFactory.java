@@ -19,13 +19,13 @@ import java.util.stream.Collectors;
 public final class RedactionsViewFactory {
   private final RedactedJudgment copy;
   private final TextMasker mask;
-  private final Map<String, String> fingerprints;
+  private final Map<String, String> hashes;
 
   private RedactionsViewFactory(
-      RedactedJudgment copy, TextMasker mask, Map<String, String> fingerprints) {
+      RedactedJudgment copy, TextMasker mask, Map<String, String> hashes) {
     this.copy = copy;
     this.mask = mask;
-    this.fingerprints = fingerprints;
+    this.hashes = hashes;
   }
 
   /**
@@ -39,18 +39,18 @@ public final class RedactionsViewFactory {
    * Masks a report and adds what is left out.
    *
    * @param mask of the record's private words
-   * @param fingerprints of the numbers, by number table
+   * @param hashes of the numbers, by number table
    * @param unshown why a picture can't be shown, by its key
    */
   public static Shared of(
       RedactedJudgment copy,
       TextMasker mask,
-      Map<String, String> fingerprints,
+      Map<String, String> hashes,
       Map<String, String> unshown) {
     ReportView report = ReportViewFactory.of(copy.judgment(), copy.facts(), unshown);
     MaskingTextMapper texts = new MaskingTextMapper(mask);
     ReportView masked = ViewTextMapper.of(report, texts);
-    RedactionsViewFactory views = new RedactionsViewFactory(copy, mask, fingerprints);
+    RedactionsViewFactory views = new RedactionsViewFactory(copy, mask, hashes);
     RedactionsView said =
         ViewTextMapper.of(views.view(report, texts.times()), new Again(texts, mask));
     return new Shared(masked.with(said), texts::key);
@@ -72,7 +72,7 @@ public final class RedactionsViewFactory {
         .map(view -> new SharedDossier(ViewTextMapper.of(view, texts), texts::key));
   }
 
-  /** Masks what a roster says of a vehicle, and of the standard that it was judged by. */
+  /** Masks what a results page says of a vehicle, and of the standard that it was judged by. */
   public static ResultsEntry entry(RedactedJudgment copy, TextMasker mask, String report) {
     ResultsEntry entry = ResultsEntry.of(copy.judgment(), copy.facts(), report);
     ResultsEntry.Standard standard = entry.standard();
@@ -148,7 +148,7 @@ public final class RedactionsViewFactory {
                   + (TextMasker.isTooShort(one.showing().number())
                       ? " It is too short to be found among other words: look for it yourself."
                       : ""),
-              Optional.ofNullable(fingerprints.get(one.table())).orElse("")));
+              Optional.ofNullable(hashes.get(one.table())).orElse("")));
     }
     return numbers;
   }

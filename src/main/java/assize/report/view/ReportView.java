@@ -86,7 +86,7 @@ public record ReportView(
    */
   public record LinkView(String anchor, String words) {}
 
-  /** A file and its fingerprint. */
+  /** A file and its checksum. */
   public record FileView(String path, String sha256, String role) {}
 
   /** A caution, its usual precaution, and the items that carry it. */

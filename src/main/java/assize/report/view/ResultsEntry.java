@@ -20,7 +20,7 @@ import java.util.OptionalInt;
 import java.util.stream.Collectors;
 
 /**
- * What a roster keeps of one judged vehicle: little, since there may be thousands.
+ * What a results page keeps of one judged vehicle: little, since there may be thousands.
  *
  * @param likely the likely score in thousandths of a point
  * @param awards how the vehicle stands to each award of the standard
@@ -40,7 +40,7 @@ public record ResultsEntry(
   /**
    * What a vehicle was judged by. Only vehicles of one standard can be compared.
    *
-   * @param digest the fingerprints of its files: two texts may call themselves one edition
+   * @param digest the checksums of its files: two texts may call themselves one edition
    * @param outOf the full score in thousandths of a point
    * @param awards the highest first
    */
@@ -55,7 +55,7 @@ public record ResultsEntry(
   public record Standing(boolean certain, boolean reached, boolean possible) {}
 
   /**
-   * Takes from a judgment what a roster says of it.
+   * Takes from a judgment what a results page says of it.
    *
    * @param report the file of its report; empty for none
    */

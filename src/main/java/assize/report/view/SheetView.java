@@ -8,7 +8,8 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * A walk-round sheet: what there is to look at on one vehicle, and the record that answers go into.
+ * An inspection sheet: what there is to look at on one vehicle, and the record that answers go
+ * into.
  *
  * @param key under which a browser keeps answers: one for each state of a rule set and each record
  * @param file how the record is called where it is saved

@@ -25,7 +25,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** Turns a judgment and the text of its record into a walk-round sheet. */
+/** Turns a judgment and the text of its record into an inspection sheet. */
 public final class SheetViewFactory {
   private SheetViewFactory() {}
 

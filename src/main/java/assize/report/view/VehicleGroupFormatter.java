@@ -16,7 +16,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** For which vehicles, in short words: a book lists the whole names. */
+/** For which vehicles, in short words: a handbook lists the whole names. */
 final class VehicleGroupFormatter {
   private final RuleSet rules;
 

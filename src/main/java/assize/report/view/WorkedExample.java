@@ -128,7 +128,7 @@ final class WorkedExample {
     BigFraction lost = BigFraction.of(item.points()).subtract(likely);
     String of = NumberFormatter.points(scale.outOf());
     String suppose =
-        "If all items of this book applied to one vehicle and everything else on it met, it would"
+        "If all items of this handbook applied to one vehicle and everything else on it met, it would"
             + " likely score ";
     return switch (scale.method()) {
       case DEDUCTIONS ->

@@ -8,7 +8,7 @@ import java.time.LocalDate;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
-/** The drawings of the book, their coordinates reckoned by hand. */
+/** The drawings of the handbook, their coordinates reckoned by hand. */
 class HandbookChartsTest {
   private static final LocalDate FIRST = LocalDate.parse("1934-01-01");
 

@@ -16,7 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
 
-/** The motorcycle's book, printed and read back by another program. */
+/** The motorcycle's handbook, printed and read back by another program. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 @Tag("browser")
 class HandbookPrintTest {

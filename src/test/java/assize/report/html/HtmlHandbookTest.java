@@ -22,10 +22,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** A rule set as a book, and what changed between two editions. */
+/** A rule set as a handbook, and what changed between two editions. */
 class HtmlHandbookTest {
   private static final Path PINNED =
-      Path.of("src/test/resources/assize/report/html/guide-main.html");
+      Path.of("src/test/resources/assize/report/html/handbook-main.html");
 
   private static RuleSet rules(String name) {
     return RuleSetReader.read(Path.of(name)).value().orElseThrow();

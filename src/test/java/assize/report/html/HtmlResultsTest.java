@@ -14,10 +14,10 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** The roster of the demonstration, but for its style and script, is pinned. */
+/** The results page of the demonstration, but for its style and script, is pinned. */
 class HtmlResultsTest {
   private static final Path PINNED =
-      Path.of("src/test/resources/assize/report/html/roster-main.html");
+      Path.of("src/test/resources/assize/report/html/results-main.html");
 
   @TempDir private Path folder = Path.of("");
 

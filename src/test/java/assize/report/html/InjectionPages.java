@@ -25,7 +25,7 @@ import java.util.regex.Pattern;
 
 /**
  * A rule set and a record from a stranger, who wrote what he likes into every field that takes free
- * text: those of {@code src/test/resources/assize/shape}, which have every name that there is.
+ * text: those of {@code src/test/resources/assize/schema}, which have every name that there is.
  *
  * @param fields what stands in which field now, by the text that stood there first
  * @param held the names of fields that refused it, since their text has a form of its own
@@ -33,7 +33,7 @@ import java.util.regex.Pattern;
  */
 record InjectionPages(
     Path folder, Map<String, String> fields, Set<String> held, Set<String> refused) {
-  private static final Path SHAPE = Path.of("src/test/resources/assize/shape");
+  private static final Path SCHEMA = Path.of("src/test/resources/assize/schema");
   private static final Pattern MARK = Pattern.compile("q([0-9]+)z");
 
   /** Names of files: what stands there has to lie in the folder. */
@@ -186,13 +186,13 @@ record InjectionPages(
     Path rules = Files.createDirectories(folder.resolve(RULES));
     Path before = Files.createDirectories(folder.resolve(OLDER));
     for (String file : List.of("rules.yaml", "items.yaml")) {
-      String yaml = Files.readString(SHAPE.resolve(file));
+      String yaml = Files.readString(SCHEMA.resolve(file));
       Files.writeString(rules.resolve(file), TextFields.ofRules(yaml, now));
       Files.writeString(before.resolve(file), TextFields.ofRules(yaml, older));
     }
     Files.writeString(
         folder.resolve("record.yaml"),
-        TextFields.ofRecord(Files.readString(SHAPE.resolve("record.yaml")), now));
+        TextFields.ofRecord(Files.readString(SCHEMA.resolve("record.yaml")), now));
     for (Path home : List.of(folder, rules, before)) {
       for (Map.Entry<String, String> file : files.entrySet()) {
         for (String name : List.of(file.getKey(), file.getValue())) {
@@ -235,11 +235,11 @@ record InjectionPages(
     Path shared = folder.resolve("shared-dossiers");
     Sheets.run("dossier", "--redact", record, "--out", shared.toString());
     addAll(pages, "dossier, shared", shared);
-    pages.put("roster", one("roster", "results", folder.toString(), "--no-reports"));
+    pages.put("results", one("results", "results", folder.toString(), "--no-reports"));
     pages.put(
-        "roster, shared", one("shared", "results", folder.toString(), "--no-reports", "--redact"));
+        "results, shared", one("shared", "results", folder.toString(), "--no-reports", "--redact"));
     pages.put("sheet", file("sheet.html", "sheet", record));
-    pages.put("guide", file("guide.html", "handbook", rules().toString()));
+    pages.put("handbook", file("handbook.html", "handbook", rules().toString()));
     pages.put(
         "changes",
         file(

@@ -63,7 +63,8 @@ class InjectionTest {
         .containsExactly("gloss", "made", "numbers", "part_number", "pattern", "size");
     assertThat(quiet.fields()).hasSizeGreaterThan(70);
     assertThat(baseline)
-        .containsKeys("report", "copy", "roster", "roster, shared", "sheet", "guide", "changes")
+        .containsKeys(
+            "report", "copy", "results", "results, shared", "sheet", "handbook", "changes")
         .hasSize(9);
   }
 

@@ -23,16 +23,17 @@ final class Pages {
     List<Path> pages = new ArrayList<>(DemoReports.in(folder));
     String record = folder.resolve("l45-4388.yaml").toString();
     pages.addAll(first(1, folder.resolve("dossier"), "dossier", record));
-    pages.addAll(first(1, folder.resolve("roster"), "results", folder.toString(), "--no-reports"));
+    pages.addAll(first(1, folder.resolve("results"), "results", folder.toString(), "--no-reports"));
     pages.addAll(first(1, folder.resolve("shared"), "judge", "--redact", record));
     Path half = folder.resolve("l41-half-recorded.yaml");
     Path sheet = folder.resolve("sheet").resolve("l41-sheet.html");
     Sheets.run("sheet", half.toString(), "--out", sheet.toString());
     pages.add(sheet);
-    pages.add(guide(folder.resolve("guide.html"), "handbook", folder.resolve("quillhurst-q.yaml")));
-    Path yard = Path.of("src/test/resources/assize/guide");
     pages.add(
-        guide(
+        handbook(folder.resolve("handbook.html"), "handbook", folder.resolve("quillhurst-q.yaml")));
+    Path yard = Path.of("src/test/resources/assize/handbook");
+    pages.add(
+        handbook(
             folder.resolve("changes.html"),
             "compare",
             yard.resolve("older.yaml"),
@@ -42,7 +43,7 @@ final class Pages {
     return List.copyOf(pages);
   }
 
-  private static Path guide(Path out, Object... words) {
+  private static Path handbook(Path out, Object... words) {
     String[] all =
         Stream.concat(Stream.of(words), Stream.of("--out", out))
             .map(String::valueOf)

@@ -17,7 +17,9 @@ import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.Keys;
 
-/** Rosters, opened from their files as a reader would: the demonstration's, and a longer one. */
+/**
+ * Results pages, opened from their files as a reader would: the demonstration's, and a longer one.
+ */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 @Tag("browser")
 class ResultsBrowserTest {

@@ -9,11 +9,11 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 
-/** The rosters that the program writes. */
+/** The results pages that the program writes. */
 final class ResultsPages {
   private ResultsPages() {}
 
-  /** Judges all in a folder and returns the index. */
+  /** Judges all in a folder and returns the results page. */
   static Path of(Path folder, Path out, String... more) {
     ByteArrayOutputStream messages = new ByteArrayOutputStream();
     PrintStream stream = new PrintStream(messages, true, StandardCharsets.UTF_8);
@@ -25,6 +25,6 @@ final class ResultsPages {
     words[3] = out.toString();
     int exit = Main.run(new Terminal(stream, stream, false), words);
     assertThat(exit).as(messages.toString(StandardCharsets.UTF_8)).isZero();
-    return out.resolve("roster.html");
+    return out.resolve("results.html");
   }
 }

@@ -22,7 +22,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class SealsTest {
-  private static final String FINGERPRINT = "ab".repeat(32);
+  private static final String HASH = "ab".repeat(32);
   private static final String PAGE = page();
   private static final String PART = "<section id=\"left-out\"";
 
@@ -30,8 +30,7 @@ class SealsTest {
     Judgment own = SampleJudgments.oneStretch();
     RedactedJudgment copy = RedactedJudgment.of(Judge.by(own.rules()), own, Optional.empty());
     RedactionsViewFactory.Shared shared =
-        RedactionsViewFactory.of(
-            copy, copy.masking().ofWords(), Map.of("chassis", FINGERPRINT), Map.of());
+        RedactionsViewFactory.of(copy, copy.masking().ofWords(), Map.of("chassis", HASH), Map.of());
     return HtmlReport.render(
         shared.view(),
         Map.of(
@@ -55,10 +54,10 @@ class SealsTest {
   }
 
   @Test
-  void readsNumberAndFingerprint() {
-    assertThat(seals(PAGE)).containsExactly(new Seals.NumberHash("chassis", "X-4xxx", FINGERPRINT));
+  void readsNumberAndHash() {
+    assertThat(seals(PAGE)).containsExactly(new Seals.NumberHash("chassis", "X-4xxx", HASH));
     assertThat(seals(PAGE.replace("chassis: <strong>X-4xxx", "A &amp; &#x202e;: <strong>&lt;4xxx")))
-        .containsExactly(new Seals.NumberHash("A & \u202e", "<4xxx", FINGERPRINT));
+        .containsExactly(new Seals.NumberHash("A & \u202e", "<4xxx", HASH));
   }
 
   @ParameterizedTest
@@ -123,7 +122,7 @@ class SealsTest {
     "<strong>X-4xxx</strong>, '', within",
     "<strong>X-4xxx</strong>, <strong></strong>, within",
     "<dd class=\"sha256 seal\", </div><div><dd class=\"sha256 seal\", or no number beside it",
-    "abab</dd>, aba</dd>, no fingerprint",
+    "abab</dd>, aba</dd>, no hash",
     "abab</dd>, abab<b></b></dd>, <b> within"
   })
   void refusesNumbersThatAreNotAsTheyAreWritten(String was, String is, String reason) {

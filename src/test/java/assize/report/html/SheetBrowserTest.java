@@ -31,7 +31,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.openqa.selenium.Keys;
 
-/** Walk-round sheets of the demonstration, filled in from a file, without a network. */
+/** Inspection sheets of the demonstration, filled in from a file, without a network. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 @Tag("browser")
 class SheetBrowserTest {

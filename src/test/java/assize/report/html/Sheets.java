@@ -21,7 +21,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
 
-/** The demonstration in a folder, and walk-round sheets of it. */
+/** The demonstration in a folder, and inspection sheets of it. */
 record Sheets(Path folder, Path home) {
   /** After this a browser is taken to save nothing. */
   private static final long PATIENCE = 300;

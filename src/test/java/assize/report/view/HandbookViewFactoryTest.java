@@ -17,7 +17,7 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
-/** The yard's book, worded by hand. */
+/** The yard's handbook, worded by hand. */
 class HandbookViewFactoryTest {
   private final HandbookView book = HandbookViewFactory.of(EditionFixture.newer());
 
@@ -187,7 +187,7 @@ class HandbookViewFactoryTest {
             "Say the finish departs: 2 × 0 = 0.",
             "The origin is not shown: low 0, likely 1 × 0.25 = 0.25, high 1.",
             "The item earns likely 0.25 of 3 points, low 0, high 1.",
-            "If all items of this book applied to one vehicle and everything else on it met, it"
+            "If all items of this handbook applied to one vehicle and everything else on it met, it"
                 + " would likely score (17 − 2.75) ÷ 17 × 100 = 83.824.");
   }
 

@@ -1,4 +1,4 @@
-// Fills in a walk-round sheet as a finger would: chooses, types, folds out. Returns what it could not.
+// Fills in an inspection sheet as a finger would: chooses, types, folds out. Returns what it could not.
 const wanted = arguments[0], faults = [];
 const type = (input, words) => {
   input.focus();

@@ -1,4 +1,4 @@
-package assize.cli;
+package assize.newrecord;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

@@ -11,7 +11,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /** What judging notices of a record's edition and of departures that are due. */
-class RemarksTest {
+class NoticesTest {
   private static final String RULES =
       """
       rule_set: bench

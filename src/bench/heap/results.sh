@@ -1,5 +1,5 @@
 #!/bin/sh
-# Prints the least heap in which a roster of 100 vehicles and one of 10,000 is written, after
+# Prints the least heap in which a results page of 100 vehicles and one of 10,000 is written, after
 # `mvn package`. Takes some minutes. JAVA_HOME says which Java.
 set -eu
 cd "$(dirname "$0")/../../.."
