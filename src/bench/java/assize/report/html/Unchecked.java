@@ -7,15 +7,15 @@ import java.util.Map;
 /** A report's page before it is checked, to be measured apart. */
 public final class Unchecked {
   private static final String STYLE =
-      Templates.resources(List.of("report.css", "filter.css", "print.css"));
-  private static final String SCRIPT = Templates.resources(List.of("filter.js"));
+      Templates.resources(List.of("html/report.css", "html/filter.css", "html/print.css"));
+  private static final String SCRIPT = Templates.resources(List.of("html/filter.js"));
 
   private Unchecked() {}
 
   /** Prints a page as {@link HtmlReport} does, with no picture. */
   public static String report(ReportView view) {
     return Templates.unchecked(
-        "report.ftlh",
+        "html/report.ftlh",
         Map.of("report", view, "pictures", Map.of(), "places", PrintReferences.of(view)),
         STYLE + AreaFilterCss.of(view.areas().size()),
         SCRIPT);

@@ -15,9 +15,9 @@ public final class HtmlChanges {
    */
   public static String render(ChangesView changes) {
     return Templates.page(
-        "changes.ftlh",
+        "html/changes.ftlh",
         Map.of("changes", changes),
-        List.of("report.css", "print.css", "guide.css"),
+        List.of("html/report.css", "html/print.css", "html/guide.css"),
         List.of());
   }
 }

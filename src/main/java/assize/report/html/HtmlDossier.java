@@ -16,9 +16,9 @@ public final class HtmlDossier {
    */
   public static String render(DossierView view, Map<String, PageImage> pictures) {
     return Templates.page(
-        "dossier.ftlh",
+        "html/dossier.ftlh",
         Map.of("dossier", view, "pictures", pictures),
-        List.of("report.css", "print.css", "dossier.css"),
+        List.of("html/report.css", "html/print.css", "html/dossier.css"),
         List.of());
   }
 }

@@ -15,9 +15,9 @@ public final class HtmlHandbook {
    */
   public static String render(HandbookView book) {
     return Templates.page(
-        "guide.ftlh",
+        "html/guide.ftlh",
         Map.of("book", book, "places", PrintReferences.of(book)),
-        List.of("report.css", "print.css", "guide.css"),
+        List.of("html/report.css", "html/print.css", "html/guide.css"),
         List.of());
   }
 }

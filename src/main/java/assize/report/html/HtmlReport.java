@@ -33,10 +33,10 @@ public final class HtmlReport {
         pictures,
         brief ->
             Templates.page(
-                "report.ftlh",
+                "html/report.ftlh",
                 Map.of("report", view, "pictures", brief, "places", PrintReferences.of(view)),
-                List.of("report.css", "filter.css", "print.css"),
+                List.of("html/report.css", "html/filter.css", "html/print.css"),
                 AreaFilterCss.of(view.areas().size()),
-                List.of("filter.js")));
+                List.of("html/filter.js")));
   }
 }

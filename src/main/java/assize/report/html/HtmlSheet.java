@@ -7,16 +7,16 @@ import java.util.Map;
 /** Prints a walk-round sheet as a page that is filled in on paper or, offline, on a screen. */
 public final class HtmlSheet {
   private static final List<String> STYLES =
-      List.of("report.css", "print.css", "sheet.css", "sheet-print.css");
+      List.of("html/report.css", "html/print.css", "html/sheet.css", "html/sheet-print.css");
 
   private static final List<String> SCRIPTS =
       List.of(
-          "sheet-read.js",
-          "sheet-write.js",
-          "sheet-limits.js",
-          "sheet-record.js",
-          "sheet-fields.js",
-          "sheet.js");
+          "html/sheet-read.js",
+          "html/sheet-write.js",
+          "html/sheet-limits.js",
+          "html/sheet-record.js",
+          "html/sheet-fields.js",
+          "html/sheet.js");
 
   private HtmlSheet() {}
 
@@ -27,7 +27,7 @@ public final class HtmlSheet {
    */
   public static String render(SheetView view) {
     return Templates.page(
-        "sheet.ftlh",
+        "html/sheet.ftlh",
         Map.of("sheet", view, "data", Templates.markup(new SheetData(view).json())),
         STYLES,
         SCRIPTS);

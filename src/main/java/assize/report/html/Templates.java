@@ -27,6 +27,9 @@ import java.util.stream.Stream;
 
 /** Prints pages: each with its style and script inside, and a policy that allows nothing else. */
 final class Templates {
+  /** What all pages read lies below here, each with its folder before its name. */
+  private static final String FILES = "/assize/report/";
+
   private static final Configuration TEMPLATES = configuration();
 
   private Templates() {}
@@ -126,7 +129,7 @@ final class Templates {
 
   private static Configuration configuration() {
     Configuration configuration = new Configuration(Configuration.VERSION_2_3_34);
-    configuration.setTemplateLoader(new ClassTemplateLoader(Templates.class, ""));
+    configuration.setTemplateLoader(new ClassTemplateLoader(Templates.class, FILES));
     configuration.setDefaultEncoding(StandardCharsets.UTF_8.name());
     configuration.setLocale(Locale.ROOT);
     configuration.setNumberFormat("computer");
@@ -155,7 +158,7 @@ final class Templates {
   }
 
   private static String resource(String name) {
-    try (InputStream in = Templates.class.getResourceAsStream(name)) {
+    try (InputStream in = Templates.class.getResourceAsStream(FILES + name)) {
       if (in == null) {
         throw new IllegalStateException("the program lacks its file " + name);
       }
