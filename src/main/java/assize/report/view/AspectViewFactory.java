@@ -59,10 +59,10 @@ final class AspectViewFactory {
     };
   }
 
-  private static Optional<ReportView.LinkView> dispute(Item item, AspectJudgment aspect) {
+  private static Optional<LinkView> dispute(Item item, AspectJudgment aspect) {
     return differs(aspect)
         ? Optional.of(
-            new ReportView.LinkView(
+            new LinkView(
                 AnchorIds.dispute(item.id(), aspect.rule().aspect().word()), state(aspect)))
         : Optional.empty();
   }

@@ -28,7 +28,7 @@ public record ChangesView(
     List<Renamed> renamed,
     List<ChangeDetails> told,
     List<Expected> expectations,
-    List<ReportView.FileView> files) {
+    List<FileView> files) {
   public ChangesView {
     summary = List.copyOf(summary);
     altering = List.copyOf(altering);

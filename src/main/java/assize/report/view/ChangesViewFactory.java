@@ -103,9 +103,9 @@ public final class ChangesViewFactory {
                                 days.after())));
   }
 
-  private static Stream<ReportView.FileView> files(RuleSet rules, String role) {
+  private static Stream<FileView> files(RuleSet rules, String role) {
     return rules.files().stream()
-        .map((FileChecksum file) -> new ReportView.FileView(file.path(), file.sha256(), role));
+        .map((FileChecksum file) -> new FileView(file.path(), file.sha256(), role));
   }
 
   private List<String> summary() {

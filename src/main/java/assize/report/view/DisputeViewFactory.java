@@ -37,8 +37,8 @@ final class DisputeViewFactory {
   private record RankedAspect(ItemJudgment one, int aspect, long pointsAtStake, boolean disputed) {}
 
   /** Returns the items that are disputed and matter, and where they are written up. */
-  Map<String, ReportView.LinkView> places() {
-    Map<String, ReportView.LinkView> places = new LinkedHashMap<>();
+  Map<String, LinkView> places() {
+    Map<String, LinkView> places = new LinkedHashMap<>();
     found().stream()
         .filter(it -> it.disputed() && it.pointsAtStake() > 0)
         .forEach(it -> places.putIfAbsent(it.one().item().id(), place(it)));
@@ -46,7 +46,7 @@ final class DisputeViewFactory {
   }
 
   /** Returns where the first aspect of an item is written up on which sources differ. */
-  ReportView.LinkView place(ItemJudgment one) {
+  LinkView place(ItemJudgment one) {
     return IntStream.range(0, one.item().aspects().size())
         .mapToObj(i -> look(one, i))
         .flatMap(Optional::stream)
@@ -55,10 +55,10 @@ final class DisputeViewFactory {
         .orElseThrow();
   }
 
-  private static ReportView.LinkView place(RankedAspect found) {
+  private static LinkView place(RankedAspect found) {
     Item item = found.one().item();
     Aspect aspect = item.aspects().get(found.aspect()).aspect();
-    return new ReportView.LinkView(
+    return new LinkView(
         AnchorIds.dispute(item.id(), aspect.word()),
         item.title() + ": " + aspect.kind().question(aspect));
   }
@@ -165,7 +165,7 @@ final class DisputeViewFactory {
    */
   private static List<EvidenceView> pictures(
       RankedAspect found, EvidenceViewFactory evidence, SourceImageViewFactory pictures) {
-    ReportView.LinkView place = place(found);
+    LinkView place = place(found);
     Item item = found.one().item();
     return Stream.concat(
             pictures.of(item.aspects().get(found.aspect()), place).stream(),

@@ -22,14 +22,14 @@ public record DossierView(
     String possible,
     String look,
     String notes,
-    List<ReportView.CautionView> cautions,
+    List<CautionView> cautions,
     String afterCautions,
     String note,
     String by,
     List<EvidenceView> papers,
     List<Part> parts,
     List<Related> related,
-    List<ReportView.FileView> files,
+    List<FileView> files,
     String copy) {
   public DossierView {
     cautions = List.copyOf(cautions);

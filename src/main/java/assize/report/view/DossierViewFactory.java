@@ -104,15 +104,14 @@ public final class DossierViewFactory {
   }
 
   /** Returns the files that this rests on: no picture that is not shown here. */
-  private List<ReportView.FileView> files(
-      List<DossierView.Part> parts, List<EvidenceView> evidence) {
+  private List<FileView> files(List<DossierView.Part> parts, List<EvidenceView> evidence) {
     Set<String> shown =
         Stream.concat(
                 parts.stream().flatMap(part -> part.dispute().pictures().stream()),
                 evidence.stream())
             .map(EvidenceView::what)
             .collect(Collectors.toSet());
-    return ReportViewFactory.files(judgment).stream()
+    return FileViewFactory.of(judgment).stream()
         .filter(
             file ->
                 file.role().equals("record")

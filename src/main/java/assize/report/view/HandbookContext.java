@@ -34,22 +34,22 @@ final class HandbookContext {
     return scopes;
   }
 
-  static ReportView.LinkView link(Item item) {
-    return new ReportView.LinkView(AnchorIds.item(item.id()), item.title());
+  static LinkView link(Item item) {
+    return new LinkView(AnchorIds.item(item.id()), item.title());
   }
 
   /** Returns the items that fit, in the order of the book. */
-  List<ReportView.LinkView> items(Predicate<Item> fits) {
+  List<LinkView> items(Predicate<Item> fits) {
     return rules.items().filter(fits).map(HandbookContext::link).toList();
   }
 
   /** Returns the items on which some claim fits. */
-  List<ReportView.LinkView> claimed(Predicate<Claim> fits) {
+  List<LinkView> claimed(Predicate<Claim> fits) {
     return items(item -> claims(item).stream().anyMatch(fits));
   }
 
   /** Returns the items on which a value is named that fits. */
-  List<ReportView.LinkView> expecting(Predicate<Expectation> fits) {
+  List<LinkView> expecting(Predicate<Expectation> fits) {
     return claimed(claim -> claim.values().stream().anyMatch(fits));
   }
 

@@ -34,7 +34,7 @@ public record HandbookScoringView(
   }
 
   /** An area and its figures. */
-  public record AreaRow(ReportView.LinkView area, List<String> cells) {
+  public record AreaRow(LinkView area, List<String> cells) {
     public AreaRow {
       cells = List.copyOf(cells);
     }
@@ -52,7 +52,7 @@ public record HandbookScoringView(
   }
 
   /** A cause, and the items that lose together. */
-  public record Cause(String name, List<ReportView.LinkView> items) {
+  public record Cause(String name, List<LinkView> items) {
     public Cause {
       items = List.copyOf(items);
     }

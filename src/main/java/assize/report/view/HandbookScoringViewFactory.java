@@ -126,7 +126,7 @@ final class HandbookScoringViewFactory {
     if (limited()) {
       cells.add(area.most().isPresent() ? NumberFormatter.points(area.most().getAsLong()) : "all");
     }
-    return new AreaRow(new ReportView.LinkView(AnchorIds.area(area.id()), area.name()), cells);
+    return new AreaRow(new LinkView(AnchorIds.area(area.id()), area.name()), cells);
   }
 
   private AwardRow award(Award award) {
@@ -150,7 +150,7 @@ final class HandbookScoringViewFactory {
   }
 
   private List<Cause> causes() {
-    Map<String, List<ReportView.LinkView>> items = new LinkedHashMap<>();
+    Map<String, List<LinkView>> items = new LinkedHashMap<>();
     rules
         .items()
         .forEach(

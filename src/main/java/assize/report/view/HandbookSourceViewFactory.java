@@ -50,16 +50,16 @@ final class HandbookSourceViewFactory {
         source.notes().orElse(""));
   }
 
-  private static ReportView.LinkView link(Source source) {
-    return new ReportView.LinkView(AnchorIds.source(source.id()), source.title());
+  private static LinkView link(Source source) {
+    return new LinkView(AnchorIds.source(source.id()), source.title());
   }
 
-  private List<ReportView.LinkView> cited(Source source) {
+  private List<LinkView> cited(Source source) {
     return reading.claimed(claim -> claim.source().equals(Optional.of(source.id())));
   }
 
   /** Returns the sources that no item cites. */
-  List<ReportView.LinkView> uncited() {
+  List<LinkView> uncited() {
     return sources.values().stream()
         .filter(source -> cited(source).isEmpty())
         .map(HandbookSourceViewFactory::link)

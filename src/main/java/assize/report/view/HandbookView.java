@@ -30,12 +30,12 @@ public record HandbookView(
     Words words,
     List<SourceEntry> sources,
     Optional<Copying> copying,
-    List<ReportView.LinkView> uncited,
-    List<ReportView.CautionView> cautions,
+    List<LinkView> uncited,
+    List<CautionView> cautions,
     String afterCautions,
     List<IndexEntry> index,
     List<Stamp> stamps,
-    List<ReportView.FileView> files) {
+    List<FileView> files) {
   public HandbookView {
     facts = List.copyOf(facts);
     tables = List.copyOf(tables);
@@ -58,7 +58,7 @@ public record HandbookView(
    * @param more what else there is to say of it
    * @param items where it matters
    */
-  public record WordEntry(String id, String name, String more, List<ReportView.LinkView> items) {
+  public record WordEntry(String id, String name, String more, List<LinkView> items) {
     public WordEntry {
       items = List.copyOf(items);
     }
@@ -128,7 +128,7 @@ public record HandbookView(
       List<String> swatch,
       String lab,
       String tolerance,
-      List<ReportView.LinkView> items) {
+      List<LinkView> items) {
     public ColorEntry {
       swatch = List.copyOf(swatch);
       items = List.copyOf(items);
@@ -145,8 +145,8 @@ public record HandbookView(
       String weight,
       String date,
       String heldBy,
-      List<ReportView.LinkView> copies,
-      List<ReportView.LinkView> items,
+      List<LinkView> copies,
+      List<LinkView> items,
       String notes) {
     public SourceEntry {
       copies = List.copyOf(copies);
@@ -166,12 +166,12 @@ public record HandbookView(
   }
 
   /** An item by its title. */
-  public record IndexEntry(String letter, List<ReportView.LinkView> items) {
+  public record IndexEntry(String letter, List<LinkView> items) {
     public IndexEntry {
       items = List.copyOf(items);
     }
   }
 
   /** What is stamped or cast, and where. */
-  public record Stamp(String text, String what, ReportView.LinkView item) {}
+  public record Stamp(String text, String what, LinkView item) {}
 }

@@ -59,7 +59,7 @@ public final class HandbookViewFactory {
         index(),
         stamps(),
         rules.files().stream()
-            .map(file -> new ReportView.FileView(file.path(), file.sha256(), "rule set"))
+            .map(file -> new FileView(file.path(), file.sha256(), "rule set"))
             .toList());
   }
 
@@ -117,11 +117,11 @@ public final class HandbookViewFactory {
     return areas;
   }
 
-  private List<ReportView.CautionView> cautions() {
+  private List<CautionView> cautions() {
     return Arrays.stream(Hazard.values())
         .map(
             caution ->
-                new ReportView.CautionView(
+                new CautionView(
                     AnchorIds.caution(caution.word()),
                     caution.word(),
                     caution.precaution(),

@@ -91,7 +91,7 @@ final class HandbookVocabularyViewFactory {
             .toList());
   }
 
-  private List<ReportView.LinkView> worded(Aspect aspect, String id) {
+  private List<LinkView> worded(Aspect aspect, String id) {
     return reading.items(
         item ->
             item.aspects().stream()

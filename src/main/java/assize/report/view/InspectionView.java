@@ -31,7 +31,7 @@ public record InspectionView(
     String edition,
     List<ReportHeaderView.Named> facts,
     List<WalkArea> areas,
-    List<ReportView.CautionView> cautions,
+    List<CautionView> cautions,
     String afterCautions,
     int items,
     int aspects,
@@ -69,7 +69,7 @@ public record InspectionView(
       String look,
       String notes,
       String mayApply,
-      List<ReportView.CautionView> cautions,
+      List<CautionView> cautions,
       List<WalkAspect> aspects,
       List<WalkText> texts) {
     public WalkItem {

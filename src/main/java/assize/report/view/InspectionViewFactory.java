@@ -187,7 +187,7 @@ public final class InspectionViewFactory {
         : new Case(false, scopes.open(one.item().scope(), facts));
   }
 
-  private List<ReportView.CautionView> cautions() {
+  private List<CautionView> cautions() {
     return Arrays.stream(Hazard.values())
         .filter(
             caution ->

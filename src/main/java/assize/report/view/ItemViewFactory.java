@@ -64,8 +64,7 @@ final class ItemViewFactory {
   /** Returns the record's evidence, and what sources show that do not differ. */
   private List<EvidenceView> shown(ItemJudgment one) {
     List<EvidenceView> shown = new ArrayList<>(evidence.of(one.item().id()));
-    ReportView.LinkView here =
-        new ReportView.LinkView(AnchorIds.item(one.item().id()), one.item().title());
+    LinkView here = new LinkView(AnchorIds.item(one.item().id()), one.item().title());
     for (AspectRule rule : one.item().aspects()) {
       boolean differs =
           one.stretches().stream()
@@ -108,8 +107,8 @@ final class ItemViewFactory {
     return all;
   }
 
-  static ReportView.CautionView caution(Hazard caution) {
-    return new ReportView.CautionView(
+  static CautionView caution(Hazard caution) {
+    return new CautionView(
         AnchorIds.caution(caution.word()), caution.word(), caution.precaution(), List.of());
   }
 

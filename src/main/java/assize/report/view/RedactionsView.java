@@ -39,5 +39,5 @@ public record RedactionsView(
    *
    * @param boxes how many parts of it are painted over, in words
    */
-  public record PhotoView(ReportView.LinkView link, String file, String boxes) {}
+  public record PhotoView(LinkView link, String file, String boxes) {}
 }

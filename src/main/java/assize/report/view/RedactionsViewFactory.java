@@ -131,7 +131,7 @@ public final class RedactionsViewFactory {
 
   private static RedactionsView.PhotoView photo(EvidenceView one, int boxes) {
     return new RedactionsView.PhotoView(
-        new ReportView.LinkView(one.anchor(), one.alt()),
+        new LinkView(one.anchor(), one.alt()),
         one.what(),
         boxes == 0 ? "" : NumberFormatter.count(boxes, "part painted over", "parts painted over"));
   }

@@ -78,17 +78,4 @@ public record ReportView(
    * @param about what it is about, in a word or two
    */
   public record RemarkView(String about, String words) {}
-
-  /**
-   * A place in the page, and what it is called.
-   *
-   * @param anchor the id that a link leads to
-   */
-  public record LinkView(String anchor, String words) {}
-
-  /** A file and its fingerprint. */
-  public record FileView(String path, String sha256, String role) {}
-
-  /** A caution, its usual precaution, and the items that carry it. */
-  public record CautionView(String anchor, String name, String precaution, List<LinkView> items) {}
 }

@@ -5,8 +5,6 @@ import assize.judgment.Judgment;
 import assize.judgment.Notice;
 import assize.record.VehicleRecord;
 import assize.ruleset.Hazard;
-import assize.text.FileChecksum;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
@@ -64,7 +62,7 @@ public final class ReportViewFactory {
         cautions(judgment),
         Hazard.THEN,
         evidence.all(),
-        files(judgment),
+        FileViewFactory.of(judgment),
         Optional.empty());
   }
 
@@ -77,15 +75,15 @@ public final class ReportViewFactory {
     };
   }
 
-  private static List<ReportView.CautionView> cautions(Judgment judgment) {
+  private static List<CautionView> cautions(Judgment judgment) {
     return Arrays.stream(Hazard.values())
         .map(caution -> caution(judgment, caution))
         .filter(view -> !view.items().isEmpty())
         .toList();
   }
 
-  private static ReportView.CautionView caution(Judgment judgment, Hazard caution) {
-    return new ReportView.CautionView(
+  private static CautionView caution(Judgment judgment, Hazard caution) {
+    return new CautionView(
         AnchorIds.caution(caution.word()),
         caution.word(),
         caution.precaution(),
@@ -93,21 +91,7 @@ public final class ReportViewFactory {
             .filter(one -> !ItemViewFactory.isNotApplicable(one))
             .map(ItemJudgment::item)
             .filter(item -> item.cautions().contains(caution))
-            .map(item -> new ReportView.LinkView(AnchorIds.item(item.id()), item.title()))
+            .map(item -> new LinkView(AnchorIds.item(item.id()), item.title()))
             .toList());
-  }
-
-  static List<ReportView.FileView> files(Judgment judgment) {
-    List<ReportView.FileView> files = new ArrayList<>();
-    for (FileChecksum file : judgment.rules().files()) {
-      files.add(new ReportView.FileView(file.path(), file.sha256(), "rule set"));
-    }
-    for (FileChecksum file : judgment.vehicle().files()) {
-      boolean record = files.stream().noneMatch(it -> it.role().equals("record"));
-      files.add(
-          new ReportView.FileView(file.path(), file.sha256(), record ? "record" : "evidence"));
-    }
-    files.removeIf(file -> file.sha256().isEmpty());
-    return files;
   }
 }

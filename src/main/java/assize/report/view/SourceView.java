@@ -16,7 +16,7 @@ public record SourceView(
     String weight,
     String date,
     String heldBy,
-    List<ReportView.LinkView> copies,
+    List<LinkView> copies,
     String cited,
     String notes) {
   public SourceView {

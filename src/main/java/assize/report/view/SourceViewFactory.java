@@ -69,7 +69,7 @@ final class SourceViewFactory {
         source.heldBy().orElse(""),
         sources.values().stream()
             .filter(other -> source.copies().contains(other.id()))
-            .map(other -> new ReportView.LinkView(AnchorIds.source(other.id()), other.title()))
+            .map(other -> new LinkView(AnchorIds.source(other.id()), other.title()))
             .toList(),
         cited == 0
             ? "says nothing of this vehicle"

@@ -174,7 +174,7 @@ class HandbookViewFactoryTest {
         .satisfies(
             cause ->
                 assertThat(cause.items())
-                    .extracting(ReportView.LinkView::words)
+                    .extracting(LinkView::words)
                     .containsExactly("Stake of the side boards", "Hoop sockets"));
   }
 

@@ -199,10 +199,10 @@ class InspectionViewFactoryTest {
   void cautionsComeFromTheOnePlace() {
     InspectionView view = view("");
     assertThat(view.cautions())
-        .extracting(ReportView.CautionView::precaution)
+        .extracting(CautionView::precaution)
         .containsExactly(Hazard.LEAD_PAINT.precaution(), Hazard.SPRINGS.precaution());
     assertThat(item(view, "heater").cautions())
-        .extracting(ReportView.CautionView::name)
+        .extracting(CautionView::name)
         .containsExactly("lead paint");
     assertThat(view.afterCautions()).isEqualTo(Hazard.THEN);
   }
