@@ -26,7 +26,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Prints pages: each with its style and script inside, and a policy that allows nothing else. */
-final class Templates {
+public final class Templates {
   /** What all pages read lies below here, each with its folder before its name. */
   private static final String FILES = "/assize/report/";
 
@@ -43,7 +43,7 @@ final class Templates {
    * @param scripts files of script, in their order; may be none
    * @throws IllegalStateException if the finished page breaks a rule of {@link PageValidator}
    */
-  static String page(
+  public static String page(
       String template, Map<String, Object> model, List<String> styles, List<String> scripts) {
     return page(template, model, styles, "", scripts);
   }

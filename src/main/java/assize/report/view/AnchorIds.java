@@ -4,7 +4,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** Names of places in the page: letters, digits and dashes, one for each thing. */
-final class AnchorIds {
+public final class AnchorIds {
   private static final Pattern KIND =
       Pattern.compile("(?:item|area|source|dispute|caution|evidence)-");
   private static final Pattern ESCAPED = Pattern.compile("\\.([0-9a-f]{1,6})\\.");
@@ -36,7 +36,7 @@ final class AnchorIds {
   }
 
   /** Keeps letters, digits and dashes; any other character becomes its code point between dots. */
-  static String safe(String id) {
+  public static String safe(String id) {
     StringBuilder kept = new StringBuilder();
     id.codePoints()
         .forEach(

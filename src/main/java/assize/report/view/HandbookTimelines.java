@@ -24,7 +24,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** How an aspect stands over the production of some vehicles. */
-final class HandbookTimelines {
+public final class HandbookTimelines {
   private static final int WIDE = 640;
   private static final int NARROW = 300;
 
@@ -35,7 +35,7 @@ final class HandbookTimelines {
   }
 
   /** Returns how far sources agree, as the book says it. */
-  static String state(DisputeState state) {
+  public static String state(DisputeState state) {
     return switch (state) {
       case AGREED, SETTLED, DISPUTED -> state.word();
       case UNSOURCED -> "no source named";

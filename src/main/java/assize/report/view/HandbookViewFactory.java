@@ -64,7 +64,7 @@ public final class HandbookViewFactory {
   }
 
   /** Returns as in "edition 3, March 2026". */
-  static String edition(RuleSet rules) {
+  public static String edition(RuleSet rules) {
     return "edition "
         + rules.edition()
         + rules.issued().map(date -> ", " + EdtfFormatter.date(date)).orElse("");

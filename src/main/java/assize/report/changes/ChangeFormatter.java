@@ -1,4 +1,4 @@
-package assize.report.view;
+package assize.report.changes;
 
 import assize.aspect.Aspect;
 import assize.aspect.DateCodeFormatter;
@@ -10,7 +10,11 @@ import assize.compare.EditionComparison;
 import assize.date.DateRangeFormatter;
 import assize.evidence.DisputeState;
 import assize.evidence.Source;
-import assize.report.view.ChangesView.ChangeLine;
+import assize.report.changes.ChangesView.ChangeLine;
+import assize.report.view.ExpectationFormatter;
+import assize.report.view.HandbookTimelines;
+import assize.report.view.NumberFormatter;
+import assize.report.view.VehicleGroupFormatter;
 import assize.ruleset.Item;
 import assize.ruleset.RuleSet;
 import assize.timeline.ExpectationShift;

@@ -1,5 +1,6 @@
-package assize.report.view;
+package assize.report.changes;
 
+import assize.report.view.FileView;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;

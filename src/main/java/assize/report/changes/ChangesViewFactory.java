@@ -1,4 +1,4 @@
-package assize.report.view;
+package assize.report.changes;
 
 import assize.compare.Change;
 import assize.compare.ChangedExpectation;
@@ -6,12 +6,16 @@ import assize.compare.EditionComparison;
 import assize.compare.RuleSetPart;
 import assize.compare.VehicleComparison;
 import assize.date.DateRangeFormatter;
-import assize.report.view.ChangesView.ChangeLine;
-import assize.report.view.ChangesView.Group;
-import assize.report.view.ChangesView.Renamed;
-import assize.report.view.ChangesView.ShiftDays;
-import assize.report.view.ChangesView.ShiftView;
-import assize.report.view.ChangesView.Thing;
+import assize.report.changes.ChangesView.ChangeLine;
+import assize.report.changes.ChangesView.Group;
+import assize.report.changes.ChangesView.Renamed;
+import assize.report.changes.ChangesView.ShiftDays;
+import assize.report.changes.ChangesView.ShiftView;
+import assize.report.changes.ChangesView.Thing;
+import assize.report.view.AnchorIds;
+import assize.report.view.FileView;
+import assize.report.view.HandbookViewFactory;
+import assize.report.view.NumberFormatter;
 import assize.ruleset.RuleSet;
 import assize.text.FileChecksum;
 import assize.timeline.ExpectationShift;

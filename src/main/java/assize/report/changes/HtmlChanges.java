@@ -1,6 +1,7 @@
-package assize.report.html;
+package assize.report.changes;
 
-import assize.report.view.ChangesView;
+import assize.report.html.PageValidator;
+import assize.report.html.Templates;
 import java.util.List;
 import java.util.Map;
 
@@ -15,7 +16,7 @@ public final class HtmlChanges {
    */
   public static String render(ChangesView changes) {
     return Templates.page(
-        "html/changes.ftlh",
+        "changes/changes.ftlh",
         Map.of("changes", changes),
         List.of("html/report.css", "html/print.css", "html/guide.css"),
         List.of());

@@ -1,4 +1,4 @@
-package assize.report.view;
+package assize.report.changes;
 
 import assize.aspect.Verdict;
 import assize.compare.VehicleComparison;
@@ -7,9 +7,10 @@ import assize.judgment.AwardResult;
 import assize.judgment.ItemJudgment;
 import assize.judgment.Judgment;
 import assize.judgment.ScoreRange;
-import assize.report.view.ChangesView.ChangeLine;
-import assize.report.view.ChangesView.ItemRow;
-import assize.report.view.ChangesView.VehicleView;
+import assize.report.changes.ChangesView.ChangeLine;
+import assize.report.changes.ChangesView.ItemRow;
+import assize.report.changes.ChangesView.VehicleView;
+import assize.report.view.NumberFormatter;
 import assize.ruleset.Award;
 import java.util.ArrayList;
 import java.util.List;
