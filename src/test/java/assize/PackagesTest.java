@@ -71,8 +71,28 @@ class PackagesTest {
     MAY_IMPORT.put("spreadsheet", and(facts, "ruleset", "record", "report.view"));
     MAY_IMPORT.put("report.html", Set.of("text", "yaml", "aspect", "report.view", "report.chart"));
     MAY_IMPORT.put(
+        "report.handbook",
+        and(
+            facts,
+            "ruleset",
+            "production",
+            "judgment",
+            "judge",
+            "timeline",
+            "report.chart",
+            "report.view",
+            "report.html"));
+    MAY_IMPORT.put(
         "report.changes",
-        and(facts, "ruleset", "judgment", "timeline", "compare", "report.view", "report.html"));
+        and(
+            facts,
+            "ruleset",
+            "judgment",
+            "timeline",
+            "compare",
+            "report.view",
+            "report.html",
+            "report.handbook"));
     MAY_IMPORT.put(
         "report.text", and(facts, "ruleset", "record", "judgment", "check", "edit", "merge"));
     MAY_IMPORT.put("newrecord", and(facts, "ruleset", "record", "report.view"));

@@ -18,7 +18,7 @@ public final class HtmlChanges {
     return Templates.page(
         "changes/changes.ftlh",
         Map.of("changes", changes),
-        List.of("html/report.css", "html/print.css", "html/guide.css"),
+        List.of("html/report.css", "html/print.css", "handbook/guide.css"),
         List.of());
   }
 }

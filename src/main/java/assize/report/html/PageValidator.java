@@ -106,7 +106,7 @@ public final class PageValidator {
     }
   }
 
-  static List<String> faults(String html, String script) {
+  public static List<String> faults(String html, String script) {
     return faults(html, script, Set.of(), false);
   }
 

@@ -11,15 +11,15 @@ public final class AnchorIds {
 
   private AnchorIds() {}
 
-  static String item(String id) {
+  public static String item(String id) {
     return "item-" + safe(id);
   }
 
-  static String area(String id) {
+  public static String area(String id) {
     return "area-" + safe(id);
   }
 
-  static String source(String id) {
+  public static String source(String id) {
     return "source-" + safe(id);
   }
 
@@ -27,7 +27,7 @@ public final class AnchorIds {
     return "dispute-" + safe(item) + "." + safe(aspect);
   }
 
-  static String caution(String word) {
+  public static String caution(String word) {
     return "caution-" + safe(word);
   }
 

@@ -6,11 +6,11 @@ import assize.date.Edtf;
 import java.time.temporal.ChronoUnit;
 
 /** Dates that people wrote, in words. */
-final class EdtfFormatter {
+public final class EdtfFormatter {
   private EdtfFormatter() {}
 
   /** Returns {@code "about May 1934"} of {@code 1934-05~}; a set as the days it may mean. */
-  static String date(Edtf date) {
+  public static String date(Edtf date) {
     boolean several = date.days().spans().size() > 1;
     String days =
         several ? DateRangeFormatter.of(date.days()) : DateRangeFormatter.of(date.stated());

@@ -40,7 +40,7 @@ public final class ExpectationFormatter {
   }
 
   /** Returns the colors among some values, as a screen can show them. */
-  List<String> swatches(List<Expectation> values) {
+  public List<String> swatches(List<Expectation> values) {
     return rules.colors().values().stream()
         .filter(
             color ->

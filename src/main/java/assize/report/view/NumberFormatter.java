@@ -18,7 +18,7 @@ public final class NumberFormatter {
   }
 
   /** Returns thousandths of a point as points, exact where six places suffice. */
-  static String points(BigFraction thousandths) {
+  public static String points(BigFraction thousandths) {
     return number(thousandths.divide(1000));
   }
 
@@ -45,7 +45,7 @@ public final class NumberFormatter {
   }
 
   /** Returns a measured value, to four places, without trailing zeros. */
-  static String measure(double value) {
+  public static String measure(double value) {
     return Figures.measure(value);
   }
 

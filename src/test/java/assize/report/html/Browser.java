@@ -30,7 +30,7 @@ import org.openqa.selenium.logging.LogType;
 import org.openqa.selenium.logging.LoggingPreferences;
 
 /** A Chromium without a window, as it is installed on this machine. */
-final class Browser implements AutoCloseable {
+public final class Browser implements AutoCloseable {
   /** The widths that a report is read at: a desk, a phone, a small phone (in CSS pixels). */
   static final List<Integer> WIDTHS = List.of(1280, 390, 320);
 
@@ -50,7 +50,7 @@ final class Browser implements AutoCloseable {
   }
 
   /** Starts it; without one the tests are skipped, except where CI is true. */
-  static Browser start(Path profile) {
+  public static Browser start(Path profile) {
     return start(profile, Map.of());
   }
 
@@ -108,7 +108,7 @@ final class Browser implements AutoCloseable {
     return found;
   }
 
-  void open(Path page) {
+  public void open(Path page) {
     driver.get(page.toUri().toString());
   }
 
@@ -124,7 +124,7 @@ final class Browser implements AutoCloseable {
   }
 
   /** Gives the page a width and a look. */
-  void show(int width, String medium, String theme) {
+  public void show(int width, String medium, String theme) {
     show(width, medium, Map.of("prefers-color-scheme", theme));
   }
 
@@ -195,7 +195,7 @@ final class Browser implements AutoCloseable {
   }
 
   /** Runs one of the scripts beside this class on the page and returns the faults it found. */
-  List<String> faults(String script, Object... arguments) throws IOException {
+  public List<String> faults(String script, Object... arguments) throws IOException {
     return texts(read(script), arguments);
   }
 
@@ -272,7 +272,7 @@ final class Browser implements AutoCloseable {
    *
    * @param width of the sheet, and {@code height}, in inches
    */
-  byte[] print(double width, double height) {
+  public byte[] print(double width, double height) {
     Map<String, Object> pdf =
         cdp(
             "Page.printToPDF",

@@ -14,7 +14,7 @@ import java.util.Locale;
 import java.util.stream.Stream;
 
 /** A printed report, read back by another program (Poppler). */
-final class Paper {
+public final class Paper {
   /** Dots in an inch. */
   private static final int DOTS = 40;
 
@@ -27,13 +27,13 @@ final class Paper {
   private final Path folder;
   private final Path pdf;
 
-  Paper(Path folder, byte[] pdf) throws IOException {
+  public Paper(Path folder, byte[] pdf) throws IOException {
     this.folder = folder;
     this.pdf = Files.write(folder.resolve("report.pdf"), pdf);
   }
 
   /** Returns the text of each page in the order in which it is drawn. */
-  List<String> pages() throws IOException, InterruptedException {
+  public List<String> pages() throws IOException, InterruptedException {
     Path text = folder.resolve("report.txt");
     run("pdftotext", "-raw", "-enc", "UTF-8", pdf.toString(), text.toString());
     return List.of(Files.readString(text, StandardCharsets.UTF_8).split("\f"));
@@ -77,7 +77,7 @@ final class Paper {
   }
 
   /** Leaves out what only sets type: blanks, ligatures, capitals and hyphens of broken lines. */
-  static String letters(String text) {
+  public static String letters(String text) {
     return Normalizer.normalize(text, Normalizer.Form.NFKC)
         .toLowerCase(Locale.ROOT)
         .replaceAll("[\\s\\p{Cf}-]+", "");

@@ -1,5 +1,6 @@
-package assize.report.view;
+package assize.report.handbook;
 
+import assize.report.view.NumberFormatter;
 import assize.ruleset.Area;
 import assize.ruleset.AspectRule;
 import assize.ruleset.Item;

@@ -1,8 +1,9 @@
-package assize.report.html;
+package assize.report.handbook;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import assize.report.view.HandbookViewFactory;
+import assize.report.html.Browser;
+import assize.report.html.Paper;
 import assize.ruleset.RuleSet;
 import assize.ruleset.RuleSetReader;
 import java.io.IOException;

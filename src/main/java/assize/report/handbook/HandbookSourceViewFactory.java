@@ -1,10 +1,14 @@
-package assize.report.view;
+package assize.report.handbook;
 
 import assize.evidence.Source;
 import assize.report.chart.CopyGraph;
-import assize.report.view.HandbookView.Copying;
-import assize.report.view.HandbookView.Fact;
-import assize.report.view.HandbookView.SourceEntry;
+import assize.report.handbook.HandbookView.Copying;
+import assize.report.handbook.HandbookView.Fact;
+import assize.report.handbook.HandbookView.SourceEntry;
+import assize.report.view.AnchorIds;
+import assize.report.view.EdtfFormatter;
+import assize.report.view.LinkView;
+import assize.report.view.NumberFormatter;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;

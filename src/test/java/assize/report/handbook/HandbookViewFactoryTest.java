@@ -1,4 +1,4 @@
-package assize.report.view;
+package assize.report.handbook;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
@@ -6,9 +6,12 @@ import static org.assertj.core.api.Assertions.tuple;
 import assize.compare.EditionFixture;
 import assize.judge.Judge;
 import assize.record.RecordReader;
-import assize.report.view.HandbookItemView.AspectView;
-import assize.report.view.HandbookItemView.CourseView;
-import assize.report.view.HandbookItemView.StandView;
+import assize.report.handbook.HandbookItemView.AspectView;
+import assize.report.handbook.HandbookItemView.CourseView;
+import assize.report.handbook.HandbookItemView.StandView;
+import assize.report.view.CiteView;
+import assize.report.view.LinkView;
+import assize.report.view.NumberFormatter;
 import assize.ruleset.RuleSet;
 import assize.ruleset.RuleSetReader;
 import assize.text.SourceFile;

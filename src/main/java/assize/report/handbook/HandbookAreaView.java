@@ -1,4 +1,4 @@
-package assize.report.view;
+package assize.report.handbook;
 
 import java.util.List;
 

@@ -1,4 +1,4 @@
-package assize.report.view;
+package assize.report.handbook;
 
 import assize.aspect.Aspect;
 import assize.aspect.ColorChip;
@@ -10,9 +10,11 @@ import assize.measure.CieLab;
 import assize.measure.Swatch;
 import assize.production.ScopeAttributes;
 import assize.production.VehicleAttribute;
-import assize.report.view.HandbookView.ColorEntry;
-import assize.report.view.HandbookView.Fact;
-import assize.report.view.HandbookView.WordEntry;
+import assize.report.handbook.HandbookView.ColorEntry;
+import assize.report.handbook.HandbookView.Fact;
+import assize.report.handbook.HandbookView.WordEntry;
+import assize.report.view.LinkView;
+import assize.report.view.NumberFormatter;
 import assize.ruleset.Item;
 import assize.ruleset.RuleSet;
 import java.util.List;

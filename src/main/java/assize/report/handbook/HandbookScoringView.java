@@ -1,5 +1,6 @@
-package assize.report.view;
+package assize.report.handbook;
 
+import assize.report.view.LinkView;
 import java.util.List;
 
 /**

@@ -1,6 +1,9 @@
-package assize.report.view;
+package assize.report.handbook;
 
 import assize.report.chart.Chart;
+import assize.report.view.CautionView;
+import assize.report.view.FileView;
+import assize.report.view.LinkView;
 import java.util.List;
 import java.util.Optional;
 

@@ -1,6 +1,7 @@
-package assize.report.view;
+package assize.report.handbook;
 
 import assize.report.chart.Chart;
+import assize.report.view.CiteView;
 import java.util.List;
 import java.util.Optional;
 

@@ -1,4 +1,4 @@
-package assize.report.view;
+package assize.report.handbook;
 
 import assize.aspect.Expectation;
 import assize.date.DateRange;
@@ -7,10 +7,12 @@ import assize.evidence.DisputeState;
 import assize.judgment.AspectJudgment;
 import assize.judgment.PositionJudgment;
 import assize.report.chart.ExpectationChart;
-import assize.report.view.HandbookItemView.CourseView;
-import assize.report.view.HandbookItemView.PositionView;
-import assize.report.view.HandbookItemView.StandView;
-import assize.report.view.HandbookItemView.TimelineCharts;
+import assize.report.handbook.HandbookItemView.CourseView;
+import assize.report.handbook.HandbookItemView.PositionView;
+import assize.report.handbook.HandbookItemView.StandView;
+import assize.report.handbook.HandbookItemView.TimelineCharts;
+import assize.report.view.CiteView;
+import assize.report.view.NumberFormatter;
 import assize.ruleset.AspectRule;
 import assize.ruleset.Item;
 import assize.timeline.TimelineEntry;

@@ -1,10 +1,13 @@
-package assize.report.view;
+package assize.report.handbook;
 
 import assize.evidence.Grade;
-import assize.report.view.HandbookScoringView.AreaRow;
-import assize.report.view.HandbookScoringView.AwardRow;
-import assize.report.view.HandbookScoringView.Cause;
-import assize.report.view.HandbookView.Fact;
+import assize.report.handbook.HandbookScoringView.AreaRow;
+import assize.report.handbook.HandbookScoringView.AwardRow;
+import assize.report.handbook.HandbookScoringView.Cause;
+import assize.report.handbook.HandbookView.Fact;
+import assize.report.view.AnchorIds;
+import assize.report.view.LinkView;
+import assize.report.view.NumberFormatter;
 import assize.ruleset.Area;
 import assize.ruleset.Award;
 import assize.ruleset.Item;

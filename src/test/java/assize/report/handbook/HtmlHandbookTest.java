@@ -1,4 +1,4 @@
-package assize.report.html;
+package assize.report.handbook;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -8,7 +8,7 @@ import assize.compare.EditionFixture;
 import assize.report.SampleJudgments;
 import assize.report.changes.ChangesViewFactory;
 import assize.report.changes.HtmlChanges;
-import assize.report.view.HandbookViewFactory;
+import assize.report.html.PageValidator;
 import assize.ruleset.RuleSet;
 import assize.ruleset.RuleSetReader;
 import assize.text.SourceFile;
@@ -26,7 +26,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** A rule set as a book, and what changed between two editions. */
 class HtmlHandbookTest {
   private static final Path PINNED =
-      Path.of("src/test/resources/assize/report/html/guide-main.html");
+      Path.of("src/test/resources/assize/report/handbook/guide-main.html");
 
   private static RuleSet rules(String name) {
     return RuleSetReader.read(Path.of(name)).value().orElseThrow();

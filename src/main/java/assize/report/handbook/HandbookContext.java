@@ -1,8 +1,13 @@
-package assize.report.view;
+package assize.report.handbook;
 
 import assize.aspect.Expectation;
 import assize.evidence.Claim;
 import assize.evidence.Source;
+import assize.report.view.AnchorIds;
+import assize.report.view.CiteView;
+import assize.report.view.ExpectationFormatter;
+import assize.report.view.LinkView;
+import assize.report.view.VehicleGroupFormatter;
 import assize.ruleset.AspectRule;
 import assize.ruleset.Item;
 import assize.ruleset.RuleSet;

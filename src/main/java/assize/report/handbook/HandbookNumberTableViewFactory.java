@@ -1,11 +1,12 @@
-package assize.report.view;
+package assize.report.handbook;
 
 import assize.date.DateRange;
 import assize.date.DateRangeFormatter;
 import assize.report.chart.NumberTableChart;
-import assize.report.view.HandbookView.Fact;
-import assize.report.view.HandbookView.NumberRow;
-import assize.report.view.HandbookView.NumberTableView;
+import assize.report.handbook.HandbookView.Fact;
+import assize.report.handbook.HandbookView.NumberRow;
+import assize.report.handbook.HandbookView.NumberTableView;
+import assize.report.view.AnchorIds;
 import assize.ruleset.NumberTable;
 import assize.ruleset.NumberTable.Series;
 import assize.ruleset.NumberTable.TableEntry;

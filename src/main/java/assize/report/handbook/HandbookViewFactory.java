@@ -1,12 +1,17 @@
-package assize.report.view;
+package assize.report.handbook;
 
 import assize.aspect.DateCodes;
 import assize.aspect.Expectation;
 import assize.aspect.PartNumbers;
 import assize.pattern.NumberPattern;
-import assize.report.view.HandbookView.Fact;
-import assize.report.view.HandbookView.IndexEntry;
-import assize.report.view.HandbookView.Stamp;
+import assize.report.handbook.HandbookView.Fact;
+import assize.report.handbook.HandbookView.IndexEntry;
+import assize.report.handbook.HandbookView.Stamp;
+import assize.report.view.AnchorIds;
+import assize.report.view.CautionView;
+import assize.report.view.EdtfFormatter;
+import assize.report.view.FileView;
+import assize.report.view.NumberFormatter;
 import assize.ruleset.Area;
 import assize.ruleset.Hazard;
 import assize.ruleset.Item;

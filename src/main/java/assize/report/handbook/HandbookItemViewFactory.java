@@ -1,4 +1,4 @@
-package assize.report.view;
+package assize.report.handbook;
 
 import assize.aspect.DateCodeFormatter;
 import assize.aspect.DateCodes;
@@ -6,11 +6,13 @@ import assize.evidence.Claim;
 import assize.evidence.DisputeState;
 import assize.judge.RuleSetWeigher;
 import assize.pattern.DateCodePattern;
-import assize.report.view.HandbookItemView.AspectView;
-import assize.report.view.HandbookItemView.ClaimStatement;
-import assize.report.view.HandbookItemView.CourseView;
-import assize.report.view.HandbookItemView.Teller;
-import assize.report.view.HandbookView.Fact;
+import assize.report.handbook.HandbookItemView.AspectView;
+import assize.report.handbook.HandbookItemView.ClaimStatement;
+import assize.report.handbook.HandbookItemView.CourseView;
+import assize.report.handbook.HandbookItemView.Teller;
+import assize.report.handbook.HandbookView.Fact;
+import assize.report.view.AnchorIds;
+import assize.report.view.NumberFormatter;
 import assize.ruleset.AspectRule;
 import assize.ruleset.Item;
 import assize.timeline.AspectTimeline;
