@@ -66,7 +66,6 @@ class PackagesTest {
             "judgment",
             "judge",
             "timeline",
-            "redaction",
             "report.chart"));
     MAY_IMPORT.put("spreadsheet", and(facts, "ruleset", "record", "report.view"));
     MAY_IMPORT.put("report.html", Set.of("text", "yaml", "aspect", "report.view", "report.chart"));
@@ -93,6 +92,9 @@ class PackagesTest {
             "report.view",
             "report.html",
             "report.handbook"));
+    MAY_IMPORT.put(
+        "report.redacted",
+        and(facts, "ruleset", "record", "judgment", "redaction", "report.chart", "report.view"));
     MAY_IMPORT.put(
         "report.text", and(facts, "ruleset", "record", "judgment", "check", "edit", "merge"));
     MAY_IMPORT.put("newrecord", and(facts, "ruleset", "record", "report.view"));

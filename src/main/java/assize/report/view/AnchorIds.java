@@ -48,13 +48,13 @@ public final class AnchorIds {
   }
 
   /** Returns what a name begins with that tells a kind of thing; empty where it tells none. */
-  static String kind(String anchor) {
+  public static String kind(String anchor) {
     Matcher kind = KIND.matcher(anchor);
     return kind.lookingAt() ? kind.group() : "";
   }
 
   /** Returns a thing's name as it was before its characters were made {@link #safe}. */
-  static String written(String safe) {
+  public static String written(String safe) {
     return ESCAPED
         .matcher(safe)
         .replaceAll(

@@ -40,7 +40,7 @@ public record DossierView(
   }
 
   /** Returns the same, as the copy for others. */
-  DossierView asCopy(String copy) {
+  public DossierView asCopy(String copy) {
     return new DossierView(
         head,
         item,

@@ -52,7 +52,7 @@ public final class DossierViewFactory {
   }
 
   /** Does the same for a vehicle that leaves out some of the facts that claims speak by. */
-  static Optional<DossierView> of(
+  public static Optional<DossierView> of(
       Judgment judgment, VehicleRecord facts, String item, Map<String, String> unshown) {
     return judgment.items().stream()
         .filter(one -> one.item().id().equals(item))

@@ -49,7 +49,7 @@ public record ReportView(
   }
 
   /** Returns the same as the copy for others. */
-  ReportView with(RedactionsView said) {
+  public ReportView with(RedactionsView said) {
     return new ReportView(
         head,
         remarks,

@@ -33,7 +33,7 @@ public final class ReportViewFactory {
    *
    * @param facts the record that was judged, by which claims speak or do not
    */
-  static ReportView of(Judgment judgment, VehicleRecord facts, Map<String, String> unshown) {
+  public static ReportView of(Judgment judgment, VehicleRecord facts, Map<String, String> unshown) {
     ReportContext reading = new ReportContext(judgment, facts);
     DisputeViewFactory differing = new DisputeViewFactory(reading);
     EvidenceViewFactory evidence = new EvidenceViewFactory(judgment, unshown, differing.places());

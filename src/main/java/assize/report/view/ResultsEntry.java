@@ -64,7 +64,7 @@ public record ResultsEntry(
   }
 
   /** Does the same for a vehicle that leaves out some of the facts that claims speak by. */
-  static ResultsEntry of(Judgment judgment, VehicleRecord facts, String report) {
+  public static ResultsEntry of(Judgment judgment, VehicleRecord facts, String report) {
     RuleSet rules = judgment.rules();
     Standard standard =
         new Standard(

@@ -9,9 +9,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 
 /** Gathers judged vehicles, one after another, and words what they come to. */
 public final class ResultsViewFactory {
@@ -121,8 +119,12 @@ public final class ResultsViewFactory {
   }
 
   private String words() {
-    return Stream.concat(Stream.of(COPY), MaskedWords.ofAll(fewest).stream())
-        .collect(Collectors.joining(" "));
+    return fewest == Integer.MAX_VALUE
+        ? COPY
+        : COPY
+            + " Each masked number is one of at least "
+            + NumberFormatter.count(fewest, "number", "numbers")
+            + " that fit its row.";
   }
 
   private List<Map.Entry<ResultsEntry.Standard, Gathered>> sorted() {

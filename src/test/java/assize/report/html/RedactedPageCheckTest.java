@@ -7,7 +7,7 @@ import assize.judgment.Judgment;
 import assize.redaction.RedactedJudgment;
 import assize.redaction.TextMasker;
 import assize.report.SampleJudgments;
-import assize.report.view.RedactionsViewFactory;
+import assize.report.redacted.RedactionsViewFactory;
 import assize.report.view.ReportView;
 import assize.report.view.ReportViewFactory;
 import java.io.IOException;

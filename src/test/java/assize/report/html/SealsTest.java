@@ -6,7 +6,7 @@ import assize.judge.Judge;
 import assize.judgment.Judgment;
 import assize.redaction.RedactedJudgment;
 import assize.report.SampleJudgments;
-import assize.report.view.RedactionsViewFactory;
+import assize.report.redacted.RedactionsViewFactory;
 import assize.text.Parsed;
 import java.io.IOException;
 import java.io.StringReader;

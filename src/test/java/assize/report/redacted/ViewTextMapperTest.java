@@ -1,4 +1,4 @@
-package assize.report.view;
+package assize.report.redacted;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -7,6 +7,9 @@ import assize.judgment.Judgment;
 import assize.redaction.RedactedJudgment;
 import assize.redaction.TextMasker;
 import assize.report.SampleJudgments;
+import assize.report.view.ItemView;
+import assize.report.view.ReportView;
+import assize.report.view.ReportViewFactory;
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;

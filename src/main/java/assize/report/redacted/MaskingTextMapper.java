@@ -1,7 +1,8 @@
-package assize.report.view;
+package assize.report.redacted;
 
 import assize.redaction.MaskCounts;
 import assize.redaction.TextMasker;
+import assize.report.view.AnchorIds;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.Map;

@@ -1,9 +1,9 @@
-package assize.report.view;
+package assize.report.redacted;
 
 import assize.redaction.Hidden;
 import assize.redaction.RedactedJudgment;
+import assize.report.view.NumberFormatter;
 import assize.ruleset.NumberTable;
-import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -37,14 +37,6 @@ final class MaskedWords {
     return number.oneOf().isEmpty()
         ? "Only " + numbers(count) + " of the standard fit. Nothing in this copy follows from it."
         : "It is one of at least " + numbers(count) + " that give the same copy.";
-  }
-
-  /** Returns what a roster says of all its vehicles. */
-  static List<String> ofAll(int fewest) {
-    return fewest == Integer.MAX_VALUE
-        ? List.of()
-        : List.of(
-            "Each masked number is one of at least " + numbers(fewest) + " that fit its row.");
   }
 
   private static String numbers(int count) {

@@ -1,4 +1,4 @@
-package assize.report.view;
+package assize.report.redacted;
 
 import assize.record.EvidenceItem;
 import assize.redaction.Hidden;
@@ -6,6 +6,15 @@ import assize.redaction.MaskCounts;
 import assize.redaction.Omission;
 import assize.redaction.RedactedJudgment;
 import assize.redaction.TextMasker;
+import assize.report.view.DossierView;
+import assize.report.view.DossierViewFactory;
+import assize.report.view.EvidenceView;
+import assize.report.view.LinkView;
+import assize.report.view.NumberFormatter;
+import assize.report.view.RedactionsView;
+import assize.report.view.ReportView;
+import assize.report.view.ReportViewFactory;
+import assize.report.view.ResultsEntry;
 import assize.ruleset.Award;
 import assize.ruleset.Item;
 import java.util.ArrayList;
