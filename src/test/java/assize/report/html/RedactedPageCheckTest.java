@@ -156,8 +156,8 @@ class RedactedPageCheckTest {
   /** A number that a page names of itself is no number of a vehicle. */
   @Test
   void everyNumberInTheTemplatesIsKnownToTheSearch() throws IOException {
-    Path templates = Path.of("src/main/resources/assize/report/html");
-    try (Stream<Path> all = Files.list(templates)) {
+    Path templates = Path.of("src/main/resources/assize/report");
+    try (Stream<Path> all = Files.walk(templates)) {
       for (Path one : all.filter(it -> it.toString().endsWith(".ftlh")).toList()) {
         String said =
             Files.readString(one)
