@@ -67,8 +67,8 @@ class PackagesTest {
             "judge",
             "timeline",
             "report.chart"));
-    MAY_IMPORT.put("spreadsheet", and(facts, "ruleset", "record", "report.view"));
-    MAY_IMPORT.put("report.html", Set.of("text", "yaml", "aspect", "report.view", "report.chart"));
+    MAY_IMPORT.put("spreadsheet", and(facts, "ruleset", "record", "report.view", "report.sheet"));
+    MAY_IMPORT.put("report.html", Set.of("text", "report.view"));
     MAY_IMPORT.put(
         "report.handbook",
         and(
@@ -93,11 +93,14 @@ class PackagesTest {
             "report.html",
             "report.handbook"));
     MAY_IMPORT.put(
+        "report.sheet",
+        and(facts, "ruleset", "record", "judgment", "judge", "report.view", "report.html"));
+    MAY_IMPORT.put(
         "report.redacted",
         and(facts, "ruleset", "record", "judgment", "redaction", "report.chart", "report.view"));
     MAY_IMPORT.put(
         "report.text", and(facts, "ruleset", "record", "judgment", "check", "edit", "merge"));
-    MAY_IMPORT.put("newrecord", and(facts, "ruleset", "record", "report.view"));
+    MAY_IMPORT.put("newrecord", and(facts, "ruleset", "record", "report.view", "report.sheet"));
   }
 
   private static final Map<String, String> LIBRARY_IN =

@@ -107,7 +107,7 @@ public final class Templates {
         + "; base-uri 'none'; form-action 'none'";
   }
 
-  static TemplateHTMLOutputModel markup(String html) {
+  public static TemplateHTMLOutputModel markup(String html) {
     try {
       return HTMLOutputFormat.INSTANCE.fromMarkup(html);
     } catch (TemplateModelException e) {

@@ -24,7 +24,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /** Who says what of this vehicle, and where it stands. */
-final class ClaimLookup {
+public final class ClaimLookup {
   private static final Pattern TRACE = Pattern.compile("trace ([0-9]{1,4})");
 
   private final RuleSet rules;
@@ -54,7 +54,7 @@ final class ClaimLookup {
   }
 
   /** Returns the sources of a position, those that add nothing last. */
-  List<CiteView> of(AspectRule rule, PositionJudgment position, LocalDate day) {
+  public List<CiteView> of(AspectRule rule, PositionJudgment position, LocalDate day) {
     List<CiteView> cites = new ArrayList<>();
     for (String source : position.sources()) {
       cites.add(cite(source, where(rule, source, position.accepts(), day), ""));
@@ -84,7 +84,7 @@ final class ClaimLookup {
   }
 
   /** Returns who says so, of a source or of one of the record's traces. */
-  CiteView cite(String source, String where, String repeats) {
+  public CiteView cite(String source, String where, String repeats) {
     Optional<PhysicalTrace> trace = trace(source);
     String title =
         trace

@@ -16,7 +16,7 @@ import java.util.function.ToLongFunction;
 import java.util.stream.Collectors;
 
 /** One item in words. */
-final class ItemViewFactory {
+public final class ItemViewFactory {
   private final ReportContext reading;
   private final AspectViewFactory aspects;
   private final EvidenceViewFactory evidence;
@@ -107,7 +107,7 @@ final class ItemViewFactory {
     return all;
   }
 
-  static CautionView caution(Hazard caution) {
+  public static CautionView caution(Hazard caution) {
     return new CautionView(
         AnchorIds.caution(caution.word()), caution.word(), caution.precaution(), List.of());
   }
@@ -213,7 +213,7 @@ final class ItemViewFactory {
   }
 
   /** Returns the verdict on an item that does not apply on any build day. */
-  static boolean isNotApplicable(ItemJudgment one) {
+  public static boolean isNotApplicable(ItemJudgment one) {
     return one.verdict() == Verdict.DOES_NOT_APPLY;
   }
 }

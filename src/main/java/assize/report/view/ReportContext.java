@@ -14,14 +14,14 @@ import java.util.HashMap;
 import java.util.Map;
 
 /** What every part of the report asks of one judgment. */
-final class ReportContext {
+public final class ReportContext {
   private final Judgment judgment;
   private final ExpectationFormatter words;
   private final ClaimLookup claims;
   private final Map<String, Item> items = new HashMap<>();
   private final Map<Integer, VehicleFacts> facts = new HashMap<>();
 
-  ReportContext(Judgment judgment) {
+  public ReportContext(Judgment judgment) {
     this(judgment, true);
   }
 
@@ -43,35 +43,35 @@ final class ReportContext {
     judgment.items().forEach(one -> items.put(one.item().id(), one.item()));
   }
 
-  Judgment judgment() {
+  public Judgment judgment() {
     return judgment;
   }
 
   /** Returns what words for one aspect of an item need. */
-  Place at(Item item, Aspect aspect) {
+  public Place at(Item item, Aspect aspect) {
     return new Place(judgment.rules(), item.id(), aspect);
   }
 
-  ExpectationFormatter words() {
+  public ExpectationFormatter words() {
     return words;
   }
 
-  ClaimLookup claims() {
+  public ClaimLookup claims() {
     return claims;
   }
 
   /** Returns how many stretches there are. */
-  int stretches() {
+  public int stretches() {
     return judgment.stretches().size();
   }
 
   /** Returns the first day of a stretch, for which everything in it holds. */
-  LocalDate dayOf(int stretch) {
+  public LocalDate dayOf(int stretch) {
     return judgment.stretches().get(stretch).days().first();
   }
 
   /** Returns what is known of the vehicle on the first day of a stretch. */
-  VehicleFacts facts(int stretch) {
+  public VehicleFacts facts(int stretch) {
     return facts.computeIfAbsent(
         stretch,
         it ->
@@ -91,7 +91,7 @@ final class ReportContext {
   /**
    * Returns the days from one stretch to another as they follow "built": "before 12 March 1935".
    */
-  String period(int from, int to) {
+  public String period(int from, int to) {
     if (from == 0) {
       return "before "
           + DateRangeFormatter.of(judgment.stretches().get(to).days().last().plusDays(1));

@@ -59,7 +59,7 @@ public final class Browser implements AutoCloseable {
    *
    * @param settings what a person may choose, by Chromium's names
    */
-  static Browser start(Path profile, Map<String, Object> settings) {
+  public static Browser start(Path profile, Map<String, Object> settings) {
     Optional<Path> chromium = needed("chromium");
     Optional<Path> chromedriver = needed("chromedriver");
     ChromeOptions options = new ChromeOptions();
@@ -145,7 +145,7 @@ public final class Browser implements AutoCloseable {
   }
 
   /** Lets pages run their scripts, or not; those of the tests run all the same. */
-  void scripts(boolean run) {
+  public void scripts(boolean run) {
     cdp("Emulation.setScriptExecutionDisabled", Map.of("value", !run));
   }
 
@@ -206,43 +206,43 @@ public final class Browser implements AutoCloseable {
   }
 
   /** Runs a script that returns texts. */
-  List<String> texts(String script, Object... arguments) {
+  public List<String> texts(String script, Object... arguments) {
     return ((List<?>) result(script, arguments)).stream().map(String::valueOf).toList();
   }
 
   /** Runs a script that returns something. */
-  Object result(String script, Object... arguments) {
+  public Object result(String script, Object... arguments) {
     return Objects.requireNonNull(driver.executeScript(script, arguments));
   }
 
-  void press(Keys key, int times) {
+  public void press(Keys key, int times) {
     new Actions(driver).sendKeys(key.toString().repeat(times)).perform();
   }
 
   /** Types into what has the focus. */
-  void type(String text) {
+  public void type(String text) {
     new Actions(driver).sendKeys(text).perform();
   }
 
   /** Loads the page anew. */
-  void reload() {
+  public void reload() {
     driver.navigate().refresh();
   }
 
   /** Lets the page save files into a folder. */
-  void saveInto(Path folder) {
+  public void saveInto(Path folder) {
     cdp(
         "Browser.setDownloadBehavior",
         Map.of("behavior", "allow", "downloadPath", folder.toAbsolutePath().toString()));
   }
 
   /** Chooses a file in a field of the page. */
-  void choose(String selector, Path file) {
+  public void choose(String selector, Path file) {
     driver.findElement(By.cssSelector(selector)).sendKeys(file.toAbsolutePath().toString());
   }
 
   /** Presses a key or a button with the pointer. */
-  void click(String selector) {
+  public void click(String selector) {
     WebElement element = driver.findElement(By.cssSelector(selector));
     driver.executeScript("arguments[0].scrollIntoView({block: 'center'});", element);
     element.click();
@@ -258,7 +258,7 @@ public final class Browser implements AutoCloseable {
   }
 
   /** Returns what the page asked for since this was last called. */
-  List<String> requests() {
+  public List<String> requests() {
     return driver.manage().logs().get(LogType.PERFORMANCE).getAll().stream()
         .map(entry -> entry.getMessage())
         .filter(message -> message.contains("\"Network.requestWillBeSent\""))

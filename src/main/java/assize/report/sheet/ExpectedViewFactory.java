@@ -1,4 +1,4 @@
-package assize.report.view;
+package assize.report.sheet;
 
 import assize.aspect.Aspect;
 import assize.aspect.Expectation;
@@ -10,7 +10,12 @@ import assize.judgment.AspectJudgment;
 import assize.judgment.ItemJudgment;
 import assize.judgment.PositionJudgment;
 import assize.judgment.SourceJudgment;
-import assize.report.view.InspectionView.WalkExpected;
+import assize.report.sheet.InspectionView.WalkExpected;
+import assize.report.view.CiteView;
+import assize.report.view.ClaimDatesViewFactory;
+import assize.report.view.ReportContext;
+import assize.report.view.SourceStatementViewFactory;
+import assize.report.view.ViewPeriods;
 import assize.ruleset.AspectRule;
 import assize.ruleset.Item;
 import java.util.ArrayList;

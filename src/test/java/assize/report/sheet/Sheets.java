@@ -1,4 +1,4 @@
-package assize.report.html;
+package assize.report.sheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -8,6 +8,7 @@ import assize.cli.Main;
 import assize.cli.Terminal;
 import assize.measure.CieLab;
 import assize.record.Observation;
+import assize.report.html.Browser;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.PrintStream;
@@ -22,7 +23,7 @@ import java.util.Map;
 import java.util.concurrent.TimeUnit;
 
 /** The demonstration in a folder, and walk-round sheets of it. */
-record Sheets(Path folder, Path home) {
+public record Sheets(Path folder, Path home) {
   /** After this a browser is taken to save nothing. */
   private static final long PATIENCE = 300;
 
@@ -35,7 +36,7 @@ record Sheets(Path folder, Path home) {
   }
 
   /** Runs a command that has to succeed, and returns its messages. */
-  static String run(String... words) {
+  public static String run(String... words) {
     ByteArrayOutputStream messages = new ByteArrayOutputStream();
     PrintStream err = new PrintStream(messages, true, StandardCharsets.UTF_8);
     PrintStream out = new PrintStream(new ByteArrayOutputStream(), true, StandardCharsets.UTF_8);

@@ -1,4 +1,4 @@
-package assize.report.html;
+package assize.report.sheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -19,7 +19,7 @@ import org.junit.jupiter.api.Test;
 
 /** The sheet's script learns from the page which aspects and texts there are, and names none. */
 class SheetScriptsTest {
-  private static final Path FOLDER = Path.of("src/main/resources/assize/report/html");
+  private static final Path FOLDER = Path.of("src/main/resources/assize/report/sheet");
 
   /** What looks like an aspect and is none, with the reason. */
   private static final Map<String, String> NO_ASPECTS =

@@ -1,8 +1,6 @@
-package assize.report.html;
+package assize.report.sheet;
 
 import assize.aspect.Control;
-import assize.report.view.InspectionView;
-import assize.report.view.SheetView;
 import assize.text.Json;
 import assize.yaml.Node;
 import java.math.BigDecimal;

@@ -1,4 +1,4 @@
-package assize.report.html;
+package assize.report.sheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -8,6 +8,8 @@ import assize.aspect.Finding;
 import assize.record.Observation;
 import assize.record.RecordReader;
 import assize.record.VehicleRecord;
+import assize.report.html.Browser;
+import assize.report.html.Paper;
 import assize.ruleset.RuleSet;
 import assize.ruleset.RuleSetReader;
 import java.io.IOException;

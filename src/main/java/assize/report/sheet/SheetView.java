@@ -1,4 +1,4 @@
-package assize.report.view;
+package assize.report.sheet;
 
 import assize.aspect.Control;
 import assize.yaml.Node;

@@ -1,4 +1,4 @@
-package assize.report.view;
+package assize.report.sheet;
 
 import assize.date.DateRangeFormatter;
 import assize.evidence.Scope;

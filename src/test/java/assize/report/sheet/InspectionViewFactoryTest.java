@@ -1,4 +1,4 @@
-package assize.report.view;
+package assize.report.sheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -8,10 +8,12 @@ import assize.judge.Judge;
 import assize.measure.MeasuredSize;
 import assize.record.RecordReader;
 import assize.record.VehicleRecord;
-import assize.report.view.InspectionView.WalkArea;
-import assize.report.view.InspectionView.WalkAspect;
-import assize.report.view.InspectionView.WalkExpected;
-import assize.report.view.InspectionView.WalkItem;
+import assize.report.sheet.InspectionView.WalkArea;
+import assize.report.sheet.InspectionView.WalkAspect;
+import assize.report.sheet.InspectionView.WalkExpected;
+import assize.report.sheet.InspectionView.WalkItem;
+import assize.report.view.CautionView;
+import assize.report.view.ReportHeaderView;
 import assize.ruleset.Hazard;
 import assize.ruleset.RuleSet;
 import assize.ruleset.RuleSetReader;

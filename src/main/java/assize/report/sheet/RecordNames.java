@@ -1,7 +1,7 @@
-package assize.report.view;
+package assize.report.sheet;
 
-import assize.report.view.SheetView.Bounds;
-import assize.report.view.SheetView.RecordName;
+import assize.report.sheet.SheetView.Bounds;
+import assize.report.sheet.SheetView.RecordName;
 import assize.schema.ObjectSchema;
 import assize.schema.ValueSchema;
 import java.util.List;

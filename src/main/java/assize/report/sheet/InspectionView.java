@@ -1,7 +1,9 @@
-package assize.report.view;
+package assize.report.sheet;
 
 import assize.aspect.Control;
 import assize.record.Observation;
+import assize.report.view.CautionView;
+import assize.report.view.ReportHeaderView;
 import java.util.List;
 import java.util.stream.Collectors;
 

@@ -1,22 +1,23 @@
-package assize.report.html;
+package assize.report.sheet;
 
-import assize.report.view.SheetView;
+import assize.report.html.PageValidator;
+import assize.report.html.Templates;
 import java.util.List;
 import java.util.Map;
 
 /** Prints a walk-round sheet as a page that is filled in on paper or, offline, on a screen. */
 public final class HtmlSheet {
   private static final List<String> STYLES =
-      List.of("html/report.css", "html/print.css", "html/sheet.css", "html/sheet-print.css");
+      List.of("html/report.css", "html/print.css", "sheet/sheet.css", "sheet/sheet-print.css");
 
   private static final List<String> SCRIPTS =
       List.of(
-          "html/sheet-read.js",
-          "html/sheet-write.js",
-          "html/sheet-limits.js",
-          "html/sheet-record.js",
-          "html/sheet-fields.js",
-          "html/sheet.js");
+          "sheet/sheet-read.js",
+          "sheet/sheet-write.js",
+          "sheet/sheet-limits.js",
+          "sheet/sheet-record.js",
+          "sheet/sheet-fields.js",
+          "sheet/sheet.js");
 
   private HtmlSheet() {}
 
@@ -27,7 +28,7 @@ public final class HtmlSheet {
    */
   public static String render(SheetView view) {
     return Templates.page(
-        "html/sheet.ftlh",
+        "sheet/sheet.ftlh",
         Map.of("sheet", view, "data", Templates.markup(new SheetData(view).json())),
         STYLES,
         SCRIPTS);

@@ -1,7 +1,7 @@
-package assize.report.view;
+package assize.report.sheet;
 
-import assize.report.view.InspectionView.WalkArea;
-import assize.report.view.InspectionView.WalkItem;
+import assize.report.sheet.InspectionView.WalkArea;
+import assize.report.sheet.InspectionView.WalkItem;
 import java.util.List;
 
 /**

@@ -1,4 +1,4 @@
-package assize.report.view;
+package assize.report.sheet;
 
 import assize.aspect.Aspect;
 import assize.aspect.Expectation;
@@ -9,7 +9,7 @@ import assize.measure.GlossReading;
 import assize.record.Judged;
 import assize.record.Observation;
 import assize.record.VehicleRecord;
-import assize.report.view.SheetView.SheetField;
+import assize.report.sheet.SheetView.SheetField;
 import assize.ruleset.AspectRule;
 import assize.ruleset.Item;
 import assize.text.FileChecksum;

@@ -1,4 +1,4 @@
-package assize.report.html;
+package assize.report.sheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -10,6 +10,7 @@ import assize.record.Departure;
 import assize.record.Observation;
 import assize.record.RecordReader;
 import assize.record.VehicleRecord;
+import assize.report.html.Browser;
 import assize.ruleset.RuleSet;
 import assize.ruleset.RuleSetReader;
 import assize.text.SourceFile;
