@@ -96,8 +96,19 @@ class PackagesTest {
         "report.sheet",
         and(facts, "ruleset", "record", "judgment", "judge", "report.view", "report.html"));
     MAY_IMPORT.put(
+        "report.results",
+        and(facts, "ruleset", "record", "judgment", "report.chart", "report.view", "report.html"));
+    MAY_IMPORT.put(
         "report.redacted",
-        and(facts, "ruleset", "record", "judgment", "redaction", "report.chart", "report.view"));
+        and(
+            facts,
+            "ruleset",
+            "record",
+            "judgment",
+            "redaction",
+            "report.chart",
+            "report.view",
+            "report.results"));
     MAY_IMPORT.put(
         "report.text", and(facts, "ruleset", "record", "judgment", "check", "edit", "merge"));
     MAY_IMPORT.put("newrecord", and(facts, "ruleset", "record", "report.view", "report.sheet"));

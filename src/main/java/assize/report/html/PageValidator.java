@@ -83,12 +83,12 @@ public final class PageValidator {
   }
 
   /** Checks a roster: a page that may also lead to pages beside it. */
-  static void checkRoster(String html, String script) {
+  public static void checkRoster(String html, String script) {
     demand(faults(html, script, Set.of(), true));
   }
 
   /** Checks one row of a roster: nothing in it may be named from outside. */
-  static void checkRow(String html) {
+  public static void checkRow(String html) {
     Document page = Jsoup.parse("<table><tbody>" + html + "</tbody></table>");
     List<String> faults = new ArrayList<>();
     List<Element> all = page.getAllElements();

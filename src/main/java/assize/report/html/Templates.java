@@ -78,7 +78,7 @@ public final class Templates {
   }
 
   /** Prints a part of a page. */
-  static String part(String template, Map<String, Object> model) {
+  public static String part(String template, Map<String, Object> model) {
     return printable(print(template, model));
   }
 
@@ -153,7 +153,7 @@ public final class Templates {
   }
 
   /** Returns files of style or script, one after another. */
-  static String resources(List<String> names) {
+  public static String resources(List<String> names) {
     return names.stream().map(Templates::resource).collect(Collectors.joining());
   }
 

@@ -1,10 +1,10 @@
 package assize.report.redacted;
 
 import assize.report.chart.Chart;
+import assize.report.results.ResultsRowView;
 import assize.report.view.DossierView;
 import assize.report.view.RedactionsView;
 import assize.report.view.ReportView;
-import assize.report.view.ResultsRowView;
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.RecordComponent;
 import java.util.Arrays;

@@ -16,14 +16,14 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** What sources differ on, in words. */
-final class DisputeViewFactory {
+public final class DisputeViewFactory {
   private final ReportContext reading;
   private final ClaimDatesViewFactory dates;
   private final AspectViewFactory aspects;
   private final DisputePeriodViewFactory differing;
   private final OwnerViewFactory owner;
 
-  DisputeViewFactory(ReportContext reading) {
+  public DisputeViewFactory(ReportContext reading) {
     this.reading = reading;
     this.dates = new ClaimDatesViewFactory(reading);
     this.aspects = new AspectViewFactory(reading);
@@ -68,9 +68,9 @@ final class DisputeViewFactory {
    *
    * @param pointsAtStake in thousandths of a point
    */
-  record Open(long count, long pointsAtStake) {}
+  public record Open(long count, long pointsAtStake) {}
 
-  Open open() {
+  public Open open() {
     List<RankedAspect> open =
         found().stream().filter(it -> it.disputed() && it.pointsAtStake() > 0).toList();
     return new Open(open.size(), open.stream().mapToLong(RankedAspect::pointsAtStake).sum());

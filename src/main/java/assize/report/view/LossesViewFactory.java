@@ -17,13 +17,13 @@ import java.util.Map;
 import java.util.Set;
 
 /** What costs points, and what has not been shown. */
-final class LossesViewFactory {
+public final class LossesViewFactory {
   private static final int LISTED = 12;
 
   private final ReportContext reading;
   private final AspectViewFactory aspects;
 
-  LossesViewFactory(ReportContext reading) {
+  public LossesViewFactory(ReportContext reading) {
     this.reading = reading;
     this.aspects = new AspectViewFactory(reading);
   }
@@ -98,7 +98,7 @@ final class LossesViewFactory {
   }
 
   /** Returns what the aspects that were not shown are worth, in thousandths of a point. */
-  long notShownPoints() {
+  public long notShownPoints() {
     return reading.judgment().items().stream()
         .flatMap(one -> missing(one).values().stream())
         .mapToLong(Long::longValue)

@@ -31,7 +31,7 @@ public final class ReportContext {
   }
 
   /** Begins with a judgment whose vehicle leaves out some of the facts that claims speak by. */
-  ReportContext(Judgment judgment, VehicleRecord facts) {
+  public ReportContext(Judgment judgment, VehicleRecord facts) {
     this(judgment, facts, true);
   }
 

@@ -14,7 +14,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** The score and the awards in words and as a drawing. */
-final class ScoreViewFactory {
+public final class ScoreViewFactory {
   private static final int WIDE = 680;
   private static final int NARROW = 300;
 
@@ -144,7 +144,7 @@ final class ScoreViewFactory {
   }
 
   /** Says whether an award is the best one reached, or below it. */
-  static boolean under(Award award, Optional<Award> best) {
+  public static boolean under(Award award, Optional<Award> best) {
     return best.isPresent() && award.points() <= best.get().points();
   }
 

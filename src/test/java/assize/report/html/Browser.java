@@ -32,10 +32,10 @@ import org.openqa.selenium.logging.LoggingPreferences;
 /** A Chromium without a window, as it is installed on this machine. */
 public final class Browser implements AutoCloseable {
   /** The widths that a report is read at: a desk, a phone, a small phone (in CSS pixels). */
-  static final List<Integer> WIDTHS = List.of(1280, 390, 320);
+  public static final List<Integer> WIDTHS = List.of(1280, 390, 320);
 
   /** What is left at the least of A4 (210 mm) between its margins, in CSS pixels of 1/96 in. */
-  static final int A4_BETWEEN_MARGINS = 672;
+  public static final int A4_BETWEEN_MARGINS = 672;
 
   /** How much of a page is seen at once, in CSS pixels. */
   static final int HEIGHT = 900;
@@ -190,7 +190,7 @@ public final class Browser implements AutoCloseable {
     return String.valueOf(driver.getCurrentUrl());
   }
 
-  Map<String, Object> cdp(String command, Map<String, Object> parameters) {
+  public Map<String, Object> cdp(String command, Map<String, Object> parameters) {
     return driver.executeCdpCommand(command, parameters);
   }
 

@@ -1,9 +1,10 @@
-package assize.report.html;
+package assize.report.results;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import assize.Pinned;
+import assize.report.html.PageValidator;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -17,7 +18,7 @@ import org.junit.jupiter.api.io.TempDir;
 /** The roster of the demonstration, but for its style and script, is pinned. */
 class HtmlResultsTest {
   private static final Path PINNED =
-      Path.of("src/test/resources/assize/report/html/roster-main.html");
+      Path.of("src/test/resources/assize/report/results/roster-main.html");
 
   @TempDir private Path folder = Path.of("");
 

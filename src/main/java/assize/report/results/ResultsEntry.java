@@ -1,4 +1,4 @@
-package assize.report.view;
+package assize.report.results;
 
 import assize.date.DateRangeFormatter;
 import assize.date.Edtf;
@@ -8,6 +8,13 @@ import assize.judgment.ScoreRange;
 import assize.record.Judged;
 import assize.record.VehicleRecord;
 import assize.report.chart.RangeBars;
+import assize.report.view.DisputeViewFactory;
+import assize.report.view.EdtfFormatter;
+import assize.report.view.LossesViewFactory;
+import assize.report.view.NumberFormatter;
+import assize.report.view.ReportContext;
+import assize.report.view.ReportHeaderViewFactory;
+import assize.report.view.ScoreViewFactory;
 import assize.ruleset.Award;
 import assize.ruleset.RuleSet;
 import assize.text.FileChecksum;

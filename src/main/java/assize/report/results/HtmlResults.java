@@ -1,7 +1,7 @@
-package assize.report.html;
+package assize.report.results;
 
-import assize.report.view.ResultsRowView;
-import assize.report.view.ResultsView;
+import assize.report.html.PageValidator;
+import assize.report.html.Templates;
 import java.io.IOException;
 import java.io.Writer;
 import java.util.Iterator;
@@ -16,7 +16,7 @@ public final class HtmlResults {
   /** How many rows of each table are looked at together with the whole page. */
   private static final int LOOKED_AT = 3;
 
-  private final String script = Templates.resources(List.of("html/roster.js"));
+  private final String script = Templates.resources(List.of("results/roster.js"));
 
   /** Rows of one standard's table, as {@link #row} printed them. */
   @FunctionalInterface
@@ -31,7 +31,7 @@ public final class HtmlResults {
    * @throws IllegalStateException if it breaks a rule of {@link PageValidator}
    */
   public static String row(ResultsRowView row) {
-    String html = Templates.part("html/roster-row.ftlh", Map.of("row", row));
+    String html = Templates.part("results/roster-row.ftlh", Map.of("row", row));
     PageValidator.checkRow(html);
     return html;
   }
@@ -44,10 +44,10 @@ public final class HtmlResults {
   public void write(ResultsView view, Rows rows, Writer out) throws IOException {
     String frame =
         Templates.page(
-            "html/roster.ftlh",
+            "results/roster.ftlh",
             Map.of("roster", view),
-            List.of("html/report.css", "html/print.css", "html/roster.css"),
-            List.of("html/roster.js"));
+            List.of("html/report.css", "html/print.css", "results/roster.css"),
+            List.of("results/roster.js"));
     PageValidator.checkRoster(sample(frame, view, rows), script);
     int from = 0;
     for (int i = 0; i < view.standards().size(); i++) {

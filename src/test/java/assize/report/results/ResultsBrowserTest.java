@@ -1,8 +1,9 @@
-package assize.report.html;
+package assize.report.results;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
 import assize.cli.ResultsFixture;
+import assize.report.html.Browser;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;

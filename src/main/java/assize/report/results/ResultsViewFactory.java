@@ -1,7 +1,8 @@
-package assize.report.view;
+package assize.report.results;
 
 import assize.report.chart.ScoreDistributionChart;
 import assize.report.chart.ScoreRangeChart;
+import assize.report.view.NumberFormatter;
 import assize.ruleset.Award;
 import java.util.ArrayList;
 import java.util.Arrays;

@@ -1,4 +1,4 @@
-package assize.report.view;
+package assize.report.results;
 
 import assize.report.chart.Chart;
 import java.util.List;

@@ -1,4 +1,4 @@
-package assize.report.html;
+package assize.report.results;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
