@@ -96,6 +96,9 @@ class PackagesTest {
         "report.sheet",
         and(facts, "ruleset", "record", "judgment", "judge", "report.view", "report.html"));
     MAY_IMPORT.put(
+        "report.dossier",
+        and(facts, "ruleset", "record", "judgment", "report.view", "report.html"));
+    MAY_IMPORT.put(
         "report.results",
         and(facts, "ruleset", "record", "judgment", "report.chart", "report.view", "report.html"));
     MAY_IMPORT.put(
@@ -108,6 +111,7 @@ class PackagesTest {
             "redaction",
             "report.chart",
             "report.view",
+            "report.dossier",
             "report.results"));
     MAY_IMPORT.put(
         "report.text", and(facts, "ruleset", "record", "judgment", "check", "edit", "merge"));

@@ -1,8 +1,8 @@
 package assize.report.redacted;
 
 import assize.report.chart.Chart;
+import assize.report.dossier.DossierView;
 import assize.report.results.ResultsRowView;
-import assize.report.view.DossierView;
 import assize.report.view.RedactionsView;
 import assize.report.view.ReportView;
 import java.lang.reflect.InvocationTargetException;

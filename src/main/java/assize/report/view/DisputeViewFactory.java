@@ -46,7 +46,7 @@ public final class DisputeViewFactory {
   }
 
   /** Returns where the first aspect of an item is written up on which sources differ. */
-  LinkView place(ItemJudgment one) {
+  public LinkView place(ItemJudgment one) {
     return IntStream.range(0, one.item().aspects().size())
         .mapToObj(i -> look(one, i))
         .flatMap(Optional::stream)
@@ -105,7 +105,7 @@ public final class DisputeViewFactory {
   }
 
   /** Returns one aspect of one item; nothing where the sources do not differ on it. */
-  Optional<DisputeView> of(
+  public Optional<DisputeView> of(
       ItemJudgment one,
       AspectRule rule,
       EvidenceViewFactory evidence,

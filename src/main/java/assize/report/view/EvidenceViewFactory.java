@@ -18,7 +18,7 @@ import java.util.Set;
 import java.util.stream.Stream;
 
 /** What is there to show, each picture at the first item that cites it. */
-final class EvidenceViewFactory {
+public final class EvidenceViewFactory {
   private static final LinkView BACK = new LinkView("papers", "Photos and papers");
 
   private final VehicleRecord vehicle;
@@ -32,7 +32,7 @@ final class EvidenceViewFactory {
    * @param unshown why a picture can't be shown, by its name in the record
    * @param disputes items whose photos are shown where they are written up, and that place
    */
-  EvidenceViewFactory(
+  public EvidenceViewFactory(
       Judgment judgment, Map<String, String> unshown, Map<String, LinkView> disputes) {
     this.vehicle = judgment.vehicle();
     this.unshown = unshown;

@@ -6,10 +6,10 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** The files that a judgment rests on. */
-final class FileViewFactory {
+public final class FileViewFactory {
   private FileViewFactory() {}
 
-  static List<FileView> of(Judgment judgment) {
+  public static List<FileView> of(Judgment judgment) {
     List<FileView> files = new ArrayList<>();
     for (FileChecksum file : judgment.rules().files()) {
       files.add(new FileView(file.path(), file.sha256(), "rule set"));

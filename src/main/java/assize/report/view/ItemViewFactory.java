@@ -23,7 +23,7 @@ public final class ItemViewFactory {
   private final SourceImageViewFactory pictures;
   private final OwnerViewFactory owner;
 
-  ItemViewFactory(
+  public ItemViewFactory(
       ReportContext reading, EvidenceViewFactory evidence, SourceImageViewFactory pictures) {
     this.reading = reading;
     this.evidence = evidence;
@@ -32,7 +32,7 @@ public final class ItemViewFactory {
     this.aspects = new AspectViewFactory(reading);
   }
 
-  ItemView of(ItemJudgment one) {
+  public ItemView of(ItemJudgment one) {
     Optional<Observation> seen =
         Optional.ofNullable(reading.judgment().vehicle().observations().get(one.item().id()));
     return new ItemView(

@@ -36,7 +36,7 @@ public final class ReportContext {
   }
 
   /** Begins with both. */
-  ReportContext(Judgment judgment, VehicleRecord facts, boolean listed) {
+  public ReportContext(Judgment judgment, VehicleRecord facts, boolean listed) {
     this.judgment = judgment;
     this.words = new ExpectationFormatter(judgment.rules());
     this.claims = new ClaimLookup(judgment.rules(), judgment.vehicle(), facts, listed);
@@ -79,7 +79,7 @@ public final class ReportContext {
   }
 
   /** Returns the days from one stretch to another in words, or nothing where they are all. */
-  String days(int from, int to) {
+  public String days(int from, int to) {
     if (from == 0 && to == stretches() - 1) {
       return "";
     }

@@ -18,7 +18,7 @@ import java.util.stream.Collectors;
 public final class ReportHeaderViewFactory {
   private ReportHeaderViewFactory() {}
 
-  static ReportHeaderView of(Judgment judgment) {
+  public static ReportHeaderView of(Judgment judgment) {
     RuleSet rules = judgment.rules();
     VehicleRecord vehicle = judgment.vehicle();
     BuildDate build = judgment.build();

@@ -19,7 +19,7 @@ public final class SourceImageViewFactory {
   private final Map<String, String> unshown;
   private final Map<String, LinkView> places = new HashMap<>();
 
-  SourceImageViewFactory(ReportContext reading, Map<String, String> unshown) {
+  public SourceImageViewFactory(ReportContext reading, Map<String, String> unshown) {
     this.reading = reading;
     this.unshown = unshown;
   }

@@ -1,4 +1,4 @@
-package assize.report.view;
+package assize.report.dossier;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
@@ -7,6 +7,13 @@ import assize.diagnostic.Result;
 import assize.judge.Judge;
 import assize.judgment.Judgment;
 import assize.record.RecordReader;
+import assize.report.view.CiteView;
+import assize.report.view.CombinationStepsView;
+import assize.report.view.CopyTreeView;
+import assize.report.view.DisputeView;
+import assize.report.view.EvidenceView;
+import assize.report.view.OwnerView;
+import assize.report.view.SourceStatementView;
 import assize.ruleset.RuleSet;
 import assize.ruleset.RuleSetReader;
 import assize.text.SourceFile;

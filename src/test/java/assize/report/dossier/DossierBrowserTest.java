@@ -1,9 +1,11 @@
-package assize.report.html;
+package assize.report.dossier;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
 import assize.cli.Main;
 import assize.cli.Terminal;
+import assize.report.html.Browser;
+import assize.report.html.Paper;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.PrintStream;

@@ -1,5 +1,10 @@
-package assize.report.view;
+package assize.report.dossier;
 
+import assize.report.view.CautionView;
+import assize.report.view.DisputeView;
+import assize.report.view.EvidenceView;
+import assize.report.view.FileView;
+import assize.report.view.ReportHeaderView;
 import java.util.List;
 
 /**

@@ -1,4 +1,4 @@
-package assize.report.view;
+package assize.report.dossier;
 
 import assize.evidence.DisputeState;
 import assize.judgment.AspectJudgment;
@@ -6,6 +6,17 @@ import assize.judgment.ItemJudgment;
 import assize.judgment.Judgment;
 import assize.judgment.SourceJudgment;
 import assize.record.VehicleRecord;
+import assize.report.view.AspectViewFactory;
+import assize.report.view.DisputeViewFactory;
+import assize.report.view.EvidenceView;
+import assize.report.view.EvidenceViewFactory;
+import assize.report.view.FileView;
+import assize.report.view.FileViewFactory;
+import assize.report.view.ItemView;
+import assize.report.view.ItemViewFactory;
+import assize.report.view.ReportContext;
+import assize.report.view.ReportHeaderViewFactory;
+import assize.report.view.SourceImageViewFactory;
 import assize.ruleset.Area;
 import assize.ruleset.AspectRule;
 import assize.ruleset.Hazard;

@@ -1,11 +1,11 @@
-package assize.report.html;
+package assize.report.dossier;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
 import assize.judgment.Judgment;
 import assize.report.SampleJudgments;
-import assize.report.view.DossierView;
-import assize.report.view.DossierViewFactory;
+import assize.report.html.PageImage;
+import assize.report.html.PageValidator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;

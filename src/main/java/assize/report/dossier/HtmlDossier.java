@@ -1,6 +1,8 @@
-package assize.report.html;
+package assize.report.dossier;
 
-import assize.report.view.DossierView;
+import assize.report.html.PageImage;
+import assize.report.html.PageValidator;
+import assize.report.html.Templates;
 import java.util.List;
 import java.util.Map;
 
@@ -16,9 +18,9 @@ public final class HtmlDossier {
    */
   public static String render(DossierView view, Map<String, PageImage> pictures) {
     return Templates.page(
-        "html/dossier.ftlh",
+        "dossier/dossier.ftlh",
         Map.of("dossier", view, "pictures", pictures),
-        List.of("html/report.css", "html/print.css", "html/dossier.css"),
+        List.of("html/report.css", "html/print.css", "dossier/dossier.css"),
         List.of());
   }
 }

@@ -1,4 +1,4 @@
-package assize.report.view;
+package assize.report.dossier;
 
 import assize.evidence.Claim;
 import assize.evidence.Source;
@@ -6,6 +6,7 @@ import assize.evidence.SourceKind;
 import assize.judgment.AspectJudgment;
 import assize.judgment.ItemJudgment;
 import assize.judgment.SourceJudgment;
+import assize.report.view.ReportContext;
 import assize.ruleset.AspectRule;
 import java.util.ArrayList;
 import java.util.Arrays;
