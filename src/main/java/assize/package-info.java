@@ -2,7 +2,7 @@
  * Judges how authentic a restored vehicle is, detail by detail, against a written standard.
  *
  * <p>Data flows one way. To see the whole, read {@code cli.JudgeCommand}, {@code judge.Judge} and
- * {@code report.view.ReportViewFactory}, in this order.
+ * {@code report.vehicle.ReportViewFactory}, in this order.
  *
  * <ul>
  *   <li>{@code text}: files as a person typed them, and where in them a thing stands
@@ -21,8 +21,10 @@
  *   <li>{@code standing}: what sources come to over the whole production
  *   <li>{@code editions}: what changed between two editions
  *   <li>{@code photo}: pictures of evidence
- *   <li>{@code report.view}, {@code report.drawing}, {@code report.html}, {@code report.text}: says
+ *   <li>{@code report.view}, {@code report.chart}, {@code report.html}, {@code report.text}: says
  *       it
+ *   <li>{@code report.vehicle}, {@code report.handbook} and so on: one page each, with all that
+ *       only it needs
  *   <li>{@code shell}: completions for shells, and the manual
  *   <li>{@code start}: a record to fill in
  *   <li>{@code cli}: the command line

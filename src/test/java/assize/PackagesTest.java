@@ -68,7 +68,7 @@ class PackagesTest {
             "timeline",
             "report.chart"));
     MAY_IMPORT.put("spreadsheet", and(facts, "ruleset", "record", "report.view", "report.sheet"));
-    MAY_IMPORT.put("report.html", Set.of("text", "report.view"));
+    MAY_IMPORT.put("report.html", Set.of("text"));
     MAY_IMPORT.put(
         "report.handbook",
         and(
@@ -96,6 +96,9 @@ class PackagesTest {
         "report.sheet",
         and(facts, "ruleset", "record", "judgment", "judge", "report.view", "report.html"));
     MAY_IMPORT.put(
+        "report.vehicle",
+        and(facts, "ruleset", "record", "judgment", "report.chart", "report.view", "report.html"));
+    MAY_IMPORT.put(
         "report.dossier",
         and(facts, "ruleset", "record", "judgment", "report.view", "report.html"));
     MAY_IMPORT.put(
@@ -111,6 +114,7 @@ class PackagesTest {
             "redaction",
             "report.chart",
             "report.view",
+            "report.vehicle",
             "report.dossier",
             "report.results"));
     MAY_IMPORT.put(

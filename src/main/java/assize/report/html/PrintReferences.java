@@ -1,10 +1,5 @@
 package assize.report.html;
 
-import assize.report.view.AreaView;
-import assize.report.view.DisputeView;
-import assize.report.view.ItemView;
-import assize.report.view.ReportView;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -14,33 +9,11 @@ import java.util.Map;
  * so on. Paper has no links to follow, and no browser can count pages ahead.
  */
 public final class PrintReferences {
-  private static final String DISPUTE = "D";
-
   private final Map<String, String> places = new LinkedHashMap<>();
-
-  /** Returns the places of all items, disputes, areas and their sections, by anchor. */
-  static Map<String, String> of(ReportView report) {
-    PrintReferences all = new PrintReferences();
-    int items = 0;
-    for (AreaView area : report.areas()) {
-      List<String> anchors = area.items().stream().map(ItemView::anchor).toList();
-      items = all.number(area.anchor(), "", items, anchors);
-    }
-    all.range("items", "", 1, items);
-    int disputed = all.number("disputed", DISPUTE, 0, anchors(report.disputes()));
-    List<String> others = new ArrayList<>(anchors(report.idle()));
-    others.addAll(anchors(report.settled()));
-    all.number("dissent", DISPUTE, disputed, others);
-    return all.places();
-  }
 
   /** Returns what was numbered, by anchor. */
   public Map<String, String> places() {
     return Map.copyOf(places);
-  }
-
-  private static List<String> anchors(List<DisputeView> disputes) {
-    return disputes.stream().map(DisputeView::anchor).toList();
   }
 
   /** Numbers anchors on from those before them, and returns the last number given. */

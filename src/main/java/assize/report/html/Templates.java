@@ -54,7 +54,7 @@ public final class Templates {
    * @param rules stand after the files of style
    * @throws IllegalStateException if the finished page breaks a rule of {@link PageValidator}
    */
-  static String page(
+  public static String page(
       String template,
       Map<String, Object> model,
       List<String> styles,

@@ -47,7 +47,7 @@ public final class ClaimLookup {
   }
 
   /** Says whether a claim speaks, or may speak, of this vehicle if it was built on that day. */
-  boolean speaks(Claim claim, LocalDate day) {
+  public boolean speaks(Claim claim, LocalDate day) {
     VehicleFacts onDay =
         known.computeIfAbsent(day, it -> new VehicleFacts(rules, facts, DateRange.day(it)));
     return claim.scope().holds(onDay) != Ternary.NO;

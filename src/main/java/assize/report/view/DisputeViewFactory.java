@@ -32,12 +32,13 @@ public final class DisputeViewFactory {
   }
 
   /** The aspects on which sources differ, each list with the dearest first. */
-  record Sorted(List<DisputeView> disputed, List<DisputeView> settled, List<DisputeView> idle) {}
+  public record Sorted(
+      List<DisputeView> disputed, List<DisputeView> settled, List<DisputeView> idle) {}
 
   private record RankedAspect(ItemJudgment one, int aspect, long pointsAtStake, boolean disputed) {}
 
   /** Returns the items that are disputed and matter, and where they are written up. */
-  Map<String, LinkView> places() {
+  public Map<String, LinkView> places() {
     Map<String, LinkView> places = new LinkedHashMap<>();
     found().stream()
         .filter(it -> it.disputed() && it.pointsAtStake() > 0)
@@ -87,7 +88,7 @@ public final class DisputeViewFactory {
     return found;
   }
 
-  Sorted sorted(EvidenceViewFactory evidence, SourceImageViewFactory pictures) {
+  public Sorted sorted(EvidenceViewFactory evidence, SourceImageViewFactory pictures) {
     List<RankedAspect> found = found();
     return new Sorted(
         found.stream()

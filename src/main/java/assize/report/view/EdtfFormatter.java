@@ -18,7 +18,7 @@ public final class EdtfFormatter {
   }
 
   /** Returns how many days a closed span has. */
-  static long count(DateRange days) {
+  public static long count(DateRange days) {
     return ChronoUnit.DAYS.between(days.first(), days.last()) + 1;
   }
 }

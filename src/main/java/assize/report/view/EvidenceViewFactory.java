@@ -84,7 +84,7 @@ public final class EvidenceViewFactory {
   }
 
   /** Returns all there is, in the record's order, as the list at the back has it. */
-  List<EvidenceView> all() {
+  public List<EvidenceView> all() {
     return vehicle.evidence().values().stream().map(one -> view(one, BACK.anchor())).toList();
   }
 

@@ -120,7 +120,7 @@ public final class ItemViewFactory {
   }
 
   /** Returns what the owner says of a departure, and what it keeps. */
-  Optional<DepartureView> departure(ItemJudgment one) {
+  public Optional<DepartureView> departure(ItemJudgment one) {
     return Optional.ofNullable(reading.judgment().vehicle().observations().get(one.item().id()))
         .flatMap(Observation::departure)
         .map(

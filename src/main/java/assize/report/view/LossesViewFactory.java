@@ -31,7 +31,7 @@ public final class LossesViewFactory {
   private record Cost(ItemJudgment one, long lost) {}
 
   /** Returns the items that lose most by what was shown. */
-  LossesView costs() {
+  public LossesView costs() {
     List<Cost> costs =
         reading.judgment().items().stream()
             .map(one -> new Cost(one, lost(one)))
@@ -106,7 +106,7 @@ public final class LossesViewFactory {
   }
 
   /** Returns what has not been shown, by area. */
-  NotAssessedView notShown() {
+  public NotAssessedView notShown() {
     Map<String, List<NotAssessedView.NotAssessedLine>> lines = new LinkedHashMap<>();
     Map<String, Long> points = new LinkedHashMap<>();
     for (ItemJudgment one : reading.judgment().items()) {

@@ -117,7 +117,7 @@ public final class ReportContext {
   }
 
   /** Returns all build days, in days. */
-  long allDays() {
+  public long allDays() {
     return judgment.stretches().stream().mapToLong(one -> EdtfFormatter.count(one.days())).sum();
   }
 }

@@ -20,7 +20,7 @@ public final class ScoreViewFactory {
 
   private ScoreViewFactory() {}
 
-  static ScoreView of(Judgment judgment) {
+  public static ScoreView of(Judgment judgment) {
     ScoreRange score = judgment.score();
     long of = judgment.rules().scale().outOf();
     boolean allowances = !judgment.withoutAllowances().equals(score);
@@ -54,7 +54,7 @@ public final class ScoreViewFactory {
   }
 
   /** Returns the awards' thresholds. */
-  static List<ScoreRangeChart.Threshold> thresholds(Judgment judgment) {
+  public static List<ScoreRangeChart.Threshold> thresholds(Judgment judgment) {
     return judgment.rules().awards().stream()
         .map(
             award ->

@@ -150,7 +150,7 @@ public final class Browser implements AutoCloseable {
   }
 
   /** Returns what a screen reader is given of an element, generated text included. */
-  String spoken(String selector) {
+  public String spoken(String selector) {
     Map<?, ?> found =
         (Map<?, ?>)
             got(
@@ -186,7 +186,7 @@ public final class Browser implements AutoCloseable {
     return Base64.getDecoder().decode(String.valueOf(picture.get("data")));
   }
 
-  String address() {
+  public String address() {
     return String.valueOf(driver.getCurrentUrl());
   }
 
@@ -289,7 +289,7 @@ public final class Browser implements AutoCloseable {
   }
 
   /** Returns one of the scripts beside this class. */
-  static String read(String script) throws IOException {
+  public static String read(String script) throws IOException {
     try (InputStream in = Objects.requireNonNull(Browser.class.getResourceAsStream(script));
         BufferedReader lines =
             new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8))) {

@@ -43,7 +43,7 @@ public final class Paper {
    * Returns how far down each page is filled, between 0 and 1: the mean of its left and its right
    * half.
    */
-  List<Double> filled() throws IOException, InterruptedException {
+  public List<Double> filled() throws IOException, InterruptedException {
     List<Double> filled = new ArrayList<>();
     for (Picture page : pictures()) {
       filled.add((page.filled(0, 0.49) + page.filled(0.51, 1)) / 2);
@@ -52,7 +52,7 @@ public final class Paper {
   }
 
   /** Returns the mean gray of each page, of 0 (black) to 255 (white). */
-  List<Double> grays() throws IOException, InterruptedException {
+  public List<Double> grays() throws IOException, InterruptedException {
     return pictures().stream().map(Picture::gray).toList();
   }
 

@@ -7,6 +7,7 @@ import assize.judgment.Judgment;
 import assize.redaction.RedactedJudgment;
 import assize.report.SampleJudgments;
 import assize.report.redacted.RedactionsViewFactory;
+import assize.report.vehicle.HtmlReport;
 import assize.text.Parsed;
 import java.io.IOException;
 import java.io.StringReader;
