@@ -86,6 +86,7 @@ class PackagesTest {
         and(
             facts,
             "ruleset",
+            "record",
             "judgment",
             "timeline",
             "compare",
