@@ -2,7 +2,7 @@
  * Judges how authentic a restored vehicle is, detail by detail, against a written standard.
  *
  * <p>Data flows one way. To see the whole, read {@code cli.JudgeCommand}, {@code judge.Judge} and
- * {@code report.view.ReportViewFactory}, in this order.
+ * {@code report.vehicle.ReportViewFactory}, in this order.
  *
  * <ul>
  *   <li>{@code text}: files as a person typed them, and where in them a thing stands
@@ -26,6 +26,8 @@
  *   <li>{@code redaction}: the copy for others
  *   <li>{@code report.view}, {@code report.chart}, {@code report.html}, {@code report.text}: says
  *       it
+ *   <li>{@code report.vehicle}, {@code report.handbook} and so on: one page each, with all that
+ *       only it needs
  *   <li>{@code spreadsheet}: the inspection sheet as a table
  *   <li>{@code clidoc}: completions for shells, and the manual
  *   <li>{@code newrecord}: a record to fill in

@@ -66,14 +66,61 @@ class PackagesTest {
             "judgment",
             "judge",
             "timeline",
-            "compare",
-            "redaction",
             "report.chart"));
-    MAY_IMPORT.put("spreadsheet", and(facts, "ruleset", "record", "report.view"));
-    MAY_IMPORT.put("report.html", Set.of("text", "yaml", "aspect", "report.view", "report.chart"));
+    MAY_IMPORT.put("spreadsheet", and(facts, "ruleset", "record", "report.view", "report.sheet"));
+    MAY_IMPORT.put("report.html", Set.of("text"));
+    MAY_IMPORT.put(
+        "report.handbook",
+        and(
+            facts,
+            "ruleset",
+            "production",
+            "judgment",
+            "judge",
+            "timeline",
+            "report.chart",
+            "report.view",
+            "report.html"));
+    MAY_IMPORT.put(
+        "report.changes",
+        and(
+            facts,
+            "ruleset",
+            "record",
+            "judgment",
+            "timeline",
+            "compare",
+            "report.view",
+            "report.html",
+            "report.handbook"));
+    MAY_IMPORT.put(
+        "report.sheet",
+        and(facts, "ruleset", "record", "judgment", "judge", "report.view", "report.html"));
+    MAY_IMPORT.put(
+        "report.vehicle",
+        and(facts, "ruleset", "record", "judgment", "report.chart", "report.view", "report.html"));
+    MAY_IMPORT.put(
+        "report.dossier",
+        and(facts, "ruleset", "record", "judgment", "report.view", "report.html"));
+    MAY_IMPORT.put(
+        "report.results",
+        and(facts, "ruleset", "record", "judgment", "report.chart", "report.view", "report.html"));
+    MAY_IMPORT.put(
+        "report.redacted",
+        and(
+            facts,
+            "ruleset",
+            "record",
+            "judgment",
+            "redaction",
+            "report.chart",
+            "report.view",
+            "report.vehicle",
+            "report.dossier",
+            "report.results"));
     MAY_IMPORT.put(
         "report.text", and(facts, "ruleset", "record", "judgment", "check", "edit", "merge"));
-    MAY_IMPORT.put("newrecord", and(facts, "ruleset", "record", "report.view"));
+    MAY_IMPORT.put("newrecord", and(facts, "ruleset", "record", "report.view", "report.sheet"));
   }
 
   private static final Map<String, String> LIBRARY_IN =

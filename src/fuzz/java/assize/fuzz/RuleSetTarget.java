@@ -1,7 +1,7 @@
 package assize.fuzz;
 
-import assize.report.html.HtmlHandbook;
-import assize.report.view.HandbookViewFactory;
+import assize.report.handbook.HandbookViewFactory;
+import assize.report.handbook.HtmlHandbook;
 import assize.ruleset.RuleSet;
 import assize.ruleset.RuleSetReader;
 import assize.text.SourceFile;

@@ -7,7 +7,7 @@ import assize.compare.VehicleComparison.ItemDifference;
 import assize.judgment.ItemJudgment;
 import assize.judgment.Judgment;
 import assize.judgment.ScoreRange;
-import assize.report.view.ChangesView;
+import assize.report.changes.ChangesView;
 import assize.ruleset.Award;
 import assize.ruleset.RuleSet;
 import assize.text.Json;

@@ -1,8 +1,8 @@
 package assize.cli;
 
 import assize.diagnostic.Result;
-import assize.report.html.HtmlHandbook;
-import assize.report.view.HandbookViewFactory;
+import assize.report.handbook.HandbookViewFactory;
+import assize.report.handbook.HtmlHandbook;
 import assize.ruleset.RuleSet;
 import java.nio.file.Path;
 import java.util.Optional;

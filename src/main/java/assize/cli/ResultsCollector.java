@@ -2,9 +2,9 @@ package assize.cli;
 
 import assize.diagnostic.Diagnostic;
 import assize.diagnostic.DiagnosticCode;
+import assize.report.results.ResultsView;
+import assize.report.results.ResultsViewFactory;
 import assize.report.text.DiagnosticFormatter;
-import assize.report.view.ResultsView;
-import assize.report.view.ResultsViewFactory;
 import assize.text.SourceFile;
 import java.io.IOException;
 import java.io.UncheckedIOException;

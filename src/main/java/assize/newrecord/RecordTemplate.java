@@ -3,12 +3,12 @@ package assize.newrecord;
 import assize.aspect.Control;
 import assize.aspect.Control.Kind;
 import assize.record.VehicleRecord;
-import assize.report.view.InspectionView;
-import assize.report.view.InspectionView.WalkArea;
-import assize.report.view.InspectionView.WalkAspect;
-import assize.report.view.InspectionView.WalkExpected;
-import assize.report.view.InspectionView.WalkItem;
-import assize.report.view.ReportView;
+import assize.report.sheet.InspectionView;
+import assize.report.sheet.InspectionView.WalkArea;
+import assize.report.sheet.InspectionView.WalkAspect;
+import assize.report.sheet.InspectionView.WalkExpected;
+import assize.report.sheet.InspectionView.WalkItem;
+import assize.report.view.CautionView;
 import assize.ruleset.RuleSet;
 import assize.yaml.FlowYamlWriter;
 import java.util.ArrayList;
@@ -72,7 +72,7 @@ public final class RecordTemplate {
     said("Look: ", item.look());
     said("Note: ", item.notes());
     said("May not apply: ", item.mayApply());
-    for (ReportView.CautionView caution : item.cautions()) {
+    for (CautionView caution : item.cautions()) {
       said("Caution, " + caution.name() + ": ", caution.precaution());
     }
     lines.add(" ".repeat(ITEM) + item.id() + ":");

@@ -1,7 +1,7 @@
 package assize.spreadsheet;
 
 import assize.record.VehicleRecord;
-import assize.report.view.InspectionView;
+import assize.report.sheet.InspectionView;
 import assize.ruleset.RuleSet;
 
 /** Writes the inspection sheet as a table to be filled in; what is found already stands in it. */

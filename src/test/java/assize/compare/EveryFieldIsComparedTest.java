@@ -3,8 +3,8 @@ package assize.compare;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import assize.compare.FieldMutations.Mutated;
-import assize.report.view.ChangesView;
-import assize.report.view.ChangesViewFactory;
+import assize.report.changes.ChangesView;
+import assize.report.changes.ChangesViewFactory;
 import assize.ruleset.RuleSet;
 import java.util.ArrayList;
 import java.util.List;

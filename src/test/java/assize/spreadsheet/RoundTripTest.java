@@ -12,7 +12,7 @@ import assize.aspect.YesNo;
 import assize.measure.CieLab;
 import assize.record.Observation;
 import assize.record.VehicleRecord;
-import assize.report.view.InspectionView;
+import assize.report.sheet.InspectionView;
 import assize.ruleset.AspectRule;
 import assize.ruleset.Item;
 import assize.spreadsheet.Tables.Vehicle;

@@ -31,7 +31,7 @@ public final class Page {
    *
    * @param print gives the finished page for such pictures
    */
-  static Page of(
+  public static Page of(
       Map<String, PageImage> pictures, Function<? super Map<String, PageImage>, String> print) {
     Map<String, PageImage> brief = new LinkedHashMap<>();
     Map<String, String> whole = new HashMap<>();

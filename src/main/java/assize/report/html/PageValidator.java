@@ -83,12 +83,12 @@ public final class PageValidator {
   }
 
   /** Checks a results page: one that may also lead to pages beside it. */
-  static void checkResults(String html, String script) {
+  public static void checkResults(String html, String script) {
     demand(faults(html, script, Set.of(), true));
   }
 
   /** Checks one row of a results page: nothing in it may be named from outside. */
-  static void checkRow(String html) {
+  public static void checkRow(String html) {
     Document page = Jsoup.parse("<table><tbody>" + html + "</tbody></table>");
     List<String> faults = new ArrayList<>();
     List<Element> all = page.getAllElements();
@@ -106,7 +106,7 @@ public final class PageValidator {
     }
   }
 
-  static List<String> faults(String html, String script) {
+  public static List<String> faults(String html, String script) {
     return faults(html, script, Set.of(), false);
   }
 

@@ -26,7 +26,10 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Prints pages: each with its style and script inside, and a policy that allows nothing else. */
-final class Templates {
+public final class Templates {
+  /** What all pages read lies below here, each with its folder before its name. */
+  private static final String FILES = "/assize/report/";
+
   private static final Configuration TEMPLATES = configuration();
 
   private Templates() {}
@@ -40,7 +43,7 @@ final class Templates {
    * @param scripts files of script, in their order; may be none
    * @throws IllegalStateException if the finished page breaks a rule of {@link PageValidator}
    */
-  static String page(
+  public static String page(
       String template, Map<String, Object> model, List<String> styles, List<String> scripts) {
     return page(template, model, styles, "", scripts);
   }
@@ -51,7 +54,7 @@ final class Templates {
    * @param rules stand after the files of style
    * @throws IllegalStateException if the finished page breaks a rule of {@link PageValidator}
    */
-  static String page(
+  public static String page(
       String template,
       Map<String, Object> model,
       List<String> styles,
@@ -75,7 +78,7 @@ final class Templates {
   }
 
   /** Prints a part of a page. */
-  static String part(String template, Map<String, Object> model) {
+  public static String part(String template, Map<String, Object> model) {
     return printable(print(template, model));
   }
 
@@ -104,7 +107,7 @@ final class Templates {
         + "; base-uri 'none'; form-action 'none'";
   }
 
-  static TemplateHTMLOutputModel markup(String html) {
+  public static TemplateHTMLOutputModel markup(String html) {
     try {
       return HTMLOutputFormat.INSTANCE.fromMarkup(html);
     } catch (TemplateModelException e) {
@@ -126,7 +129,7 @@ final class Templates {
 
   private static Configuration configuration() {
     Configuration configuration = new Configuration(Configuration.VERSION_2_3_34);
-    configuration.setTemplateLoader(new ClassTemplateLoader(Templates.class, ""));
+    configuration.setTemplateLoader(new ClassTemplateLoader(Templates.class, FILES));
     configuration.setDefaultEncoding(StandardCharsets.UTF_8.name());
     configuration.setLocale(Locale.ROOT);
     configuration.setNumberFormat("computer");
@@ -150,12 +153,12 @@ final class Templates {
   }
 
   /** Returns files of style or script, one after another. */
-  static String resources(List<String> names) {
+  public static String resources(List<String> names) {
     return names.stream().map(Templates::resource).collect(Collectors.joining());
   }
 
   private static String resource(String name) {
-    try (InputStream in = Templates.class.getResourceAsStream(name)) {
+    try (InputStream in = Templates.class.getResourceAsStream(FILES + name)) {
       if (in == null) {
         throw new IllegalStateException("the program lacks its file " + name);
       }

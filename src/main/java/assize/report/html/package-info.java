@@ -1,4 +1,4 @@
-/** The report as one page that opens offline. */
+/** Prints pages that open offline and checks each; what several templates share lies here too. */
 @NullMarked
 package assize.report.html;
 

@@ -4,22 +4,22 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** Names of places in the page: letters, digits and dashes, one for each thing. */
-final class AnchorIds {
+public final class AnchorIds {
   private static final Pattern KIND =
       Pattern.compile("(?:item|area|source|dispute|caution|evidence)-");
   private static final Pattern ESCAPED = Pattern.compile("\\.([0-9a-f]{1,6})\\.");
 
   private AnchorIds() {}
 
-  static String item(String id) {
+  public static String item(String id) {
     return "item-" + safe(id);
   }
 
-  static String area(String id) {
+  public static String area(String id) {
     return "area-" + safe(id);
   }
 
-  static String source(String id) {
+  public static String source(String id) {
     return "source-" + safe(id);
   }
 
@@ -27,7 +27,7 @@ final class AnchorIds {
     return "dispute-" + safe(item) + "." + safe(aspect);
   }
 
-  static String caution(String word) {
+  public static String caution(String word) {
     return "caution-" + safe(word);
   }
 
@@ -36,7 +36,7 @@ final class AnchorIds {
   }
 
   /** Keeps letters, digits and dashes; any other character becomes its code point between dots. */
-  static String safe(String id) {
+  public static String safe(String id) {
     StringBuilder kept = new StringBuilder();
     id.codePoints()
         .forEach(
@@ -48,13 +48,13 @@ final class AnchorIds {
   }
 
   /** Returns what a name begins with that tells a kind of thing; empty where it tells none. */
-  static String kind(String anchor) {
+  public static String kind(String anchor) {
     Matcher kind = KIND.matcher(anchor);
     return kind.lookingAt() ? kind.group() : "";
   }
 
   /** Returns a thing's name as it was before its characters were made {@link #safe}. */
-  static String written(String safe) {
+  public static String written(String safe) {
     return ESCAPED
         .matcher(safe)
         .replaceAll(

@@ -23,7 +23,7 @@ import java.util.stream.Collectors;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /** One aspect of one item in words. */
-final class AspectViewFactory {
+public final class AspectViewFactory {
   private final ReportContext reading;
 
   AspectViewFactory(ReportContext reading) {
@@ -46,7 +46,7 @@ final class AspectViewFactory {
   }
 
   /** Says whether sources differ so that the report writes it up. */
-  static boolean differs(AspectJudgment aspect) {
+  public static boolean differs(AspectJudgment aspect) {
     return aspect.dispute() == DisputeState.DISPUTED || aspect.dispute() == DisputeState.SETTLED;
   }
 
@@ -59,10 +59,10 @@ final class AspectViewFactory {
     };
   }
 
-  private static Optional<ReportView.LinkView> dispute(Item item, AspectJudgment aspect) {
+  private static Optional<LinkView> dispute(Item item, AspectJudgment aspect) {
     return differs(aspect)
         ? Optional.of(
-            new ReportView.LinkView(
+            new LinkView(
                 AnchorIds.dispute(item.id(), aspect.rule().aspect().word()), state(aspect)))
         : Optional.empty();
   }

@@ -15,13 +15,13 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 
 /** For which build days each claim on an aspect speaks. */
-final class ClaimDatesViewFactory {
+public final class ClaimDatesViewFactory {
   private static final int WIDE = 680;
   private static final int NARROW = 300;
 
   private final ReportContext reading;
 
-  ClaimDatesViewFactory(ReportContext reading) {
+  public ClaimDatesViewFactory(ReportContext reading) {
     this.reading = reading;
   }
 

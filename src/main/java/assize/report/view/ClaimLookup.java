@@ -24,7 +24,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /** Who says what of this vehicle, and where it stands. */
-final class ClaimLookup {
+public final class ClaimLookup {
   private static final Pattern TRACE = Pattern.compile("trace ([0-9]{1,4})");
 
   private final RuleSet rules;
@@ -47,14 +47,14 @@ final class ClaimLookup {
   }
 
   /** Says whether a claim speaks, or may speak, of this vehicle if it was built on that day. */
-  boolean speaks(Claim claim, LocalDate day) {
+  public boolean speaks(Claim claim, LocalDate day) {
     VehicleFacts onDay =
         known.computeIfAbsent(day, it -> new VehicleFacts(rules, facts, DateRange.day(it)));
     return claim.scope().holds(onDay) != Ternary.NO;
   }
 
   /** Returns the sources of a position, those that add nothing last. */
-  List<CiteView> of(AspectRule rule, PositionJudgment position, LocalDate day) {
+  public List<CiteView> of(AspectRule rule, PositionJudgment position, LocalDate day) {
     List<CiteView> cites = new ArrayList<>();
     for (String source : position.sources()) {
       cites.add(cite(source, where(rule, source, position.accepts(), day), ""));
@@ -84,7 +84,7 @@ final class ClaimLookup {
   }
 
   /** Returns who says so, of a source or of one of the record's traces. */
-  CiteView cite(String source, String where, String repeats) {
+  public CiteView cite(String source, String where, String repeats) {
     Optional<PhysicalTrace> trace = trace(source);
     String title =
         trace

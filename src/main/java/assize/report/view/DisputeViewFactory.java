@@ -16,14 +16,14 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** What sources differ on, in words. */
-final class DisputeViewFactory {
+public final class DisputeViewFactory {
   private final ReportContext reading;
   private final ClaimDatesViewFactory dates;
   private final AspectViewFactory aspects;
   private final DisputePeriodViewFactory differing;
   private final OwnerViewFactory owner;
 
-  DisputeViewFactory(ReportContext reading) {
+  public DisputeViewFactory(ReportContext reading) {
     this.reading = reading;
     this.dates = new ClaimDatesViewFactory(reading);
     this.aspects = new AspectViewFactory(reading);
@@ -32,13 +32,14 @@ final class DisputeViewFactory {
   }
 
   /** The aspects on which sources differ, each list with the dearest first. */
-  record Sorted(List<DisputeView> disputed, List<DisputeView> settled, List<DisputeView> idle) {}
+  public record Sorted(
+      List<DisputeView> disputed, List<DisputeView> settled, List<DisputeView> idle) {}
 
   private record RankedAspect(ItemJudgment one, int aspect, long pointsAtStake, boolean disputed) {}
 
   /** Returns the items that are disputed and matter, and where they are written up. */
-  Map<String, ReportView.LinkView> places() {
-    Map<String, ReportView.LinkView> places = new LinkedHashMap<>();
+  public Map<String, LinkView> places() {
+    Map<String, LinkView> places = new LinkedHashMap<>();
     found().stream()
         .filter(it -> it.disputed() && it.pointsAtStake() > 0)
         .forEach(it -> places.putIfAbsent(it.one().item().id(), place(it)));
@@ -46,7 +47,7 @@ final class DisputeViewFactory {
   }
 
   /** Returns where the first aspect of an item is written up on which sources differ. */
-  ReportView.LinkView place(ItemJudgment one) {
+  public LinkView place(ItemJudgment one) {
     return IntStream.range(0, one.item().aspects().size())
         .mapToObj(i -> look(one, i))
         .flatMap(Optional::stream)
@@ -55,10 +56,10 @@ final class DisputeViewFactory {
         .orElseThrow();
   }
 
-  private static ReportView.LinkView place(RankedAspect found) {
+  private static LinkView place(RankedAspect found) {
     Item item = found.one().item();
     Aspect aspect = item.aspects().get(found.aspect()).aspect();
-    return new ReportView.LinkView(
+    return new LinkView(
         AnchorIds.dispute(item.id(), aspect.word()),
         item.title() + ": " + aspect.kind().question(aspect));
   }
@@ -68,9 +69,9 @@ final class DisputeViewFactory {
    *
    * @param pointsAtStake in thousandths of a point
    */
-  record Open(long count, long pointsAtStake) {}
+  public record Open(long count, long pointsAtStake) {}
 
-  Open open() {
+  public Open open() {
     List<RankedAspect> open =
         found().stream().filter(it -> it.disputed() && it.pointsAtStake() > 0).toList();
     return new Open(open.size(), open.stream().mapToLong(RankedAspect::pointsAtStake).sum());
@@ -87,7 +88,7 @@ final class DisputeViewFactory {
     return found;
   }
 
-  Sorted sorted(EvidenceViewFactory evidence, SourceImageViewFactory pictures) {
+  public Sorted sorted(EvidenceViewFactory evidence, SourceImageViewFactory pictures) {
     List<RankedAspect> found = found();
     return new Sorted(
         found.stream()
@@ -105,7 +106,7 @@ final class DisputeViewFactory {
   }
 
   /** Returns one aspect of one item; nothing where the sources do not differ on it. */
-  Optional<DisputeView> of(
+  public Optional<DisputeView> of(
       ItemJudgment one,
       AspectRule rule,
       EvidenceViewFactory evidence,
@@ -165,7 +166,7 @@ final class DisputeViewFactory {
    */
   private static List<EvidenceView> pictures(
       RankedAspect found, EvidenceViewFactory evidence, SourceImageViewFactory pictures) {
-    ReportView.LinkView place = place(found);
+    LinkView place = place(found);
     Item item = found.one().item();
     return Stream.concat(
             pictures.of(item.aspects().get(found.aspect()), place).stream(),

@@ -6,11 +6,11 @@ import assize.date.Edtf;
 import java.time.temporal.ChronoUnit;
 
 /** Dates that people wrote, in words. */
-final class EdtfFormatter {
+public final class EdtfFormatter {
   private EdtfFormatter() {}
 
   /** Returns {@code "about May 1934"} of {@code 1934-05~}; a set as the days it may mean. */
-  static String date(Edtf date) {
+  public static String date(Edtf date) {
     boolean several = date.days().spans().size() > 1;
     String days =
         several ? DateRangeFormatter.of(date.days()) : DateRangeFormatter.of(date.stated());
@@ -18,7 +18,7 @@ final class EdtfFormatter {
   }
 
   /** Returns how many days a closed span has. */
-  static long count(DateRange days) {
+  public static long count(DateRange days) {
     return ChronoUnit.DAYS.between(days.first(), days.last()) + 1;
   }
 }

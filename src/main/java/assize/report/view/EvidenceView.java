@@ -29,8 +29,8 @@ public record EvidenceView(
     String by,
     boolean photo,
     boolean here,
-    ReportView.LinkView place,
-    List<ReportView.LinkView> items,
+    LinkView place,
+    List<LinkView> items,
     String size,
     String sha256,
     String reason) {
@@ -45,7 +45,7 @@ public record EvidenceView(
    * @param anchor free in this page
    */
   public static EvidenceView picture(
-      String id, String anchor, String file, String caption, ReportView.LinkView place) {
+      String id, String anchor, String file, String caption, LinkView place) {
     return new EvidenceView(
         id, anchor, "photo", file, caption, "", "", true, true, place, List.of(), "", "", "");
   }

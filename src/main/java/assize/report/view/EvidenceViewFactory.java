@@ -18,14 +18,13 @@ import java.util.Set;
 import java.util.stream.Stream;
 
 /** What is there to show, each picture at the first item that cites it. */
-final class EvidenceViewFactory {
-  private static final ReportView.LinkView BACK =
-      new ReportView.LinkView("papers", "Photos and papers");
+public final class EvidenceViewFactory {
+  private static final LinkView BACK = new LinkView("papers", "Photos and papers");
 
   private final VehicleRecord vehicle;
   private final Map<String, String> unshown;
-  private final Map<String, List<ReportView.LinkView>> citing = new LinkedHashMap<>();
-  private final Map<String, ReportView.LinkView> places = new LinkedHashMap<>();
+  private final Map<String, List<LinkView>> citing = new LinkedHashMap<>();
+  private final Map<String, LinkView> places = new LinkedHashMap<>();
 
   /**
    * Finds out who cites what.
@@ -33,14 +32,13 @@ final class EvidenceViewFactory {
    * @param unshown why a picture can't be shown, by its name in the record
    * @param disputes items whose photos are shown where they are written up, and that place
    */
-  EvidenceViewFactory(
-      Judgment judgment, Map<String, String> unshown, Map<String, ReportView.LinkView> disputes) {
+  public EvidenceViewFactory(
+      Judgment judgment, Map<String, String> unshown, Map<String, LinkView> disputes) {
     this.vehicle = judgment.vehicle();
     this.unshown = unshown;
     disputes.forEach((item, place) -> cited(item).forEach(id -> places.putIfAbsent(id, place)));
     for (ItemJudgment one : inReadingOrder(judgment)) {
-      ReportView.LinkView link =
-          new ReportView.LinkView(AnchorIds.item(one.item().id()), one.item().title());
+      LinkView link = new LinkView(AnchorIds.item(one.item().id()), one.item().title());
       for (String id : cited(one.item().id())) {
         citing.computeIfAbsent(id, it -> new ArrayList<>()).add(link);
         if (!ItemViewFactory.isNotApplicable(one)) {
@@ -86,12 +84,12 @@ final class EvidenceViewFactory {
   }
 
   /** Returns all there is, in the record's order, as the list at the back has it. */
-  List<EvidenceView> all() {
+  public List<EvidenceView> all() {
     return vehicle.evidence().values().stream().map(one -> view(one, BACK.anchor())).toList();
   }
 
   private EvidenceView view(EvidenceItem one, String shownAt) {
-    ReportView.LinkView place = places.getOrDefault(one.id(), BACK);
+    LinkView place = places.getOrDefault(one.id(), BACK);
     boolean photo = one.kind() == EvidenceItem.Kind.PHOTO;
     Optional<FileChecksum> file =
         vehicle.files().stream()

@@ -12,22 +12,22 @@ import java.util.stream.Collectors;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /** What is expected, in the rule set's own words. */
-final class ExpectationFormatter {
+public final class ExpectationFormatter {
   private final RuleSet rules;
 
-  ExpectationFormatter(RuleSet rules) {
+  public ExpectationFormatter(RuleSet rules) {
     this.rules = rules;
   }
 
   /** Returns several values, each of which is right. */
-  String any(Item item, Aspect aspect, List<Expectation> values) {
+  public String any(Item item, Aspect aspect, List<Expectation> values) {
     return values.stream()
         .map(value -> one(item, aspect, value))
         .collect(Collectors.joining(" or "));
   }
 
   /** Returns one value, and its credit where that is not the whole. */
-  String one(Item item, Aspect aspect, Expectation value) {
+  public String one(Item item, Aspect aspect, Expectation value) {
     String words = value.words(new Place(rules, item.id(), aspect));
     return value.credit().equals(BigFraction.ONE)
         ? words
@@ -40,7 +40,7 @@ final class ExpectationFormatter {
   }
 
   /** Returns the colors among some values, as a screen can show them. */
-  List<String> swatches(List<Expectation> values) {
+  public List<String> swatches(List<Expectation> values) {
     return rules.colors().values().stream()
         .filter(
             color ->

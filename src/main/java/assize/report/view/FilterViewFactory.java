@@ -11,17 +11,17 @@ import java.util.function.Predicate;
 import java.util.stream.IntStream;
 
 /** The choices by which every item can be narrowed, each with its count. */
-final class FilterViewFactory {
+public final class FilterViewFactory {
   /** The class of items that carry a caution. */
   private static final String CAUTION = "with-caution";
 
   private final Judgment judgment;
 
-  FilterViewFactory(Judgment judgment) {
+  public FilterViewFactory(Judgment judgment) {
     this.judgment = judgment;
   }
 
-  FilterView view() {
+  public FilterView view() {
     return new FilterView(
         Integer.toString(judgment.items().size()),
         Arrays.stream(Verdict.values()).map(this::choice).toList(),
@@ -72,7 +72,7 @@ final class FilterViewFactory {
   }
 
   /** Returns the class of an area's items. */
-  static String mark(int area) {
+  public static String mark(int area) {
     return "a-" + (area + 1);
   }
 

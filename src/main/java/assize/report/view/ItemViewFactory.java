@@ -16,14 +16,14 @@ import java.util.function.ToLongFunction;
 import java.util.stream.Collectors;
 
 /** One item in words. */
-final class ItemViewFactory {
+public final class ItemViewFactory {
   private final ReportContext reading;
   private final AspectViewFactory aspects;
   private final EvidenceViewFactory evidence;
   private final SourceImageViewFactory pictures;
   private final OwnerViewFactory owner;
 
-  ItemViewFactory(
+  public ItemViewFactory(
       ReportContext reading, EvidenceViewFactory evidence, SourceImageViewFactory pictures) {
     this.reading = reading;
     this.evidence = evidence;
@@ -32,7 +32,7 @@ final class ItemViewFactory {
     this.aspects = new AspectViewFactory(reading);
   }
 
-  ItemView of(ItemJudgment one) {
+  public ItemView of(ItemJudgment one) {
     Optional<Observation> seen =
         Optional.ofNullable(reading.judgment().vehicle().observations().get(one.item().id()));
     return new ItemView(
@@ -64,8 +64,7 @@ final class ItemViewFactory {
   /** Returns the record's evidence, and what sources show that do not differ. */
   private List<EvidenceView> shown(ItemJudgment one) {
     List<EvidenceView> shown = new ArrayList<>(evidence.of(one.item().id()));
-    ReportView.LinkView here =
-        new ReportView.LinkView(AnchorIds.item(one.item().id()), one.item().title());
+    LinkView here = new LinkView(AnchorIds.item(one.item().id()), one.item().title());
     for (AspectRule rule : one.item().aspects()) {
       boolean differs =
           one.stretches().stream()
@@ -108,8 +107,8 @@ final class ItemViewFactory {
     return all;
   }
 
-  static ReportView.CautionView caution(Hazard caution) {
-    return new ReportView.CautionView(
+  public static CautionView caution(Hazard caution) {
+    return new CautionView(
         AnchorIds.caution(caution.word()), caution.word(), caution.precaution(), List.of());
   }
 
@@ -121,7 +120,7 @@ final class ItemViewFactory {
   }
 
   /** Returns what the owner says of a departure, and what it keeps. */
-  Optional<DepartureView> departure(ItemJudgment one) {
+  public Optional<DepartureView> departure(ItemJudgment one) {
     return Optional.ofNullable(reading.judgment().vehicle().observations().get(one.item().id()))
         .flatMap(Observation::departure)
         .map(
@@ -214,7 +213,7 @@ final class ItemViewFactory {
   }
 
   /** Returns the verdict on an item that does not apply on any build day. */
-  static boolean isNotApplicable(ItemJudgment one) {
+  public static boolean isNotApplicable(ItemJudgment one) {
     return one.verdict() == Verdict.DOES_NOT_APPLY;
   }
 }

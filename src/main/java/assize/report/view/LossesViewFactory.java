@@ -17,13 +17,13 @@ import java.util.Map;
 import java.util.Set;
 
 /** What costs points, and what has not been shown. */
-final class LossesViewFactory {
+public final class LossesViewFactory {
   private static final int LISTED = 12;
 
   private final ReportContext reading;
   private final AspectViewFactory aspects;
 
-  LossesViewFactory(ReportContext reading) {
+  public LossesViewFactory(ReportContext reading) {
     this.reading = reading;
     this.aspects = new AspectViewFactory(reading);
   }
@@ -31,7 +31,7 @@ final class LossesViewFactory {
   private record Cost(ItemJudgment one, long lost) {}
 
   /** Returns the items that lose most by what was shown. */
-  LossesView costs() {
+  public LossesView costs() {
     List<Cost> costs =
         reading.judgment().items().stream()
             .map(one -> new Cost(one, lost(one)))
@@ -98,7 +98,7 @@ final class LossesViewFactory {
   }
 
   /** Returns what the aspects that were not shown are worth, in thousandths of a point. */
-  long notShownPoints() {
+  public long notShownPoints() {
     return reading.judgment().items().stream()
         .flatMap(one -> missing(one).values().stream())
         .mapToLong(Long::longValue)
@@ -106,7 +106,7 @@ final class LossesViewFactory {
   }
 
   /** Returns what has not been shown, by area. */
-  NotAssessedView notShown() {
+  public NotAssessedView notShown() {
     Map<String, List<NotAssessedView.NotAssessedLine>> lines = new LinkedHashMap<>();
     Map<String, Long> points = new LinkedHashMap<>();
     for (ItemJudgment one : reading.judgment().items()) {

@@ -7,30 +7,30 @@ import java.math.RoundingMode;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /** Numbers as the report prints them. */
-final class NumberFormatter {
+public final class NumberFormatter {
   private static final int MOST_PLACES = 6;
 
   private NumberFormatter() {}
 
   /** Returns thousandths of a point as points, exact, without trailing zeros. */
-  static String points(long thousandths) {
+  public static String points(long thousandths) {
     return Figures.plain(BigDecimal.valueOf(thousandths, 3));
   }
 
   /** Returns thousandths of a point as points, exact where six places suffice. */
-  static String points(BigFraction thousandths) {
+  public static String points(BigFraction thousandths) {
     return number(thousandths.divide(1000));
   }
 
   /** Returns {@code "2"}, or {@code "0 to 2"} where something is open. */
-  static String range(ScoreRange range) {
+  public static String range(ScoreRange range) {
     return range.isPoint()
         ? points(range.low())
         : points(range.low()) + " to " + points(range.high());
   }
 
   /** Returns a credit or share: a short decimal, else a fraction, else rounded and marked so. */
-  static String number(BigFraction value) {
+  public static String number(BigFraction value) {
     return Figures.number(value);
   }
 
@@ -40,17 +40,17 @@ final class NumberFormatter {
   }
 
   /** Returns a belief, plausibility or share to three places. */
-  static String mass(double value) {
+  public static String mass(double value) {
     return BigDecimal.valueOf(value).setScale(3, RoundingMode.HALF_EVEN).toPlainString();
   }
 
   /** Returns a measured value, to four places, without trailing zeros. */
-  static String measure(double value) {
+  public static String measure(double value) {
     return Figures.measure(value);
   }
 
   /** Returns {@code "1 source"} or {@code "2 sources"}. */
-  static String count(long count, String one, String several) {
+  public static String count(long count, String one, String several) {
     return Figures.count(count, one, several);
   }
 

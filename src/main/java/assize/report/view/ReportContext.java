@@ -14,14 +14,14 @@ import java.util.HashMap;
 import java.util.Map;
 
 /** What every part of the report asks of one judgment. */
-final class ReportContext {
+public final class ReportContext {
   private final Judgment judgment;
   private final ExpectationFormatter words;
   private final ClaimLookup claims;
   private final Map<String, Item> items = new HashMap<>();
   private final Map<Integer, VehicleFacts> facts = new HashMap<>();
 
-  ReportContext(Judgment judgment) {
+  public ReportContext(Judgment judgment) {
     this(judgment, true);
   }
 
@@ -31,47 +31,47 @@ final class ReportContext {
   }
 
   /** Begins with a judgment whose vehicle leaves out some of the facts that claims speak by. */
-  ReportContext(Judgment judgment, VehicleRecord facts) {
+  public ReportContext(Judgment judgment, VehicleRecord facts) {
     this(judgment, facts, true);
   }
 
   /** Begins with both. */
-  ReportContext(Judgment judgment, VehicleRecord facts, boolean listed) {
+  public ReportContext(Judgment judgment, VehicleRecord facts, boolean listed) {
     this.judgment = judgment;
     this.words = new ExpectationFormatter(judgment.rules());
     this.claims = new ClaimLookup(judgment.rules(), judgment.vehicle(), facts, listed);
     judgment.items().forEach(one -> items.put(one.item().id(), one.item()));
   }
 
-  Judgment judgment() {
+  public Judgment judgment() {
     return judgment;
   }
 
   /** Returns what words for one aspect of an item need. */
-  Place at(Item item, Aspect aspect) {
+  public Place at(Item item, Aspect aspect) {
     return new Place(judgment.rules(), item.id(), aspect);
   }
 
-  ExpectationFormatter words() {
+  public ExpectationFormatter words() {
     return words;
   }
 
-  ClaimLookup claims() {
+  public ClaimLookup claims() {
     return claims;
   }
 
   /** Returns how many stretches there are. */
-  int stretches() {
+  public int stretches() {
     return judgment.stretches().size();
   }
 
   /** Returns the first day of a stretch, for which everything in it holds. */
-  LocalDate dayOf(int stretch) {
+  public LocalDate dayOf(int stretch) {
     return judgment.stretches().get(stretch).days().first();
   }
 
   /** Returns what is known of the vehicle on the first day of a stretch. */
-  VehicleFacts facts(int stretch) {
+  public VehicleFacts facts(int stretch) {
     return facts.computeIfAbsent(
         stretch,
         it ->
@@ -79,7 +79,7 @@ final class ReportContext {
   }
 
   /** Returns the days from one stretch to another in words, or nothing where they are all. */
-  String days(int from, int to) {
+  public String days(int from, int to) {
     if (from == 0 && to == stretches() - 1) {
       return "";
     }
@@ -91,7 +91,7 @@ final class ReportContext {
   /**
    * Returns the days from one stretch to another as they follow "built": "before 12 March 1935".
    */
-  String period(int from, int to) {
+  public String period(int from, int to) {
     if (from == 0) {
       return "before "
           + DateRangeFormatter.of(judgment.stretches().get(to).days().last().plusDays(1));
@@ -117,7 +117,7 @@ final class ReportContext {
   }
 
   /** Returns all build days, in days. */
-  long allDays() {
+  public long allDays() {
     return judgment.stretches().stream().mapToLong(one -> EdtfFormatter.count(one.days())).sum();
   }
 }

@@ -15,10 +15,10 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** Which vehicle, judged by what, by whom. */
-final class ReportHeaderViewFactory {
+public final class ReportHeaderViewFactory {
   private ReportHeaderViewFactory() {}
 
-  static ReportHeaderView of(Judgment judgment) {
+  public static ReportHeaderView of(Judgment judgment) {
     RuleSet rules = judgment.rules();
     VehicleRecord vehicle = judgment.vehicle();
     BuildDate build = judgment.build();
@@ -41,7 +41,7 @@ final class ReportHeaderViewFactory {
         vehicle.notes().orElse(""));
   }
 
-  static String model(Judgment judgment) {
+  public static String model(Judgment judgment) {
     return judgment
         .vehicle()
         .model()
@@ -51,7 +51,7 @@ final class ReportHeaderViewFactory {
         .orElse("model not stated");
   }
 
-  static String edition(RuleSet rules) {
+  public static String edition(RuleSet rules) {
     return "edition "
         + rules.edition()
         + rules.issued().map(date -> ", issued " + EdtfFormatter.date(date)).orElse("");
@@ -68,7 +68,7 @@ final class ReportHeaderViewFactory {
     return (by + " " + on).strip();
   }
 
-  static List<ReportHeaderView.Named> facts(RuleSet rules, VehicleRecord vehicle) {
+  public static List<ReportHeaderView.Named> facts(RuleSet rules, VehicleRecord vehicle) {
     List<ReportHeaderView.Named> facts = new ArrayList<>();
     vehicle
         .numbers()
@@ -108,7 +108,7 @@ final class ReportHeaderViewFactory {
     return words.isEmpty() ? Optional.empty() : Optional.of(words);
   }
 
-  static String basis(BuildDate.Basis basis) {
+  public static String basis(BuildDate.Basis basis) {
     return switch (basis) {
       case RECORD -> "what the record says";
       case NUMBER -> "its number";

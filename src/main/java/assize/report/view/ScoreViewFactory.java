@@ -14,13 +14,13 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** The score and the awards in words and as a drawing. */
-final class ScoreViewFactory {
+public final class ScoreViewFactory {
   private static final int WIDE = 680;
   private static final int NARROW = 300;
 
   private ScoreViewFactory() {}
 
-  static ScoreView of(Judgment judgment) {
+  public static ScoreView of(Judgment judgment) {
     ScoreRange score = judgment.score();
     long of = judgment.rules().scale().outOf();
     boolean allowances = !judgment.withoutAllowances().equals(score);
@@ -54,7 +54,7 @@ final class ScoreViewFactory {
   }
 
   /** Returns the awards' thresholds. */
-  static List<ScoreRangeChart.Threshold> thresholds(Judgment judgment) {
+  public static List<ScoreRangeChart.Threshold> thresholds(Judgment judgment) {
     return judgment.rules().awards().stream()
         .map(
             award ->
@@ -144,7 +144,7 @@ final class ScoreViewFactory {
   }
 
   /** Says whether an award is the best one reached, or below it. */
-  static boolean under(Award award, Optional<Award> best) {
+  public static boolean under(Award award, Optional<Award> best) {
     return best.isPresent() && award.points() <= best.get().points();
   }
 

@@ -17,9 +17,9 @@ import java.util.function.Predicate;
 public final class SourceImageViewFactory {
   private final ReportContext reading;
   private final Map<String, String> unshown;
-  private final Map<String, ReportView.LinkView> places = new HashMap<>();
+  private final Map<String, LinkView> places = new HashMap<>();
 
-  SourceImageViewFactory(ReportContext reading, Map<String, String> unshown) {
+  public SourceImageViewFactory(ReportContext reading, Map<String, String> unshown) {
     this.reading = reading;
     this.unshown = unshown;
   }
@@ -71,7 +71,7 @@ public final class SourceImageViewFactory {
    *
    * @param place where they are shown, unless a place before it shows them
    */
-  List<EvidenceView> of(AspectRule rule, ReportView.LinkView place) {
+  List<EvidenceView> of(AspectRule rule, LinkView place) {
     Map<String, EvidenceView> pictures = new LinkedHashMap<>();
     for (Claim claim : showing(rule)) {
       claim.photo().ifPresent(photo -> pictures.putIfAbsent(key(photo), view(claim, photo, place)));
@@ -79,9 +79,8 @@ public final class SourceImageViewFactory {
     return List.copyOf(pictures.values());
   }
 
-  private EvidenceView view(Claim claim, Claim.Photo photo, ReportView.LinkView place) {
-    ReportView.LinkView at =
-        Optional.ofNullable(places.putIfAbsent(key(photo), place)).orElse(place);
+  private EvidenceView view(Claim claim, Claim.Photo photo, LinkView place) {
+    LinkView at = Optional.ofNullable(places.putIfAbsent(key(photo), place)).orElse(place);
     List<String> words = new ArrayList<>();
     claim.source().map(it -> reading.claims().cite(it, "", "").title()).ifPresent(words::add);
     photo.caption().ifPresent(words::add);

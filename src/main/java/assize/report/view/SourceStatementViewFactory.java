@@ -16,17 +16,17 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** What each source says of one aspect, within one stretch, in words. */
-final class SourceStatementViewFactory {
+public final class SourceStatementViewFactory {
   private final ReportContext reading;
   private final ClaimDatesViewFactory dates;
 
-  SourceStatementViewFactory(ReportContext reading, ClaimDatesViewFactory dates) {
+  public SourceStatementViewFactory(ReportContext reading, ClaimDatesViewFactory dates) {
     this.reading = reading;
     this.dates = dates;
   }
 
   /** Returns the sources that speak, in the rule set's order, the vehicle's traces last. */
-  List<SourceJudgment> inOrder(AspectJudgment aspect) {
+  public List<SourceJudgment> inOrder(AspectJudgment aspect) {
     List<String> listed = List.copyOf(reading.judgment().rules().sources().keySet());
     return aspect.sources().stream()
         .sorted(
@@ -133,7 +133,7 @@ final class SourceStatementViewFactory {
     return lines;
   }
 
-  static String manner(ClaimKind manner) {
+  public static String manner(ClaimKind manner) {
     return switch (manner) {
       case SAYS -> "says ";
       case LEAVES_OPEN -> "leaves open: ";

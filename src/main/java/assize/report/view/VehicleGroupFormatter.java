@@ -17,20 +17,20 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** For which vehicles, in short words: a handbook lists the whole names. */
-final class VehicleGroupFormatter {
+public final class VehicleGroupFormatter {
   private final RuleSet rules;
 
-  VehicleGroupFormatter(RuleSet rules) {
+  public VehicleGroupFormatter(RuleSet rules) {
     this.rules = rules;
   }
 
   /** Returns as in "L41 and L45, built until 30 September 1934"; empty for every vehicle. */
-  String of(Scope scope) {
+  public String of(Scope scope) {
     return scope.equals(Scope.EVERY) ? "" : scope.match(new Words());
   }
 
   /** Returns vehicles in words; empty for every vehicle. */
-  String of(List<VehicleGroup> vehicles) {
+  public String of(List<VehicleGroup> vehicles) {
     List<String> each = vehicles.stream().map(this::of).toList();
     return each.contains("") ? "" : String.join("; or ", each);
   }

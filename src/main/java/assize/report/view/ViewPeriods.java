@@ -8,7 +8,7 @@ import java.util.function.IntFunction;
 import java.util.function.IntPredicate;
 
 /** Neighboring stretches of which the report has the same to say become one. */
-final class ViewPeriods {
+public final class ViewPeriods {
   private ViewPeriods() {}
 
   /**
@@ -37,7 +37,7 @@ final class ViewPeriods {
   }
 
   /** Says whether judging left an item in a stretch just as it was in the one before. */
-  static boolean isUnchanged(ItemJudgment one, int stretch) {
+  public static boolean isUnchanged(ItemJudgment one, int stretch) {
     return one.stretches().get(stretch) == one.stretches().get(stretch - 1);
   }
 

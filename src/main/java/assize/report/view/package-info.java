@@ -1,4 +1,4 @@
-/** What a report says, finished: every word worded, every number rounded, every order fixed. */
+/** What several pages say, finished: every word worded, every number rounded, every order fixed. */
 @NullMarked
 package assize.report.view;
 

@@ -30,12 +30,12 @@ import org.openqa.selenium.logging.LogType;
 import org.openqa.selenium.logging.LoggingPreferences;
 
 /** A Chromium without a window, as it is installed on this machine. */
-final class Browser implements AutoCloseable {
+public final class Browser implements AutoCloseable {
   /** The widths that a report is read at: a desk, a phone, a small phone (in CSS pixels). */
-  static final List<Integer> WIDTHS = List.of(1280, 390, 320);
+  public static final List<Integer> WIDTHS = List.of(1280, 390, 320);
 
   /** What is left at the least of A4 (210 mm) between its margins, in CSS pixels of 1/96 in. */
-  static final int A4_BETWEEN_MARGINS = 672;
+  public static final int A4_BETWEEN_MARGINS = 672;
 
   /** How much of a page is seen at once, in CSS pixels. */
   static final int HEIGHT = 900;
@@ -50,7 +50,7 @@ final class Browser implements AutoCloseable {
   }
 
   /** Starts it; without one the tests are skipped, except where CI is true. */
-  static Browser start(Path profile) {
+  public static Browser start(Path profile) {
     return start(profile, Map.of());
   }
 
@@ -59,7 +59,7 @@ final class Browser implements AutoCloseable {
    *
    * @param settings what a person may choose, by Chromium's names
    */
-  static Browser start(Path profile, Map<String, Object> settings) {
+  public static Browser start(Path profile, Map<String, Object> settings) {
     Optional<Path> chromium = needed("chromium");
     Optional<Path> chromedriver = needed("chromedriver");
     ChromeOptions options = new ChromeOptions();
@@ -108,7 +108,7 @@ final class Browser implements AutoCloseable {
     return found;
   }
 
-  void open(Path page) {
+  public void open(Path page) {
     driver.get(page.toUri().toString());
   }
 
@@ -124,7 +124,7 @@ final class Browser implements AutoCloseable {
   }
 
   /** Gives the page a width and a look. */
-  void show(int width, String medium, String theme) {
+  public void show(int width, String medium, String theme) {
     show(width, medium, Map.of("prefers-color-scheme", theme));
   }
 
@@ -145,12 +145,12 @@ final class Browser implements AutoCloseable {
   }
 
   /** Lets pages run their scripts, or not; those of the tests run all the same. */
-  void scripts(boolean run) {
+  public void scripts(boolean run) {
     cdp("Emulation.setScriptExecutionDisabled", Map.of("value", !run));
   }
 
   /** Returns what a screen reader is given of an element, generated text included. */
-  String spoken(String selector) {
+  public String spoken(String selector) {
     Map<?, ?> found =
         (Map<?, ?>)
             got(
@@ -186,16 +186,16 @@ final class Browser implements AutoCloseable {
     return Base64.getDecoder().decode(String.valueOf(picture.get("data")));
   }
 
-  String address() {
+  public String address() {
     return String.valueOf(driver.getCurrentUrl());
   }
 
-  Map<String, Object> cdp(String command, Map<String, Object> parameters) {
+  public Map<String, Object> cdp(String command, Map<String, Object> parameters) {
     return driver.executeCdpCommand(command, parameters);
   }
 
   /** Runs one of the scripts beside this class on the page and returns the faults it found. */
-  List<String> faults(String script, Object... arguments) throws IOException {
+  public List<String> faults(String script, Object... arguments) throws IOException {
     return texts(read(script), arguments);
   }
 
@@ -206,43 +206,43 @@ final class Browser implements AutoCloseable {
   }
 
   /** Runs a script that returns texts. */
-  List<String> texts(String script, Object... arguments) {
+  public List<String> texts(String script, Object... arguments) {
     return ((List<?>) result(script, arguments)).stream().map(String::valueOf).toList();
   }
 
   /** Runs a script that returns something. */
-  Object result(String script, Object... arguments) {
+  public Object result(String script, Object... arguments) {
     return Objects.requireNonNull(driver.executeScript(script, arguments));
   }
 
-  void press(Keys key, int times) {
+  public void press(Keys key, int times) {
     new Actions(driver).sendKeys(key.toString().repeat(times)).perform();
   }
 
   /** Types into what has the focus. */
-  void type(String text) {
+  public void type(String text) {
     new Actions(driver).sendKeys(text).perform();
   }
 
   /** Loads the page anew. */
-  void reload() {
+  public void reload() {
     driver.navigate().refresh();
   }
 
   /** Lets the page save files into a folder. */
-  void saveInto(Path folder) {
+  public void saveInto(Path folder) {
     cdp(
         "Browser.setDownloadBehavior",
         Map.of("behavior", "allow", "downloadPath", folder.toAbsolutePath().toString()));
   }
 
   /** Chooses a file in a field of the page. */
-  void choose(String selector, Path file) {
+  public void choose(String selector, Path file) {
     driver.findElement(By.cssSelector(selector)).sendKeys(file.toAbsolutePath().toString());
   }
 
   /** Presses a key or a button with the pointer. */
-  void click(String selector) {
+  public void click(String selector) {
     WebElement element = driver.findElement(By.cssSelector(selector));
     driver.executeScript("arguments[0].scrollIntoView({block: 'center'});", element);
     element.click();
@@ -258,7 +258,7 @@ final class Browser implements AutoCloseable {
   }
 
   /** Returns what the page asked for since this was last called. */
-  List<String> requests() {
+  public List<String> requests() {
     return driver.manage().logs().get(LogType.PERFORMANCE).getAll().stream()
         .map(entry -> entry.getMessage())
         .filter(message -> message.contains("\"Network.requestWillBeSent\""))
@@ -272,7 +272,7 @@ final class Browser implements AutoCloseable {
    *
    * @param width of the sheet, and {@code height}, in inches
    */
-  byte[] print(double width, double height) {
+  public byte[] print(double width, double height) {
     Map<String, Object> pdf =
         cdp(
             "Page.printToPDF",
@@ -289,7 +289,7 @@ final class Browser implements AutoCloseable {
   }
 
   /** Returns one of the scripts beside this class. */
-  static String read(String script) throws IOException {
+  public static String read(String script) throws IOException {
     try (InputStream in = Objects.requireNonNull(Browser.class.getResourceAsStream(script));
         BufferedReader lines =
             new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8))) {

@@ -14,11 +14,11 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /** The reports that the demonstration writes. */
-final class DemoReports {
+public final class DemoReports {
   private DemoReports() {}
 
   /** Unpacks and judges the demonstration in a folder, and returns its reports by name. */
-  static List<Path> in(Path folder) throws IOException {
+  public static List<Path> in(Path folder) throws IOException {
     ByteArrayOutputStream messages = new ByteArrayOutputStream();
     PrintStream stream = new PrintStream(messages, true, StandardCharsets.UTF_8);
     int exit = Main.run(new Terminal(stream, stream, false), "demo", folder.toString());

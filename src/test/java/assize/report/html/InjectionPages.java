@@ -6,6 +6,7 @@ import assize.aspect.Finding;
 import assize.diagnostic.Diagnostic;
 import assize.diagnostic.Result;
 import assize.record.RecordReader;
+import assize.report.sheet.Sheets;
 import assize.ruleset.RuleSet;
 import assize.ruleset.RuleSetReader;
 import assize.schema.TextFields;

@@ -2,6 +2,7 @@ package assize.report.html;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import assize.report.sheet.Sheets;
 import assize.text.Invisible;
 import java.io.IOException;
 import java.nio.file.Files;

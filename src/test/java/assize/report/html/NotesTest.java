@@ -6,11 +6,15 @@ import java.util.Random;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.jsoup.Jsoup;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** A paragraph of mere words is not read as Markdown, and comes out as if it had been. */
+/**
+ * Notes are a small Markdown; a paragraph of mere words is not read as Markdown, and comes out as
+ * if it had been.
+ */
 class NotesTest {
   private static final String SIGNS =
       "abcXYZ 0123456789 .,;:()/%-±’–°?“”' -- 1. <b>&amp; *_`[]{}#+>!|~\"'\\\n\t  é½=\u00a0";
@@ -51,6 +55,22 @@ class NotesTest {
             .mapToObj(i -> SIGNS.substring(i, i + 1))
             .collect(Collectors.joining());
     return random.nextInt(4) == 0 ? rest : "x" + rest;
+  }
+
+  @Test
+  void notesAreTheSmallMarkdownAndNothingElse() {
+    assertThat(Notes.toHtml("**a** <b>c</b>"))
+        .isEqualTo("<p><strong>a</strong> &lt;b&gt;c&lt;/b&gt;</p>");
+    assertThat(Notes.toHtml("# Big")).isEqualTo("<p class=\"note-heading\">Big</p>");
+    assertThat(
+            Jsoup.parse(Notes.toHtml("[x](javascript:alert(1)) [y](data:text/html,a)"))
+                .select("[href]"))
+        .isEmpty();
+    assertThat(Notes.toHtml("[y](https://example.org)"))
+        .contains("rel=\"nofollow noopener noreferrer\"");
+    assertThat(Notes.toHtml("![the badge](https://example.org/x.png)"))
+        .contains("the badge")
+        .doesNotContain("<img");
   }
 
   @ParameterizedTest

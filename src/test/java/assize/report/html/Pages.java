@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import assize.cli.Main;
 import assize.cli.Terminal;
+import assize.report.sheet.Sheets;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.PrintStream;

@@ -14,7 +14,7 @@ import java.util.Locale;
 import java.util.stream.Stream;
 
 /** A printed report, read back by another program (Poppler). */
-final class Paper {
+public final class Paper {
   /** Dots in an inch. */
   private static final int DOTS = 40;
 
@@ -27,13 +27,13 @@ final class Paper {
   private final Path folder;
   private final Path pdf;
 
-  Paper(Path folder, byte[] pdf) throws IOException {
+  public Paper(Path folder, byte[] pdf) throws IOException {
     this.folder = folder;
     this.pdf = Files.write(folder.resolve("report.pdf"), pdf);
   }
 
   /** Returns the text of each page in the order in which it is drawn. */
-  List<String> pages() throws IOException, InterruptedException {
+  public List<String> pages() throws IOException, InterruptedException {
     Path text = folder.resolve("report.txt");
     run("pdftotext", "-raw", "-enc", "UTF-8", pdf.toString(), text.toString());
     return List.of(Files.readString(text, StandardCharsets.UTF_8).split("\f"));
@@ -43,7 +43,7 @@ final class Paper {
    * Returns how far down each page is filled, between 0 and 1: the mean of its left and its right
    * half.
    */
-  List<Double> filled() throws IOException, InterruptedException {
+  public List<Double> filled() throws IOException, InterruptedException {
     List<Double> filled = new ArrayList<>();
     for (Picture page : pictures()) {
       filled.add((page.filled(0, 0.49) + page.filled(0.51, 1)) / 2);
@@ -52,7 +52,7 @@ final class Paper {
   }
 
   /** Returns the mean gray of each page, of 0 (black) to 255 (white). */
-  List<Double> grays() throws IOException, InterruptedException {
+  public List<Double> grays() throws IOException, InterruptedException {
     return pictures().stream().map(Picture::gray).toList();
   }
 
@@ -77,7 +77,7 @@ final class Paper {
   }
 
   /** Leaves out what only sets type: blanks, ligatures, capitals and hyphens of broken lines. */
-  static String letters(String text) {
+  public static String letters(String text) {
     return Normalizer.normalize(text, Normalizer.Form.NFKC)
         .toLowerCase(Locale.ROOT)
         .replaceAll("[\\s\\p{Cf}-]+", "");

@@ -7,9 +7,10 @@ import assize.judgment.Judgment;
 import assize.redaction.RedactedJudgment;
 import assize.redaction.TextMasker;
 import assize.report.SampleJudgments;
-import assize.report.view.RedactionsViewFactory;
-import assize.report.view.ReportView;
-import assize.report.view.ReportViewFactory;
+import assize.report.redacted.RedactionsViewFactory;
+import assize.report.vehicle.HtmlReport;
+import assize.report.vehicle.ReportView;
+import assize.report.vehicle.ReportViewFactory;
 import java.io.IOException;
 import java.net.IDN;
 import java.nio.file.Files;
@@ -156,8 +157,8 @@ class RedactedPageCheckTest {
   /** A number that a page names of itself is no number of a vehicle. */
   @Test
   void everyNumberInTheTemplatesIsKnownToTheSearch() throws IOException {
-    Path templates = Path.of("src/main/resources/assize/report/html");
-    try (Stream<Path> all = Files.list(templates)) {
+    Path templates = Path.of("src/main/resources/assize/report");
+    try (Stream<Path> all = Files.walk(templates)) {
       for (Path one : all.filter(it -> it.toString().endsWith(".ftlh")).toList()) {
         String said =
             Files.readString(one)

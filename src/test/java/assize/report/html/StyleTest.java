@@ -27,7 +27,7 @@ class StyleTest {
   }
 
   private static String css(String name) throws IOException {
-    try (InputStream in = Objects.requireNonNull(HtmlReport.class.getResourceAsStream(name))) {
+    try (InputStream in = Objects.requireNonNull(Templates.class.getResourceAsStream(name))) {
       return new String(in.readAllBytes(), StandardCharsets.UTF_8);
     }
   }
