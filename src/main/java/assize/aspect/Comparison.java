@@ -19,8 +19,8 @@ public record Comparison(Verdict verdict, BigFraction credit, Reason reason) {
   public static Comparison earns(BigFraction credit, Reason reason) {
     Verdict verdict =
         credit.signum() == 0
-            ? Verdict.DEPARTS
-            : credit.compareTo(BigFraction.ONE) >= 0 ? Verdict.MEETS : Verdict.PARTLY;
+            ? Verdict.INCORRECT
+            : credit.compareTo(BigFraction.ONE) >= 0 ? Verdict.CORRECT : Verdict.PARTLY_CORRECT;
     return new Comparison(verdict, credit, reason);
   }
 
@@ -33,7 +33,7 @@ public record Comparison(Verdict verdict, BigFraction credit, Reason reason) {
   }
 
   public static Comparison notShown(Reason reason) {
-    return new Comparison(Verdict.NOT_SHOWN, BigFraction.ZERO, reason);
+    return new Comparison(Verdict.NOT_ASSESSED, BigFraction.ZERO, reason);
   }
 
   /** Only one kind of finding can be compared; the reader has refused the others. */
@@ -48,7 +48,7 @@ public record Comparison(Verdict verdict, BigFraction credit, Reason reason) {
     }
     return probability <= Conformity.DEPARTS
         ? departs(reason)
-        : new Comparison(Verdict.OPEN, credit(probability), reason);
+        : new Comparison(Verdict.UNDECIDED, credit(probability), reason);
   }
 
   /** Returns a probability as a credit of four decimals, as it is printed. */

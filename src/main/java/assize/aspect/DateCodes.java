@@ -196,7 +196,8 @@ public final class DateCodes extends Kind {
         return Comparison.departs(why);
       }
       boolean nothing = setting.tooEarly().signum() == 0;
-      return new Comparison(nothing ? Verdict.DEPARTS : Verdict.PARTLY, setting.tooEarly(), why);
+      return new Comparison(
+          nothing ? Verdict.INCORRECT : Verdict.PARTLY_CORRECT, setting.tooEarly(), why);
     }
 
     @Override

@@ -6,13 +6,13 @@ import java.util.Optional;
 /** Where a part came from. */
 public enum Origin {
   ORIGINAL("original"),
-  RIGHT_FROM_ANOTHER("correct donor part"),
-  OLD_STOCK("new old stock"),
+  CORRECT_DONOR_PART("correct donor part"),
+  NEW_OLD_STOCK("new old stock"),
   PERIOD_SERVICE_PART("period service part"),
   REPRODUCTION("reproduction"),
-  MADE_FOR_IT("fabricated"),
+  FABRICATED("fabricated"),
   MODERN_SUBSTITUTE("modern substitute"),
-  NOT_KNOWN("unknown");
+  UNKNOWN("unknown");
 
   private final String word;
 

@@ -2,13 +2,13 @@ package assize.aspect;
 
 /** What judging says of an item or of one of its aspects. */
 public enum Verdict {
-  MEETS("meets"),
-  PARTLY("partly"),
-  DEPARTS("departs"),
+  CORRECT("meets"),
+  PARTLY_CORRECT("partly"),
+  INCORRECT("departs"),
   /** It depends on a dispute, or on a measurement too coarse to decide. */
-  OPEN("open"),
-  NOT_SHOWN("not shown"),
-  DOES_NOT_APPLY("does not apply"),
+  UNDECIDED("open"),
+  NOT_ASSESSED("not shown"),
+  NOT_APPLICABLE("does not apply"),
   /** The build day or the equipment is too uncertain to say. */
   MAY_APPLY("may apply");
 

@@ -28,7 +28,7 @@ final class DepartureOverdue implements RecordWarningRule {
   private static Optional<Diagnostic> in(
       Observation observation, Departure departure, LocalDate asOf) {
     return departure
-        .until()
+        .reviewBy()
         .map(until -> until.span())
         .filter(span -> !span.openEnd() && span.last().isBefore(asOf.minusYears(1)))
         .map(

@@ -18,7 +18,7 @@ final class ItemDoesNotApply implements RecordWarningRule {
   @Override
   public Stream<Diagnostic> in(Judgment judged, LocalDate asOf) {
     return judged.items().stream()
-        .filter(it -> it.verdict() == Verdict.DOES_NOT_APPLY)
+        .filter(it -> it.verdict() == Verdict.NOT_APPLICABLE)
         .map(it -> it.item().id())
         .flatMap(
             item ->

@@ -31,14 +31,14 @@ final class NumberTableGaps implements RuleSetWarningRule {
 
   @Override
   public Stream<Diagnostic> in(RuleSet rules) {
-    return rules.numbers().values().stream()
+    return rules.numberTables().values().stream()
         .flatMap(table -> Stream.concat(numbers(table, rules), days(table, rules)));
   }
 
   private static Diagnostic say(NumberTable table, RuleSet rules, String message, String hint) {
     return Diagnostic.of(
             DiagnosticCode.NUMBER_TABLE_GAP,
-            rules.defined().at(RuleSet.NUMBERS.name(), table.id()).orElseThrow(),
+            rules.defined().at(RuleSet.NUMBER_TABLES.name(), table.id()).orElseThrow(),
             message,
             hint)
         .subjects(table.id());
@@ -47,18 +47,18 @@ final class NumberTableGaps implements RuleSetWarningRule {
   private static Stream<Diagnostic> numbers(NumberTable table, RuleSet rules) {
     List<Series> rising =
         table.series().stream()
-            .filter(it -> !it.first().isEmpty())
-            .sorted(Comparator.comparingLong(it -> it.first().get(0).number()))
+            .filter(it -> !it.firstNumbers().isEmpty())
+            .sorted(Comparator.comparingLong(it -> it.firstNumbers().get(0).number()))
             .toList();
     List<Diagnostic> found = new ArrayList<>();
     for (Series one : rising) {
       Optional<Series> next =
           rising.stream()
               .filter(it -> it.prefix().equals(one.prefix()) && it.suffix().equals(one.suffix()))
-              .filter(it -> it.first().get(0).number() > one.first().get(0).number())
+              .filter(it -> it.firstNumbers().get(0).number() > one.firstNumbers().get(0).number())
               .findFirst();
       Optional<Long> from = one.last().map(TableEntry::number).map(last -> last + 1);
-      Optional<Long> to = next.map(it -> it.first().get(0).number() - 1);
+      Optional<Long> to = next.map(it -> it.firstNumbers().get(0).number() - 1);
       if (from.isPresent() && to.isPresent() && from.get() <= to.get()) {
         found.add(
             say(
@@ -86,7 +86,7 @@ final class NumberTableGaps implements RuleSetWarningRule {
               List<DateRange> told =
                   table.series().stream()
                       .filter(it -> it.models().isEmpty() || it.models().contains(model.id()))
-                      .filter(it -> !it.first().isEmpty())
+                      .filter(it -> !it.firstNumbers().isEmpty())
                       .map(NumberTableGaps::days)
                       .toList();
               return told.isEmpty() ? Stream.of() : holes(model, DateRangeSet.of(told)).stream();
@@ -111,7 +111,7 @@ final class NumberTableGaps implements RuleSetWarningRule {
 
   private static DateRange days(Series series) {
     LocalDate last = series.last().map(it -> it.built().last()).orElse(LocalDate.MAX);
-    LocalDate first = series.first().get(0).built().first();
+    LocalDate first = series.firstNumbers().get(0).built().first();
     return new DateRange(first, last.isBefore(first) ? first : last);
   }
 
@@ -119,15 +119,15 @@ final class NumberTableGaps implements RuleSetWarningRule {
 
   private static List<Hole> holes(Model model, DateRangeSet told) {
     List<Hole> holes = new ArrayList<>();
-    LocalDate next = model.built().first();
-    for (DateRange span : told.intersect(DateRangeSet.of(model.built())).spans()) {
+    LocalDate next = model.production().first();
+    for (DateRange span : told.intersect(DateRangeSet.of(model.production())).spans()) {
       if (span.first().isAfter(next)) {
         holes.add(new Hole(model, new DateRange(next, span.first().minusDays(1))));
       }
       next = span.last().plusDays(1);
     }
-    if (!next.isAfter(model.built().last())) {
-      holes.add(new Hole(model, new DateRange(next, model.built().last())));
+    if (!next.isAfter(model.production().last())) {
+      holes.add(new Hole(model, new DateRange(next, model.production().last())));
     }
     return holes.stream().filter(it -> it.days.days() > TWO_MONTHS).toList();
   }

@@ -41,7 +41,7 @@ final class NumbersOutsideTable implements RuleSetWarningRule {
         .ranges()
         .forEach(
             (table, ranges) ->
-                Optional.ofNullable(rules.numbers().get(table))
+                Optional.ofNullable(rules.numberTables().get(table))
                     .ifPresent(
                         it ->
                             ranges.forEach(
@@ -57,7 +57,7 @@ final class NumbersOutsideTable implements RuleSetWarningRule {
     return ScopeAttributes.of(scope).ranges().entrySet().stream()
         .anyMatch(
             asked ->
-                Optional.ofNullable(rules.numbers().get(asked.getKey()))
+                Optional.ofNullable(rules.numberTables().get(asked.getKey()))
                     .filter(
                         table ->
                             asked.getValue().stream()
@@ -108,7 +108,7 @@ final class NumbersOutsideTable implements RuleSetWarningRule {
   }
 
   private static long first(Series series) {
-    return series.first().isEmpty() ? 0 : series.first().get(0).number();
+    return series.firstNumbers().isEmpty() ? 0 : series.firstNumbers().get(0).number();
   }
 
   private static long last(Series series) {

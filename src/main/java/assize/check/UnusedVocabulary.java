@@ -48,7 +48,7 @@ final class UnusedVocabulary implements RuleSetWarningRule {
             .map(AspectRule::aspect)
             .collect(Collectors.toSet());
     boolean numbersTellPlant =
-        rules.numbers().values().stream()
+        rules.numberTables().values().stream()
             .flatMap((NumberTable table) -> table.series().stream())
             .anyMatch(series -> series.plant().isPresent());
     return Stream.of(

@@ -8,7 +8,7 @@ import assize.diagnostic.AcceptedWarning;
 import assize.diagnostic.Diagnostic;
 import assize.diagnostic.Result;
 import assize.judgment.Judgment;
-import assize.record.Judged;
+import assize.record.Inspected;
 import assize.record.VehicleRecord;
 import assize.report.text.CoverageJson;
 import assize.report.text.CoverageTable;
@@ -157,8 +157,8 @@ final class CheckCommand implements Callable<Integer> {
         .or(
             () ->
                 vehicle
-                    .judged()
-                    .flatMap(Judged::on)
+                    .inspected()
+                    .flatMap(Inspected::on)
                     .map(on -> on.span().last())
                     .filter(day -> !day.equals(LocalDate.MAX)))
         .orElseGet(LocalDate::now);

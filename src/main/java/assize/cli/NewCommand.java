@@ -101,7 +101,7 @@ final class NewCommand implements Callable<Integer> {
     } catch (IOException e) {
       throw AtomicFileWriter.cannotWrite(record, e);
     }
-    judgment.remarks().stream().map(Notice::words).forEach(terminal::error);
+    judgment.notices().stream().map(Notice::words).forEach(terminal::error);
     report(view);
     return Exit.DONE;
   }

@@ -85,7 +85,7 @@ final class NumberCommand implements Callable<Integer> {
 
   private Parsed<NumberMatch> find(RuleSet ruleSet, String number) {
     List<NumberTable> tables =
-        ruleSet.numbers().values().stream()
+        ruleSet.numberTables().values().stream()
             .filter(it -> table.isEmpty() || table.get().equals(it.id()))
             .toList();
     if (tables.isEmpty()) {
@@ -120,7 +120,7 @@ final class NumberCommand implements Callable<Integer> {
     return "this rule set has no number table \""
         + id
         + "\""
-        + NameSuggestions.hint(id, ruleSet.numbers().keySet()).map(it -> "; " + it).orElse("");
+        + NameSuggestions.hint(id, ruleSet.numberTables().keySet()).map(it -> "; " + it).orElse("");
   }
 
   private static String asJson(NumberMatch found) {

@@ -93,8 +93,8 @@ final class ProveCommand implements Callable<Integer> {
                   .text("table", one.getKey())
                   .text("number", one.getValue())
                   .text("masked", masked)
-                  .text("hash", key.fingerprint(one.getValue()))
-                  .text("proof_code", key.words())
+                  .text("hash", key.hash(one.getValue()))
+                  .text("proof_code", key.proofCode())
                   .text("secret", kept.toString())
                   .orNull("made", secret.made().map(LocalDate::toString))
                   .text("mark", secret.mark())
@@ -102,8 +102,8 @@ final class ProveCommand implements Callable<Integer> {
               : String.join(
                   "\n",
                   name + " " + one.getValue() + ", masked " + masked,
-                  "  hash        " + key.fingerprint(one.getValue()),
-                  "  proof code  " + key.words(),
+                  "  hash        " + key.hash(one.getValue()),
+                  "  proof code  " + key.proofCode(),
                   "  secret      " + TerminalEscaper.of(SecretFile.words(kept, secret))));
     }
     SecretFile.name(kept, file, vehicle.id(), secret).ifPresent(terminal::error);
@@ -111,7 +111,9 @@ final class ProveCommand implements Callable<Integer> {
   }
 
   private static String name(RuleSet rules, String table) {
-    return Optional.ofNullable(rules.numbers().get(table)).map(NumberTable::name).orElse(table);
+    return Optional.ofNullable(rules.numberTables().get(table))
+        .map(NumberTable::name)
+        .orElse(table);
   }
 
   private int renew(String id, Path kept, Optional<Parsed<OwnerSecret>> before) {

@@ -117,7 +117,7 @@ final class RedactedReportWriter implements ReportWriter.Made {
   }
 
   private static List<BlackoutBox> boxes(EvidenceItem evidence) {
-    return evidence.covers().stream()
+    return evidence.blackOut().stream()
         .map(it -> new BlackoutBox(it.left(), it.top(), it.width(), it.height()))
         .toList();
   }
@@ -212,8 +212,7 @@ final class RedactedReportWriter implements ReportWriter.Made {
   private Map<String, String> hashes() {
     Map<String, String> hashes = new LinkedHashMap<>();
     own.numbers()
-        .forEach(
-            (table, number) -> hashes.put(table, secret.key(own.id(), table).fingerprint(number)));
+        .forEach((table, number) -> hashes.put(table, secret.key(own.id(), table).hash(number)));
     return hashes;
   }
 
@@ -278,7 +277,7 @@ final class RedactedReportWriter implements ReportWriter.Made {
     List<String> bare =
         own.evidence().values().stream()
             .filter(one -> evidence.contains(copy.masking().key(one.id())))
-            .filter(one -> one.kind() == EvidenceItem.Kind.PHOTO && one.covers().isEmpty())
+            .filter(one -> one.kind() == EvidenceItem.Kind.PHOTO && one.blackOut().isEmpty())
             .map(EvidenceItem::what)
             .toList();
     return bare.isEmpty()

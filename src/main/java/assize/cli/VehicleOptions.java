@@ -172,7 +172,7 @@ final class VehicleOptions {
       for (String one : typed) {
         int equals = one.indexOf('=');
         if (equals < 0) {
-          String table = rules.numbers().keySet().stream().findFirst().orElse("chassis");
+          String table = rules.numberTables().keySet().stream().findFirst().orElse("chassis");
           wrong.add(
               "--number: name the number table too, as in "
                   + table
@@ -182,7 +182,7 @@ final class VehicleOptions {
         }
         String table = one.substring(0, equals);
         String number = one.substring(equals + 1).strip();
-        if (isKnown("--number", "number table", table, rules.numbers().keySet())) {
+        if (isKnown("--number", "number table", table, rules.numberTables().keySet())) {
           if (number.isEmpty()) {
             wrong.add("--number: no number stands behind " + table + "=");
           } else if (isLine("--number", number)) {

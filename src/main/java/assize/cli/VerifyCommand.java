@@ -114,7 +114,7 @@ final class VerifyCommand implements Callable<Integer> {
     if (seals.isEmpty()) {
       return refuse(file + ": this is no copy for others, or none with masked numbers");
     }
-    String fingerprint = key.fingerprint(told);
+    String fingerprint = key.hash(told);
     List<Seals.NumberHash> opened =
         seals.stream().filter(seal -> seal.hash().equals(fingerprint)).toList();
     if (opened.isEmpty()) {

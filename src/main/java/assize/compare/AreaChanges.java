@@ -28,7 +28,7 @@ final class AreaChanges {
         List.of(
             new Property<>("name", false, it -> Property.words().apply(it.name())),
             new Property<>("points", weighed, it -> Property.points(it.points())),
-            Property.altering(Area.MOST, "most that it loses", Property::points));
+            Property.altering(Area.MAX_LOSS, "most that it loses", Property::points));
     new ChangeCollector(changes, RuleSetPart.AREA)
         .each(
             byId(before),

@@ -26,7 +26,7 @@ final class ItemChanges {
               Item.SCOPE, "for which vehicles", it -> Optional.of(new ChangedValue.Where(it))),
           Property.note(Item.LOOK, "what to look at"),
           Property.note(Item.NOTES, "notes"),
-          Property.wording(Item.CAUTIONS, "hazards", ItemChanges::cautions),
+          Property.wording(Item.HAZARDS, "hazards", ItemChanges::cautions),
           Property.altering(Item.CAUSE, "cause", it -> it.map(ChangedValue.Words::new)));
 
   private final RuleSet after;

@@ -67,7 +67,7 @@ public record MigratedRecord(VehicleRecord vehicle, List<DroppedEntry> left) {
             .with(Named.MODEL, kept("model", vehicle.model(), rules.models().keySet(), left))
             .with(
                 VehicleRecord.NUMBERS,
-                kept("number table", vehicle.numbers(), rules.numbers().keySet(), left))
+                kept("number table", vehicle.numbers(), rules.numberTables().keySet(), left))
             .with(
                 VehicleRecord.PLANT, kept("plant", vehicle.plant(), rules.plants().keySet(), left))
             .with(

@@ -21,7 +21,7 @@ final class ProductionDataChanges {
       List.of(
           Property.wording(Model.NAME, "name"),
           Property.altering(
-              Model.BUILT, "production", it -> Optional.of(new ChangedValue.Days(it))));
+              Model.PRODUCTION, "production", it -> Optional.of(new ChangedValue.Days(it))));
 
   private static final List<Property<Series>> SERIES =
       List.of(
@@ -75,8 +75,8 @@ final class ProductionDataChanges {
             (of, both) -> of.words("name", false, both.before(), both.after()));
     new ChangeCollector(changes, RuleSetPart.NUMBERS, Effect.BUILD_DATES)
         .each(
-            before.numbers(),
-            after.numbers(),
+            before.numberTables(),
+            after.numberTables(),
             id -> id,
             NumberTable::name,
             bearing::numbered,
@@ -153,7 +153,7 @@ final class ProductionDataChanges {
   }
 
   private static String entries(Series series) {
-    return series.first().stream()
+    return series.firstNumbers().stream()
         .map(ProductionDataChanges::entry)
         .collect(Collectors.joining("; "));
   }

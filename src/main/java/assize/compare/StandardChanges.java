@@ -27,7 +27,8 @@ final class StandardChanges {
           Property.note(RuleSet.MAKER, "maker"),
           Property.note(RuleSet.PURPOSE, "purpose"),
           Property.note(RuleSet.NOTES, "notes"),
-          Property.wording(RuleSet.ACCEPTED, "warnings let stand", StandardChanges::accepted));
+          Property.wording(
+              RuleSet.ACCEPTED_WARNINGS, "warnings let stand", StandardChanges::accepted));
 
   private static final List<Property<Scale>> SCORE =
       List.of(
@@ -35,22 +36,23 @@ final class StandardChanges {
               Scale.METHOD, "method", it -> Optional.of(new ChangedValue.Words(it.word()))),
           Property.altering(Scale.OUT_OF, "full score", Property::points));
   private static final Property<Scale> NOT_SHOWN =
-      Property.altering(Scale.NOT_SHOWN, "credit of what is not shown", Property::share);
+      Property.altering(Scale.NOT_ASSESSED, "credit of what is not shown", Property::share);
   private static final Property<Scale> SETTLED_AT =
       Property.altering(
           Scale.SETTLED_AT, "belief that settles a matter", it -> Property.points((long) it));
   private static final Property<Scale> TOO_EARLY =
-      Property.altering(Scale.TOO_EARLY, "credit of a part made too early", Property::share);
+      Property.altering(
+          Scale.EARLY_PART_CREDIT, "credit of a part made too early", Property::share);
 
   private static final List<Property<Award>> AWARD =
       List.of(
           Property.wording(Award.NAME, "name"),
-          Property.altering(Award.POINTS, "from points", Property::points),
+          Property.altering(Award.MIN_SCORE, "from points", Property::points),
           Property.altering(
-              Award.NO_AREA_UNDER,
+              Award.MIN_AREA_SHARE,
               "least share of every area",
               it -> it.map(ChangedValue.Share::new)),
-          Property.altering(Award.NO_ITEM_OVER, "most that one item may lose", Property::points));
+          Property.altering(Award.MAX_ITEM_LOSS, "most that one item may lose", Property::points));
 
   private final RuleSet before;
   private final RuleSet after;
@@ -116,11 +118,11 @@ final class StandardChanges {
     TOO_EARLY.compare(of(differences, bearing.graded(Aspect.DATE_CODE)), old, now);
     ChangeCollector departures =
         new ChangeCollector(changes, RuleSetPart.SCORING, Effect.DEPARTURES);
-    Set<String> reasons = new TreeSet<>(old.allow().keySet());
-    reasons.addAll(now.allow().keySet());
+    Set<String> reasons = new TreeSet<>(old.allowances().keySet());
+    reasons.addAll(now.allowances().keySet());
     for (String reason : reasons) {
       Property.<Scale, Map<String, BigFraction>>altering(
-              Scale.ALLOW,
+              Scale.ALLOWANCES,
               "what a departure keeps for the reason “" + reason + "”",
               it -> Optional.ofNullable(it.get(reason)).map(ChangedValue.Share::new))
           .compare(of(departures, bearing.all()), old, now);

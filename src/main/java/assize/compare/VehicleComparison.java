@@ -51,7 +51,7 @@ public record VehicleComparison(Judgment before, Judgment after, List<ItemDiffer
   }
 
   private static boolean applies(Optional<ItemJudgment> one) {
-    return one.filter(it -> it.verdict() != Verdict.DOES_NOT_APPLY).isPresent();
+    return one.filter(it -> it.verdict() != Verdict.NOT_APPLICABLE).isPresent();
   }
 
   /**
@@ -110,7 +110,7 @@ public record VehicleComparison(Judgment before, Judgment after, List<ItemDiffer
     private static boolean isNotShown(ItemJudgment judged) {
       return judged.stretches().stream()
           .flatMap(stretch -> stretch.aspects().stream())
-          .anyMatch(aspect -> aspect.verdict() == Verdict.NOT_SHOWN);
+          .anyMatch(aspect -> aspect.verdict() == Verdict.NOT_ASSESSED);
     }
 
     private boolean isDeparture(ItemJudgment judged) {

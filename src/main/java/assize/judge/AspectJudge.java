@@ -190,7 +190,7 @@ final class AspectJudge {
         comparisons.add(comparison);
       }
     }
-    Credits credits = Credits.of(comparisons, ground.shares(), rules.scale().notShown());
+    Credits credits = Credits.of(comparisons, ground.shares(), rules.scale().notAssessed());
     Optional<BigFraction> allowed = allowed(item, credits.verdict());
     Credits kept = allowed.map(credits::atLeast).orElse(credits);
     long points = ground.rule().possible();
@@ -235,12 +235,12 @@ final class AspectJudge {
                     .map(it -> it.findings().get(rule.aspect())),
             days.first(),
             build,
-            rules.scale().tooEarly());
+            rules.scale().earlyPartCredit());
     return named(accepts, found.get()).stream()
         .map(value -> value.against(found.get(), setting))
         .max(
             Comparator.comparing(Comparison::credit)
-                .thenComparing(it -> it.verdict() != Verdict.NOT_SHOWN))
+                .thenComparing(it -> it.verdict() != Verdict.NOT_ASSESSED))
         .orElseThrow();
   }
 
@@ -251,11 +251,12 @@ final class AspectJudge {
   }
 
   private Optional<BigFraction> allowed(String item, Verdict verdict) {
-    if (verdict == Verdict.MEETS || verdict == Verdict.NOT_SHOWN) {
+    if (verdict == Verdict.CORRECT || verdict == Verdict.NOT_ASSESSED) {
       return Optional.empty();
     }
     return Optional.ofNullable(vehicle.observations().get(item))
         .flatMap(Observation::departure)
-        .flatMap(departure -> Optional.ofNullable(rules.scale().allow().get(departure.reason())));
+        .flatMap(
+            departure -> Optional.ofNullable(rules.scale().allowances().get(departure.reason())));
   }
 }

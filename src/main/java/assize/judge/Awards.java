@@ -22,7 +22,7 @@ final class Awards {
 
   private Awards(
       List<Award> awards, List<StretchScore> scores, List<AreaJudgment> areas, LargestLoss worst) {
-    this.awards = awards.stream().sorted(Comparator.comparing(Award::points).reversed()).toList();
+    this.awards = awards.stream().sorted(Comparator.comparing(Award::minScore).reversed()).toList();
     this.scores = scores;
     this.areas = areas;
     this.worst = worst;
@@ -68,13 +68,13 @@ final class Awards {
   }
 
   private boolean certain(Award award, int i) {
-    return scores.get(i).score().low() >= award.points()
+    return scores.get(i).score().low() >= award.minScore()
         && areasReach(award, i, AreaScore::leastShare)
         && within(award, worst.low().get(i));
   }
 
   private boolean possible(Award award, int i) {
-    return scores.get(i).score().high() >= award.points()
+    return scores.get(i).score().high() >= award.minScore()
         && areasReach(award, i, AreaScore::greatestShare)
         && within(award, worst.high().get(i));
   }
@@ -86,23 +86,23 @@ final class Awards {
             .allMatch(
                 area ->
                     award
-                        .noAreaUnder()
+                        .minAreaShare()
                         .map(
                             share ->
                                 ExactMath.of(area.earned().likely(), area.possible())
                                         .compareTo(share)
                                     >= 0)
                         .orElse(true));
-    return score.likely() >= award.points() && areasReach && within(award, worst.likely());
+    return score.likely() >= award.minScore() && areasReach && within(award, worst.likely());
   }
 
   private boolean areasReach(Award award, int i, Function<AreaScore, Optional<BigFraction>> share) {
     return scores.get(i).areas().stream()
         .flatMap(area -> share.apply(area).stream())
-        .allMatch(of -> award.noAreaUnder().map(least -> of.compareTo(least) >= 0).orElse(true));
+        .allMatch(of -> award.minAreaShare().map(least -> of.compareTo(least) >= 0).orElse(true));
   }
 
   private static boolean within(Award award, long lost) {
-    return award.noItemOver().isEmpty() || lost <= award.noItemOver().getAsLong();
+    return award.maxItemLoss().isEmpty() || lost <= award.maxItemLoss().getAsLong();
   }
 }

@@ -41,8 +41,10 @@ final class BuildDateResolver {
         vehicle
             .model()
             .flatMap(id -> Optional.ofNullable(rules.models().get(id)))
-            .map(Model::built)
-            .or(() -> rules.models().values().stream().map(Model::built).reduce(DateRange::hull))
+            .map(Model::production)
+            .or(
+                () ->
+                    rules.models().values().stream().map(Model::production).reduce(DateRange::hull))
             .orElse(UNKNOWN);
   }
 
@@ -85,7 +87,7 @@ final class BuildDateResolver {
    * its days are those of any of them.
    */
   private void number(String tableId, String number) {
-    NumberTable table = rules.numbers().get(tableId);
+    NumberTable table = rules.numberTables().get(tableId);
     if (table == null || vehicle.possibleNumbers(tableId).isEmpty()) {
       return;
     }

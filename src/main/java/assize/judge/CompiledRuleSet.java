@@ -66,7 +66,7 @@ final class CompiledRuleSet {
             .toArray();
     Stream.concat(
             conditions.scopes().stream().flatMap(Scope::buildDays),
-            rules.models().values().stream().map(Model::built))
+            rules.models().values().stream().map(Model::production))
         .forEach(this::turn);
   }
 

@@ -48,8 +48,8 @@ record Credits(
   }
 
   private static Credits of(Comparison one, BigFraction notShown) {
-    boolean undecided = one.verdict() == Verdict.OPEN || one.verdict() == Verdict.NOT_SHOWN;
-    BigFraction middle = one.verdict() == Verdict.NOT_SHOWN ? notShown : one.credit();
+    boolean undecided = one.verdict() == Verdict.UNDECIDED || one.verdict() == Verdict.NOT_ASSESSED;
+    BigFraction middle = one.verdict() == Verdict.NOT_ASSESSED ? notShown : one.credit();
     return new Credits(
         one.verdict(),
         undecided ? BigFraction.ZERO : middle,
@@ -61,7 +61,7 @@ record Credits(
 
   private static Verdict verdict(List<Comparison> comparisons) {
     List<Verdict> verdicts = comparisons.stream().map(Comparison::verdict).distinct().toList();
-    return verdicts.size() == 1 ? verdicts.get(0) : Verdict.OPEN;
+    return verdicts.size() == 1 ? verdicts.get(0) : Verdict.UNDECIDED;
   }
 
   /** Returns the same with no credit under an allowance. */

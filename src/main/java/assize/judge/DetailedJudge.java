@@ -12,7 +12,7 @@ import assize.judgment.ItemJudgment;
 import assize.judgment.Judgment;
 import assize.judgment.Notice;
 import assize.judgment.ScoreRange;
-import assize.record.Judged;
+import assize.record.Inspected;
 import assize.record.VehicleRecord;
 import assize.ruleset.RuleSet;
 import java.time.LocalDate;
@@ -145,8 +145,8 @@ final class DetailedJudge {
         asOf.or(
             () ->
                 vehicle
-                    .judged()
-                    .flatMap(Judged::on)
+                    .inspected()
+                    .flatMap(Inspected::on)
                     .map(on -> on.span())
                     .filter(span -> !span.openEnd())
                     .map(DateRange::last));
@@ -160,7 +160,7 @@ final class DetailedJudge {
             observation ->
                 observation
                     .departure()
-                    .flatMap(departure -> departure.until())
+                    .flatMap(departure -> departure.reviewBy())
                     .map(until -> until.span())
                     .filter(until -> !until.openEnd() && until.last().isBefore(day.get()))
                     .ifPresent(

@@ -19,7 +19,7 @@ import java.util.function.Function;
 final class ItemJudge {
   private static final ItemInPeriod OUT =
       new ItemInPeriod(
-          Ternary.NO, Verdict.DOES_NOT_APPLY, List.of(), ScoreRange.ZERO, ScoreRange.ZERO);
+          Ternary.NO, Verdict.NOT_APPLICABLE, List.of(), ScoreRange.ZERO, ScoreRange.ZERO);
 
   private final AspectJudge judge;
 
@@ -55,7 +55,7 @@ final class ItemJudge {
    */
   static Verdict overStretches(int stretches, List<Verdict> applying) {
     if (applying.isEmpty()) {
-      return Verdict.DOES_NOT_APPLY;
+      return Verdict.NOT_APPLICABLE;
     }
     if (applying.size() < stretches) {
       return Verdict.MAY_APPLY;
@@ -64,7 +64,7 @@ final class ItemJudge {
     if (verdicts.size() == 1) {
       return verdicts.get(0);
     }
-    return verdicts.contains(Verdict.MAY_APPLY) ? Verdict.MAY_APPLY : Verdict.OPEN;
+    return verdicts.contains(Verdict.MAY_APPLY) ? Verdict.MAY_APPLY : Verdict.UNDECIDED;
   }
 
   /** Returns the item within the stretch. */
@@ -94,17 +94,19 @@ final class ItemJudge {
   /** Joins the verdicts of aspects; what was not shown counts only where all shown meets. */
   static Verdict ofAspects(List<Verdict> aspects) {
     List<Verdict> shown =
-        aspects.stream().filter(verdict -> verdict != Verdict.NOT_SHOWN).distinct().toList();
-    boolean allShown = !aspects.contains(Verdict.NOT_SHOWN);
+        aspects.stream().filter(verdict -> verdict != Verdict.NOT_ASSESSED).distinct().toList();
+    boolean allShown = !aspects.contains(Verdict.NOT_ASSESSED);
     if (shown.isEmpty()) {
-      return Verdict.NOT_SHOWN;
+      return Verdict.NOT_ASSESSED;
     }
-    if (shown.contains(Verdict.OPEN)) {
-      return Verdict.OPEN;
+    if (shown.contains(Verdict.UNDECIDED)) {
+      return Verdict.UNDECIDED;
     }
-    if (shown.equals(List.of(Verdict.MEETS))) {
-      return allShown ? Verdict.MEETS : Verdict.NOT_SHOWN;
+    if (shown.equals(List.of(Verdict.CORRECT))) {
+      return allShown ? Verdict.CORRECT : Verdict.NOT_ASSESSED;
     }
-    return shown.equals(List.of(Verdict.DEPARTS)) && allShown ? Verdict.DEPARTS : Verdict.PARTLY;
+    return shown.equals(List.of(Verdict.INCORRECT)) && allShown
+        ? Verdict.INCORRECT
+        : Verdict.PARTLY_CORRECT;
   }
 }

@@ -50,6 +50,8 @@ record LargestLoss(List<Long> low, List<Long> high, long likely) {
 
   /** Says whether something was found that does not meet. */
   static boolean departing(Verdict verdict) {
-    return verdict == Verdict.DEPARTS || verdict == Verdict.PARTLY || verdict == Verdict.OPEN;
+    return verdict == Verdict.INCORRECT
+        || verdict == Verdict.PARTLY_CORRECT
+        || verdict == Verdict.UNDECIDED;
   }
 }

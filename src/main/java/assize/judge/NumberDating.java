@@ -53,7 +53,7 @@ public final class NumberDating {
       Optional<DateRange> days = reserved.get().built();
       return new Dated(series, number, days, days.map(NumberDating::middle), reserved);
     }
-    List<TableEntry> first = series.first();
+    List<TableEntry> first = series.firstNumbers();
     int at = -1;
     while (at + 1 < first.size() && first.get(at + 1).number() <= number) {
       at++;
@@ -71,7 +71,7 @@ public final class NumberDating {
   }
 
   private static Dated afterEntry(Series series, long number, int at) {
-    List<TableEntry> first = series.first();
+    List<TableEntry> first = series.firstNumbers();
     TableEntry before = first.get(at);
     LocalDate from = before.built().first();
     if (at + 1 < first.size()) {

@@ -48,7 +48,7 @@ final class NumberRuns {
 
   /** A number that the table names is dated more closely than those around it. */
   private void cut(Series one) {
-    for (TableEntry entry : one.first()) {
+    for (TableEntry entry : one.firstNumbers()) {
       alone(entry.number());
     }
     one.last().ifPresent(last -> alone(last.number()));

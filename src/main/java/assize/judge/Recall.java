@@ -189,10 +189,10 @@ final class Recall {
   /** Returns what hangs together among the items of an area. */
   List<CauseGroup> blocks(ScoredArea lots, Area area, Bound bound) {
     if (!keeps) {
-      return CauseGroup.of(lots, area.most(), bound);
+      return CauseGroup.of(lots, area.maxLoss(), bound);
     }
     return blocks.computeIfAbsent(
-        new Part(lots, area.most(), bound), key -> CauseGroup.of(lots, key.most(), bound));
+        new Part(lots, area.maxLoss(), bound), key -> CauseGroup.of(lots, key.most(), bound));
   }
 
   /** Returns the score of a stretch. */

@@ -38,7 +38,7 @@ final class UnknownFactCases {
     return Optional.of(
         new AspectJudgment(
             first.rule(),
-            verdicts.size() == 1 ? verdicts.get(0) : Verdict.OPEN,
+            verdicts.size() == 1 ? verdicts.get(0) : Verdict.UNDECIDED,
             first.dispute(),
             first.conflict(),
             first.unassigned(),

@@ -43,7 +43,7 @@ public final class VehicleFacts implements Scope.Facts {
             .orElseGet(
                 () ->
                     rules.models().values().stream()
-                        .filter(model -> model.built().overlaps(days))
+                        .filter(model -> model.production().overlaps(days))
                         .map(Model::id)
                         .toList());
     this.possiblePlants = vehicle.plant().isPresent() ? List.of() : plantsByNumber();
@@ -101,7 +101,7 @@ public final class VehicleFacts implements Scope.Facts {
   @Override
   public Ternary hasNumber(String table, String from, String to) {
     Scope.Numbers range = new Scope.Numbers(table, from, to);
-    Optional<NumberTable> known = Optional.ofNullable(rules.numbers().get(table));
+    Optional<NumberTable> known = Optional.ofNullable(rules.numberTables().get(table));
     List<Ternary> answers =
         known.stream()
             .flatMap(
@@ -149,7 +149,7 @@ public final class VehicleFacts implements Scope.Facts {
   /** Where the record does not say, the series that its numbers stand in may. */
   private List<String> plantsByNumber() {
     List<String> named =
-        rules.numbers().values().stream()
+        rules.numberTables().values().stream()
             .flatMap(
                 table ->
                     vehicle.possibleNumbers(table.id()).stream()

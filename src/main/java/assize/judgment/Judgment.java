@@ -23,11 +23,11 @@ public record Judgment(
     ScoreRange score,
     ScoreRange withoutAllowances,
     AwardResult award,
-    List<Notice> remarks) {
+    List<Notice> notices) {
   public Judgment {
     stretches = List.copyOf(stretches);
     areas = List.copyOf(areas);
     items = List.copyOf(items);
-    remarks = List.copyOf(remarks);
+    notices = List.copyOf(notices);
   }
 }

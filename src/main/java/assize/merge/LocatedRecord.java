@@ -27,7 +27,7 @@ public record LocatedRecord(
   static final String OBSERVATIONS = VehicleRecord.OBSERVATIONS.name();
   static final String EVIDENCE = VehicleRecord.EVIDENCE.name();
   static final String TRACES = VehicleRecord.TRACES.name();
-  static final String JUDGED = VehicleRecord.JUDGED.name();
+  static final String JUDGED = VehicleRecord.INSPECTED.name();
   static final String PRIVATE = VehicleRecord.PRIVATE.name();
   static final String PRIVATE_WORDS = VehicleRecord.PRIVATE_WORDS.name();
 

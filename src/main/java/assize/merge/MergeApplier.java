@@ -1,8 +1,8 @@
 package assize.merge;
 
-import assize.edit.Change;
 import assize.edit.EditResult;
 import assize.edit.ManualEdit;
+import assize.edit.TextChange;
 import assize.ruleset.RuleSet;
 import assize.text.SourceFile;
 import assize.yaml.YamlValue;
@@ -111,7 +111,7 @@ public final class MergeApplier {
 
     private void take(List<MergeResult.Step> steps) {
       left -= file.text().length();
-      YamlValue.Group more = Change.all(wanted, MergeResult.changes(steps));
+      YamlValue.Group more = TextChange.all(wanted, MergeResult.changes(steps));
       Optional<EditResult> changed = RecordEditing.edit(file, rules, more);
       if (changed.isPresent()) {
         wanted = more;
@@ -123,7 +123,7 @@ public final class MergeApplier {
 
     EditResult taken() {
       List<ManualEdit> byHand = new ArrayList<>(edited.byHand());
-      YamlValue.Group whole = Change.all(wanted, MergeResult.changes(unsure));
+      YamlValue.Group whole = TextChange.all(wanted, MergeResult.changes(unsure));
       unsure.stream()
           .map(MergeResult.Step::path)
           .distinct()

@@ -1,6 +1,6 @@
 package assize.merge;
 
-import assize.edit.Change;
+import assize.edit.TextChange;
 import assize.yaml.YamlValue;
 import java.util.List;
 import java.util.Optional;
@@ -97,10 +97,10 @@ public record MergeResult(
 
   /** Returns what a record is to say afterwards. */
   YamlValue.Group wanted(YamlValue.Group before) {
-    return Change.all(before, changes(steps));
+    return TextChange.all(before, changes(steps));
   }
 
-  static List<Change> changes(List<Step> steps) {
-    return steps.stream().map(it -> new Change(it.path(), it.value(), it.isMore())).toList();
+  static List<TextChange> changes(List<Step> steps) {
+    return steps.stream().map(it -> new TextChange(it.path(), it.value(), it.isMore())).toList();
   }
 }

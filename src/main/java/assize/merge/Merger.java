@@ -78,7 +78,7 @@ public final class Merger {
     if (one
         && told.size() == theirs.size()
         && mine.record().observations().keySet().stream().allMatch(mine::saysNothingOf)
-        && mine.record().judged().isEmpty()) {
+        && mine.record().inspected().isEmpty()) {
       judgedIsTaken = true;
       add(path, told.get(0).value(), told);
       keepJudged();

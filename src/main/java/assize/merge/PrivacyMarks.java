@@ -27,7 +27,7 @@ final class PrivacyMarks {
     Set<String> unshared =
         IncomingValue.observation(theirs, item).map(Observation::unshared).orElse(Set.of());
     boolean witness = IncomingValue.WITNESSED.contains(key);
-    boolean judged = theirs.record().unshared().contains(VehicleRecord.JUDGED.name());
+    boolean judged = theirs.record().unshared().contains(VehicleRecord.INSPECTED.name());
     for (Secret<?> one : Observation.SECRETS) {
       boolean hidden = unshared.contains(one.word()) || witness && judged;
       if (one.of().equals(key) && hidden && needed.add(one.word())) {

@@ -30,7 +30,7 @@ public final class RecordEditing {
                       .filter(it -> it.kind().staysPlain())
                       .map(Aspect::word))
               .collect(Collectors.toUnmodifiableSet()),
-          Set.of(EvidenceItem.COVER.name()),
+          Set.of(EvidenceItem.BLACK_OUT.name()),
           // Observations and pieces of evidence stand two names deep; what is below them is small.
           3);
 

@@ -80,7 +80,7 @@ public final class RecordHead {
 
   private static Map<String, String> tables(RuleSet rules) {
     Map<String, String> tables = new LinkedHashMap<>();
-    rules.numbers().values().forEach((NumberTable it) -> tables.put(it.id(), it.name()));
+    rules.numberTables().values().forEach((NumberTable it) -> tables.put(it.id(), it.name()));
     return tables;
   }
 

@@ -4,10 +4,10 @@ import assize.aspect.Control;
 import assize.aspect.Control.Kind;
 import assize.record.VehicleRecord;
 import assize.report.sheet.InspectionView;
-import assize.report.sheet.InspectionView.WalkArea;
-import assize.report.sheet.InspectionView.WalkAspect;
-import assize.report.sheet.InspectionView.WalkExpected;
-import assize.report.sheet.InspectionView.WalkItem;
+import assize.report.sheet.InspectionView.ExpectedValue;
+import assize.report.sheet.InspectionView.InspectedArea;
+import assize.report.sheet.InspectionView.InspectedAspect;
+import assize.report.sheet.InspectionView.InspectedItem;
 import assize.report.view.CautionView;
 import assize.ruleset.RuleSet;
 import assize.yaml.FlowYamlWriter;
@@ -59,13 +59,13 @@ public final class RecordTemplate {
     view.areas().forEach(this::area);
   }
 
-  private void area(WalkArea area) {
+  private void area(InspectedArea area) {
     lines.add("");
     lines.addAll(YamlComments.of(ITEM, "== ", area.name() + " =="));
     area.items().forEach(this::item);
   }
 
-  private void item(WalkItem item) {
+  private void item(InspectedItem item) {
     lines.add("");
     String points = item.points() + (item.points().equals("1") ? " point" : " points");
     lines.addAll(YamlComments.of(ITEM, item.number() + ". ", item.title() + " (" + points + ")"));
@@ -89,8 +89,8 @@ public final class RecordTemplate {
     }
   }
 
-  private void aspect(WalkAspect aspect) {
-    for (WalkExpected expected : aspect.expected()) {
+  private void aspect(InspectedAspect aspect) {
+    for (ExpectedValue expected : aspect.expected()) {
       String line = expected.line();
       boolean graded = line.startsWith(GRADED);
       lines.addAll(
@@ -108,7 +108,7 @@ public final class RecordTemplate {
   }
 
   /** Returns what may be written; a choice of the item's own with what each word means. */
-  private static String form(WalkAspect aspect) {
+  private static String form(InspectedAspect aspect) {
     Control control = aspect.control();
     if (control.choices().isEmpty()) {
       return control.hint();

@@ -4,8 +4,8 @@ import assize.aspect.Control;
 import assize.aspect.Control.Choice;
 import assize.record.VehicleRecord;
 import assize.report.sheet.InspectionView;
-import assize.report.sheet.InspectionView.WalkAspect;
-import assize.report.sheet.InspectionView.WalkItem;
+import assize.report.sheet.InspectionView.InspectedAspect;
+import assize.report.sheet.InspectionView.InspectedItem;
 import assize.ruleset.RuleSet;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -79,7 +79,7 @@ final class RecordTemplateHeader {
   }
 
   /** Says whether the words for an aspect are short names, the same at every item. */
-  private static boolean hasNames(WalkAspect aspect) {
+  private static boolean hasNames(InspectedAspect aspect) {
     Control control = aspect.control();
     return control.kind() != Control.Kind.YES_NO
         && !control.ofItem()
@@ -91,10 +91,10 @@ final class RecordTemplateHeader {
     Map<String, List<Choice>> lists = new LinkedHashMap<>();
     view.areas().stream()
         .flatMap(area -> area.items().stream())
-        .map(WalkItem::aspects)
+        .map(InspectedItem::aspects)
         .flatMap(List::stream)
         .filter(RecordTemplateHeader::hasNames)
-        .forEach((WalkAspect it) -> lists.putIfAbsent(it.word(), it.control().choices()));
+        .forEach((InspectedAspect it) -> lists.putIfAbsent(it.word(), it.control().choices()));
     lists.forEach(
         (word, choices) -> {
           lines.add("#");

@@ -45,7 +45,7 @@ public record NumberPart(
     for (int i = 0; i < table.series().size(); i++) {
       Series series = table.series().get(i);
       TreeSet<Long> starts = new TreeSet<>();
-      long least = series.first().isEmpty() ? 0 : series.first().get(0).number();
+      long least = series.firstNumbers().isEmpty() ? 0 : series.firstNumbers().get(0).number();
       starts.add(least);
       for (Scope.Numbers range : ranges) {
         series.numberOf(range.from()).ifPresent(starts::add);
@@ -71,7 +71,7 @@ public record NumberPart(
   /** Returns the days between the entries around some numbers of a series. */
   private static DateRange givenOut(Series series, long from, long to) {
     List<TableEntry> entries =
-        Stream.concat(series.first().stream(), series.last().stream()).toList();
+        Stream.concat(series.firstNumbers().stream(), series.last().stream()).toList();
     LocalDate first =
         entries.stream()
             .filter(entry -> entry.number() <= from)

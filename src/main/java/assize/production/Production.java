@@ -54,7 +54,7 @@ public final class Production {
         .ranges()
         .forEach(
             (id, ranges) -> {
-              Optional<NumberTable> table = Optional.ofNullable(rules.numbers().get(id));
+              Optional<NumberTable> table = Optional.ofNullable(rules.numberTables().get(id));
               table.ifPresent(it -> parts.put(id, NumberPart.of(it, ranges)));
             });
     this.items = rules.areas().stream().mapToInt(area -> area.items().size()).sum();
@@ -133,7 +133,7 @@ public final class Production {
     List<VehicleKind> plain = new ArrayList<>();
     for (Model model : rules.models().values()) {
       for (DateRange days : days(asked.stream())) {
-        days.intersect(model.built())
+        days.intersect(model.production())
             .ifPresent(it -> plain.add(new VehicleKind(Optional.of(model.id()), it)));
       }
     }

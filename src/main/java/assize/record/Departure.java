@@ -17,13 +17,13 @@ public final class Departure extends Facts {
           "",
           Type.word("safety"),
           "A word of the rule set's `allowances`, or any other word.");
-  public static final Field<Reading, Optional<String>> WHY =
+  public static final Field<Reading, Optional<String>> EXPLANATION =
       Field.may("explanation", Type.text(), "Why, in your own words.");
-  public static final Field<Reading, Optional<Edtf>> UNTIL =
+  public static final Field<Reading, Optional<Edtf>> REVIEW_BY =
       Field.may("review_by", Type.date("2027-05"), "When it is to be looked at again.");
 
   public static final Table<Reading, Departure> TABLE =
-      Table.of("a departure", Departure::new, List.of(REASON, WHY, UNTIL));
+      Table.of("a departure", Departure::new, List.of(REASON, EXPLANATION, REVIEW_BY));
 
   private Departure(Drawn drawn) {
     super(drawn);
@@ -34,13 +34,13 @@ public final class Departure extends Facts {
     return get(REASON);
   }
 
-  public Optional<String> why() {
-    return get(WHY);
+  public Optional<String> explanation() {
+    return get(EXPLANATION);
   }
 
   /** Returns when it is to be looked at again. */
-  public Optional<Edtf> until() {
-    return get(UNTIL);
+  public Optional<Edtf> reviewBy() {
+    return get(REVIEW_BY);
   }
 
   /** Returns the same, one of its facts changed. */

@@ -81,16 +81,18 @@ public final class EvidenceItem extends Facts {
       Field.may("by", Type.text(), "Who took or wrote it.");
 
   /** Parts of a photo that are painted over in the copy for others. */
-  public static final Field<Reading, List<BlackoutArea>> COVER =
+  public static final Field<Reading, List<BlackoutArea>> BLACK_OUT =
       Field.of(
           List.of(),
-          (fields, in) -> new CoverReader(in.values()).read(fields.get("black_out"), kind(fields)),
+          (fields, in) ->
+              new BlackoutReader(in.values()).read(fields.get("black_out"), kind(fields)),
           PropertySchema.may(
               "black_out",
               ValueSchema.either(
-                  new ValueSchema.Group(CoverReader.COVER),
+                  new ValueSchema.Group(BlackoutReader.COVER),
                   new ValueSchema.Many(
-                      new ValueSchema.Group(CoverReader.COVER), OptionalInt.of(CoverReader.MOST))),
+                      new ValueSchema.Group(BlackoutReader.COVER),
+                      OptionalInt.of(BlackoutReader.MOST))),
               "Parts of the photo that are painted over in the copy for others."));
 
   /** Whether all of it stays out of the copy for others. */
@@ -105,9 +107,9 @@ public final class EvidenceItem extends Facts {
       Table.of(
           "evidence",
           EvidenceItem::new,
-          List.of(ID, SHOWN, CAPTION, TAKEN, BY, COVER, PRIVATE),
+          List.of(ID, SHOWN, CAPTION, TAKEN, BY, BLACK_OUT, PRIVATE),
           PropertyConstraint.oneOf(Kind.words()),
-          PropertyConstraint.needs(COVER.name(), Kind.PHOTO.word()));
+          PropertyConstraint.needs(BLACK_OUT.name(), Kind.PHOTO.word()));
 
   private EvidenceItem(Drawn drawn) {
     super(drawn);
@@ -195,8 +197,8 @@ public final class EvidenceItem extends Facts {
     return get(BY);
   }
 
-  public List<BlackoutArea> covers() {
-    return get(COVER);
+  public List<BlackoutArea> blackOut() {
+    return get(BLACK_OUT);
   }
 
   public boolean isPrivate() {

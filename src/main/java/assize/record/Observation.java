@@ -65,14 +65,15 @@ public final class Observation extends Facts {
           Secret.of("when", ON, it -> it.with(ON, ON.none())),
           Secret.of("its evidence", EVIDENCE, it -> it.with(EVIDENCE, EVIDENCE.none())),
           new Secret<>(
-              Departure.WHY.name(),
+              Departure.EXPLANATION.name(),
               DEPARTURE.name(),
               "why it departs on purpose",
-              it -> it.departure().flatMap(Departure::why).isPresent(),
+              it -> it.departure().flatMap(Departure::explanation).isPresent(),
               it ->
                   it.with(
                       DEPARTURE,
-                      it.departure().map(one -> one.with(Departure.WHY, Optional.empty())))),
+                      it.departure()
+                          .map(one -> one.with(Departure.EXPLANATION, Optional.empty())))),
           Secret.of(
               "what the owner expects", OWNER_VIEW, it -> it.with(OWNER_VIEW, OWNER_VIEW.none())));
 

@@ -95,8 +95,8 @@ public final class VehicleRecord extends Facts {
               new ValueSchema.Named(ScalarFormat.name(), ScalarFormat.yesNo()),
               VehicleRecord::equipment),
           "Equipment by its short name, each yes or no; leave out what is not known.");
-  public static final Field<Reading, Optional<Judged>> JUDGED =
-      Field.may("inspected", Type.group(Judged.TABLE), "Who looked at the vehicle, and when.");
+  public static final Field<Reading, Optional<Inspected>> INSPECTED =
+      Field.may("inspected", Type.group(Inspected.TABLE), "Who looked at the vehicle, and when.");
   public static final Field<RecordReading, Map<String, EvidenceItem>> EVIDENCE =
       Field.orNone(
           "evidence",
@@ -146,7 +146,7 @@ public final class VehicleRecord extends Facts {
               "the notes on the vehicle",
               it -> it.notes().isPresent(),
               it -> it.with(Named.NOTES, Optional.empty())),
-          Secret.of("who judged, and when", JUDGED, it -> it.with(JUDGED, JUDGED.none())),
+          Secret.of("who judged, and when", INSPECTED, it -> it.with(INSPECTED, INSPECTED.none())),
           Secret.of("the plant", PLANT, it -> it.with(PLANT, PLANT.none())),
           Secret.of("the market", MARKET, it -> it.with(MARKET, MARKET.none())));
 
@@ -197,7 +197,7 @@ public final class VehicleRecord extends Facts {
               PLANT,
               MARKET,
               EQUIPMENT,
-              JUDGED,
+              INSPECTED,
               EVIDENCE,
               TRACES,
               OBSERVATIONS,
@@ -392,8 +392,8 @@ public final class VehicleRecord extends Facts {
     return get(EQUIPMENT);
   }
 
-  public Optional<Judged> judged() {
-    return get(JUDGED);
+  public Optional<Inspected> inspected() {
+    return get(INSPECTED);
   }
 
   /** Returns observations by item. */

@@ -50,7 +50,7 @@ public final class Masking {
         .forEach(
             (table, number) -> {
               NumberTable known =
-                  Optional.ofNullable(rules.numbers().get(table))
+                  Optional.ofNullable(rules.numberTables().get(table))
                       .orElseGet(() -> NumberTable.of(table, table));
               Reading reading = new Reading(without(number));
               RecordTexts.of(vehicle, vehicle.numbers(), Map.of(), reading);
@@ -167,7 +167,7 @@ public final class Masking {
   }
 
   private boolean isWord(String text) {
-    return text.equals(rules.edition()) || rules.scale().allow().containsKey(text);
+    return text.equals(rules.edition()) || rules.scale().allowances().containsKey(text);
   }
 
   /** A number that is stamped on an item too. */

@@ -48,7 +48,7 @@ final class PrivateDataRemover {
             judgment.score(),
             judgment.withoutAllowances(),
             judgment.award(),
-            judgment.remarks());
+            judgment.notices());
     int evidence = vehicle.evidence().size() - left.evidence().size();
     return new RedactedJudgment(rest, vehicle, omissions, evidence, masking);
   }

@@ -18,12 +18,12 @@ public final class ProofKey {
   }
 
   /** Returns its proof code: 13 groups of 5 letters and digits. */
-  public String words() {
+  public String proofCode() {
     return ProofCode.of(bytes);
   }
 
   /** Returns the hash of a number, however it is spaced: 64 hexadecimal digits. */
-  public String fingerprint(String number) {
+  public String hash(String number) {
     return HexFormat.of().formatHex(Hmac.of(bytes, NormalizedText.of(number).toString()));
   }
 

@@ -49,7 +49,7 @@ public final class Area extends Facts {
           "points",
           Type.points(),
           "What its items should add up to; its weight where the method is areas.");
-  public static final Field<Reading, OptionalLong> MOST =
+  public static final Field<Reading, OptionalLong> MAX_LOSS =
       Field.orNone(
           "max_loss",
           OptionalLong.empty(),
@@ -58,7 +58,7 @@ public final class Area extends Facts {
   public static final Field<Group, List<Item>> ITEMS = Field.of(List.of(), Area::items, LISTED);
 
   static final Table<Group, Area> TABLE =
-      Table.of("an area", Area::new, List.of(ID, NAME, POINTS, MOST, ITEMS));
+      Table.of("an area", Area::new, List.of(ID, NAME, POINTS, MAX_LOSS, ITEMS));
 
   private final long points;
 
@@ -95,7 +95,7 @@ public final class Area extends Facts {
         .with(ID, id)
         .with(NAME, Optional.of(name))
         .with(POINTS, Optional.of(points))
-        .with(MOST, most)
+        .with(MAX_LOSS, most)
         .with(ITEMS, items);
   }
 
@@ -113,8 +113,8 @@ public final class Area extends Facts {
   }
 
   /** Returns the most points it loses, in thousandths. */
-  public OptionalLong most() {
-    return get(MOST);
+  public OptionalLong maxLoss() {
+    return get(MAX_LOSS);
   }
 
   public List<Item> items() {

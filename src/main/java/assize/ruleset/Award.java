@@ -23,16 +23,16 @@ public final class Award extends Facts {
   public static final Field<Scored, String> ID = Field.given("id", "", Scored::id);
   public static final Field<Reading, String> NAME =
       Field.need("name", "", Type.visible(), "How reports say it.");
-  public static final Field<Scored, Long> POINTS =
+  public static final Field<Scored, Long> MIN_SCORE =
       Field.<Scored, Long>need(
               "min_score",
               0L,
-              Type.of(ScalarFormat.share("0", "1000000", "460", "92 %"), Award::points),
+              Type.of(ScalarFormat.share("0", "1000000", "460", "92 %"), Award::minScore),
               "The points that it takes, or a share of the full score.")
           .placing();
-  public static final Field<Reading, Optional<BigFraction>> NO_AREA_UNDER =
+  public static final Field<Reading, Optional<BigFraction>> MIN_AREA_SHARE =
       Field.may("min_area_share", Type.credit(), "No area may earn a smaller share than this.");
-  public static final Field<Reading, OptionalLong> NO_ITEM_OVER =
+  public static final Field<Reading, OptionalLong> MAX_ITEM_LOSS =
       Field.orNone(
           "max_item_loss",
           OptionalLong.empty(),
@@ -40,13 +40,13 @@ public final class Award extends Facts {
           "No single item may lose more points than this.");
 
   static final Table<Scored, Award> TABLE =
-      Table.of("an award", Award::new, List.of(ID, NAME, POINTS, NO_AREA_UNDER, NO_ITEM_OVER));
+      Table.of("an award", Award::new, List.of(ID, NAME, MIN_SCORE, MIN_AREA_SHARE, MAX_ITEM_LOSS));
 
   private Award(Drawn drawn) {
     super(drawn);
   }
 
-  private static Optional<Long> points(Optional<Node.Entry> entry, Scored in) {
+  private static Optional<Long> minScore(Optional<Node.Entry> entry, Scored in) {
     boolean share =
         entry
             .filter(it -> it.value() instanceof Node.Scalar text && text.text().contains("%"))
@@ -61,7 +61,7 @@ public final class Award extends Facts {
 
   /** Returns an award that asks for points alone. */
   public static Award of(String id, String name, long points) {
-    return TABLE.blank().with(ID, id).with(NAME, name).with(POINTS, points);
+    return TABLE.blank().with(ID, id).with(NAME, name).with(MIN_SCORE, points);
   }
 
   public String id() {
@@ -73,18 +73,18 @@ public final class Award extends Facts {
   }
 
   /** Returns the least score, in thousandths of a point. */
-  public long points() {
-    return get(POINTS);
+  public long minScore() {
+    return get(MIN_SCORE);
   }
 
   /** Returns the least share of its points that every area must earn, 0 to 1. */
-  public Optional<BigFraction> noAreaUnder() {
-    return get(NO_AREA_UNDER);
+  public Optional<BigFraction> minAreaShare() {
+    return get(MIN_AREA_SHARE);
   }
 
   /** Returns the most that a single item may lose by departing, in thousandths of a point. */
-  public OptionalLong noItemOver() {
-    return get(NO_ITEM_OVER);
+  public OptionalLong maxItemLoss() {
+    return get(MAX_ITEM_LOSS);
   }
 
   /** Returns the same, one of its facts changed. */

@@ -10,7 +10,7 @@ final class AwardCheck implements RuleSetCheck {
   public void check(RuleSet rules, DiagnosticCollector problems) {
     long outOf = rules.scale().outOf();
     for (Award award : rules.awards()) {
-      if (award.points() > outOf) {
+      if (award.minScore() > outOf) {
         problems.add(
             DiagnosticCode.AWARD_OUT_OF_REACH,
             award.at(),

@@ -55,7 +55,7 @@ final class Crowding {
     all.put(RuleSet.PLANTS, new Section("plants", 100));
     all.put(RuleSet.MARKETS, new Section("markets", 100));
     all.put(RuleSet.EQUIPMENT, new Section("pieces of equipment", 500));
-    all.put(RuleSet.NUMBERS, new Section("number tables", 100));
+    all.put(RuleSet.NUMBER_TABLES, new Section("number tables", 100));
     all.put(RuleSet.SOURCES, new Section("sources", 500));
     all.put(RuleSet.COLORS, new Section("colors", 1000));
     all.put(RuleSet.FINISHES, new Section("finishes", 1000));
@@ -94,10 +94,10 @@ final class Crowding {
   private boolean fewNumbers() {
     int series = 0;
     int numbers = 0;
-    for (NumberTable table : rules.numbers().values()) {
+    for (NumberTable table : rules.numberTables().values()) {
       for (Series one : table.series()) {
         series++;
-        numbers += one.first().size() + one.reserved().size();
+        numbers += one.firstNumbers().size() + one.reserved().size();
         if (series > MOST_SERIES) {
           return crowded(one.at(), most(MOST_SERIES, "series of numbers"));
         }
@@ -120,7 +120,7 @@ final class Crowding {
 
   private boolean fewDays() {
     Set<LocalDate> days = new HashSet<>();
-    rules.models().values().stream().map(Model::built).forEach(built -> turn(days, built));
+    rules.models().values().stream().map(Model::production).forEach(built -> turn(days, built));
     long inSpans = 0;
     long items = 0;
     for (Item item : rules.items().toList()) {

@@ -38,7 +38,7 @@ public final class Item extends Facts {
           "cause",
           Type.word(),
           "One cause of several items' loss: together they lose what the dearest does.");
-  public static final Field<Reading, List<Hazard>> CAUTIONS =
+  public static final Field<Reading, List<Hazard>> HAZARDS =
       Field.orNone(
           "hazards",
           List.of(),
@@ -63,7 +63,7 @@ public final class Item extends Facts {
       Table.of(
           "this item",
           Item::new,
-          List.of(ID, AREA, TITLE, POINTS, LOOK, NOTES, CAUSE, CAUTIONS, CHOICES, SCOPE, HELD),
+          List.of(ID, AREA, TITLE, POINTS, LOOK, NOTES, CAUSE, HAZARDS, CHOICES, SCOPE, HELD),
           Held.RULES,
           name -> Aspect.of(name).map(it -> "an aspect belongs under `expect:`"));
 
@@ -134,8 +134,8 @@ public final class Item extends Facts {
     return get(NOTES);
   }
 
-  public List<Hazard> cautions() {
-    return get(CAUTIONS);
+  public List<Hazard> hazards() {
+    return get(HAZARDS);
   }
 
   /** Returns what items of one area share that lose only what the dearest of them loses. */

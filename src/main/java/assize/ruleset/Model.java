@@ -16,7 +16,7 @@ public final class Model extends Facts {
   public static final Field<Definition, String> ID = Field.given("id", "", Definition::id);
   public static final Field<Reading, String> NAME =
       Field.need("name", "", Type.visible(), "How reports say it.");
-  public static final Field<Reading, DateRange> BUILT =
+  public static final Field<Reading, DateRange> PRODUCTION =
       Field.<Reading, DateRange>need(
               "production",
               DateRange.ALL,
@@ -29,14 +29,14 @@ public final class Model extends Facts {
           .placing();
 
   static final Table<Definition, Model> TABLE =
-      Table.of("a model", Model::new, List.of(ID, NAME, BUILT));
+      Table.of("a model", Model::new, List.of(ID, NAME, PRODUCTION));
 
   private Model(Drawn drawn) {
     super(drawn);
   }
 
   public static Model of(String id, String name, DateRange built) {
-    return TABLE.with(TABLE.with(TABLE.with(TABLE.blank(), ID, id), NAME, name), BUILT, built);
+    return TABLE.with(TABLE.with(TABLE.with(TABLE.blank(), ID, id), NAME, name), PRODUCTION, built);
   }
 
   public String id() {
@@ -48,7 +48,7 @@ public final class Model extends Facts {
   }
 
   /** Returns the days of its production. */
-  public DateRange built() {
-    return get(BUILT);
+  public DateRange production() {
+    return get(PRODUCTION);
   }
 }

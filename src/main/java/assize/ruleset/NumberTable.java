@@ -183,13 +183,13 @@ public final class NumberTable extends Facts {
             "The models that have these numbers.");
     public static final Field<Definition, Optional<String>> PLANT =
         Field.may("plant", Definition.word(it -> it.plants), "The plant that gave them.");
-    public static final Field<Reading, List<TableEntry>> FIRST =
+    public static final Field<Reading, List<TableEntry>> FIRST_NUMBERS =
         Field.need(
             "first_numbers",
             List.of(),
             Type.of(
                 new ValueSchema.Named(TableEntry.WHOLE, ScalarFormat.date("1933-01")),
-                Series::first),
+                Series::firstNumbers),
             "The first number of a day, month or year, and which: {1001: 1932-03-14}.");
     public static final Field<Reading, Optional<TableEntry>> LAST =
         Field.may("last", Type.group(TableEntry.TABLE), "The last number, and when it was built.");
@@ -202,13 +202,15 @@ public final class NumberTable extends Facts {
 
     static final Table<Definition, Series> TABLE =
         Table.of(
-            "a series", Series::new, List.of(PREFIX, SUFFIX, MODELS, PLANT, FIRST, LAST, RESERVED));
+            "a series",
+            Series::new,
+            List.of(PREFIX, SUFFIX, MODELS, PLANT, FIRST_NUMBERS, LAST, RESERVED));
 
     private Series(Drawn drawn) {
       super(drawn);
     }
 
-    private static Optional<List<TableEntry>> first(Optional<Node.Entry> entry, Reading in) {
+    private static Optional<List<TableEntry>> firstNumbers(Optional<Node.Entry> entry, Reading in) {
       List<TableEntry> first = new ArrayList<>();
       for (Node.Entry one : in.values().entries(entry, "first numbers with their dates,")) {
         Optional<Long> number = in.values().whole(one.key(), A_NUMBER);
@@ -255,8 +257,8 @@ public final class NumberTable extends Facts {
     }
 
     /** Returns the first number of a day, month or year, rising. */
-    public List<TableEntry> first() {
-      return get(FIRST);
+    public List<TableEntry> firstNumbers() {
+      return get(FIRST_NUMBERS);
     }
 
     /** Returns the last number given out. */

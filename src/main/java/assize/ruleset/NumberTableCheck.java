@@ -8,13 +8,13 @@ import java.util.List;
 final class NumberTableCheck implements RuleSetCheck {
   @Override
   public void check(RuleSet rules, DiagnosticCollector problems) {
-    rules.numbers().values().stream()
+    rules.numberTables().values().stream()
         .flatMap(table -> table.series().stream())
         .forEach(series -> check(series, problems));
   }
 
   private static void check(NumberTable.Series series, DiagnosticCollector problems) {
-    List<NumberTable.TableEntry> first = series.first();
+    List<NumberTable.TableEntry> first = series.firstNumbers();
     for (int i = 1; i < first.size(); i++) {
       rise(first.get(i - 1), first.get(i), 1, problems);
     }

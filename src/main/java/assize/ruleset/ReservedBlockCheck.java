@@ -7,7 +7,7 @@ import assize.yaml.DiagnosticCollector;
 final class ReservedBlockCheck implements RuleSetCheck {
   @Override
   public void check(RuleSet rules, DiagnosticCollector problems) {
-    for (NumberTable table : rules.numbers().values()) {
+    for (NumberTable table : rules.numberTables().values()) {
       for (NumberTable.Series series : table.series()) {
         for (NumberTable.Reserved block : series.reserved()) {
           if (isOutside(block, series)) {
@@ -23,7 +23,8 @@ final class ReservedBlockCheck implements RuleSetCheck {
   }
 
   private static boolean isOutside(NumberTable.Reserved block, NumberTable.Series series) {
-    boolean before = !series.first().isEmpty() && block.from() < series.first().get(0).number();
+    boolean before =
+        !series.firstNumbers().isEmpty() && block.from() < series.firstNumbers().get(0).number();
     boolean after = series.last().filter(it -> block.to() > it.number()).isPresent();
     return before || after;
   }

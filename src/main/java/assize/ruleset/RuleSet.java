@@ -71,7 +71,7 @@ public final class RuleSet extends Facts implements Lexicon {
       meanings("markets", "Short names of markets, each with its full name.");
   public static final Field<RuleSetReading, Map<String, String>> EQUIPMENT =
       meanings("equipment", "Short names of equipment, each with what it is.");
-  public static final Field<RuleSetReading, Map<String, NumberTable>> NUMBERS =
+  public static final Field<RuleSetReading, Map<String, NumberTable>> NUMBER_TABLES =
       defined("number_tables", NumberTable.TABLE, "What chassis and engine numbers date to.");
   public static final Field<RuleSetReading, Map<String, Source>> SOURCES =
       defined("sources", Source.TABLE, "Short names of sources, each with what it is.");
@@ -103,7 +103,7 @@ public final class RuleSet extends Facts implements Lexicon {
               "areas", each(Area.TABLE), "Short names of areas, each with its items."));
 
   /** Warnings that its keepers let stand. */
-  public static final Field<RuleSetReading, List<AcceptedWarning>> ACCEPTED =
+  public static final Field<RuleSetReading, List<AcceptedWarning>> ACCEPTED_WARNINGS =
       Field.given(AcceptedWarningsSchema.KEY.name(), List.of(), RuleSetReading::accepted);
 
   /** Every file it was read from, and each that its claims show. */
@@ -132,7 +132,7 @@ public final class RuleSet extends Facts implements Lexicon {
               PLANTS,
               MARKETS,
               EQUIPMENT,
-              NUMBERS,
+              NUMBER_TABLES,
               SOURCES,
               COLORS,
               FINISHES,
@@ -140,7 +140,7 @@ public final class RuleSet extends Facts implements Lexicon {
               ORIGINS,
               CONDITIONS,
               AREAS,
-              ACCEPTED,
+              ACCEPTED_WARNINGS,
               FILES,
               DEFINED));
 
@@ -310,8 +310,8 @@ public final class RuleSet extends Facts implements Lexicon {
     return get(EQUIPMENT);
   }
 
-  public Map<String, NumberTable> numbers() {
-    return get(NUMBERS);
+  public Map<String, NumberTable> numberTables() {
+    return get(NUMBER_TABLES);
   }
 
   public Map<String, Source> sources() {
@@ -357,7 +357,7 @@ public final class RuleSet extends Facts implements Lexicon {
 
   /** Returns warnings that its keepers let stand. */
   public List<AcceptedWarning> accepted() {
-    return get(ACCEPTED);
+    return get(ACCEPTED_WARNINGS);
   }
 
   /** Returns where it is written. */

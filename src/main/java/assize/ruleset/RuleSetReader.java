@@ -130,7 +130,7 @@ public final class RuleSetReader {
     define(names.plants, sections.all(RuleSet.PLANTS), values);
     define(names.markets, sections.all(RuleSet.MARKETS), values);
     define(names.equipment, sections.all(RuleSet.EQUIPMENT), values);
-    define(names.numbers, sections.all(RuleSet.NUMBERS), values);
+    define(names.numbers, sections.all(RuleSet.NUMBER_TABLES), values);
     define(names.areas, sections.all(RuleSet.AREAS), values);
     for (Node.Entry one : sections.all(RuleSet.CONDITIONS)) {
       values.checkWord(one.key());

@@ -40,7 +40,7 @@ record RuleSetReading(
           RuleSet.PLANTS,
           RuleSet.MARKETS,
           RuleSet.EQUIPMENT,
-          RuleSet.NUMBERS,
+          RuleSet.NUMBER_TABLES,
           RuleSet.COLORS,
           RuleSet.FINISHES,
           RuleSet.MATERIALS);

@@ -35,12 +35,13 @@ public final class Scale extends Facts {
                   Grade.WORDS.value(), ScalarFormat.share("0.001", "0.99", "0.90")),
               Scale::grades),
           "How much a source of each grade weighs: {A: 0.90, B: 0.70, C: 0.50, D: 0.30}.");
-  public static final Field<Reading, Map<String, BigFraction>> ALLOW =
+  public static final Field<Reading, Map<String, BigFraction>> ALLOWANCES =
       Field.orNone(
           "allowances",
           Map.of(),
           Type.of(
-              new ValueSchema.Named(ScalarFormat.visible(), ScalarFormat.credit()), Scale::allow),
+              new ValueSchema.Named(ScalarFormat.visible(), ScalarFormat.credit()),
+              Scale::allowances),
           "Reasons for a departure that keep part of the credit; the words are yours.");
   public static final Field<Reading, Method> METHOD =
       Field.orNone(
@@ -57,7 +58,7 @@ public final class Scale extends Facts {
           100_000L,
           Type.of(ScalarFormat.points(), Scale::outOf),
           "The full score; 100 if nothing is said.");
-  public static final Field<Reading, BigFraction> NOT_SHOWN =
+  public static final Field<Reading, BigFraction> NOT_ASSESSED =
       Field.orNone(
           "not_assessed",
           BigFraction.ZERO,
@@ -72,7 +73,7 @@ public final class Scale extends Facts {
               (entry, in) ->
                   in.values().thousandths(entry, 501, 990, "a belief above 0.5, up to 0.99")),
           "The belief at which a dispute counts as settled; 0.90 if nothing is said.");
-  public static final Field<Reading, BigFraction> TOO_EARLY =
+  public static final Field<Reading, BigFraction> EARLY_PART_CREDIT =
       Field.orNone(
           "early_part_credit",
           BigFraction.of(1, 2),
@@ -83,7 +84,7 @@ public final class Scale extends Facts {
       Table.of(
           "a scale",
           Scale::new,
-          List.of(GRADES, ALLOW, METHOD, OUT_OF, NOT_SHOWN, SETTLED_AT, TOO_EARLY));
+          List.of(GRADES, ALLOWANCES, METHOD, OUT_OF, NOT_ASSESSED, SETTLED_AT, EARLY_PART_CREDIT));
 
   private Scale(Drawn drawn) {
     super(drawn);
@@ -126,7 +127,8 @@ public final class Scale extends Facts {
     return Optional.of(Map.copyOf(grades));
   }
 
-  private static Optional<Map<String, BigFraction>> allow(Optional<Node.Entry> entry, Reading in) {
+  private static Optional<Map<String, BigFraction>> allowances(
+      Optional<Node.Entry> entry, Reading in) {
     Map<String, BigFraction> allow = new LinkedHashMap<>();
     for (Node.Entry one : in.values().entries(entry, "reasons with their credits")) {
       in.values().checkWord(one.key());
@@ -158,8 +160,8 @@ public final class Scale extends Facts {
   }
 
   /** Returns the likely credit of what was not shown, 0 to 1. */
-  public BigFraction notShown() {
-    return get(NOT_SHOWN);
+  public BigFraction notAssessed() {
+    return get(NOT_ASSESSED);
   }
 
   /** Returns the belief at which a dispute counts as settled, in thousandths. */
@@ -173,13 +175,13 @@ public final class Scale extends Facts {
   }
 
   /** Returns the credit of a part that was made earlier than its window, 0 to 1. */
-  public BigFraction tooEarly() {
-    return get(TOO_EARLY);
+  public BigFraction earlyPartCredit() {
+    return get(EARLY_PART_CREDIT);
   }
 
   /** Returns reasons for a departure, and the credit that each keeps, 0 to 1. */
-  public Map<String, BigFraction> allow() {
-    return get(ALLOW);
+  public Map<String, BigFraction> allowances() {
+    return get(ALLOWANCES);
   }
 
   /** Returns the same, one of its facts changed. */

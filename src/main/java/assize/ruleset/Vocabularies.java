@@ -19,7 +19,7 @@ public final class Vocabularies {
     names.plants.define(rules.plants().keySet());
     names.markets.define(rules.markets().keySet());
     names.equipment.define(rules.equipment().keySet());
-    names.numbers.define(rules.numbers().keySet());
+    names.numbers.define(rules.numberTables().keySet());
     rules.areas().forEach(it -> names.areas.define(it.id(), Optional.of(it.at())));
     rules.items().forEach(it -> names.items.define(it.id(), Optional.of(it.at())));
     return names;

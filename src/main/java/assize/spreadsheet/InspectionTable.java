@@ -6,10 +6,10 @@ import assize.record.CellFindingReader;
 import assize.record.Observation;
 import assize.record.VehicleRecord;
 import assize.report.sheet.InspectionView;
-import assize.report.sheet.InspectionView.WalkArea;
-import assize.report.sheet.InspectionView.WalkAspect;
-import assize.report.sheet.InspectionView.WalkExpected;
-import assize.report.sheet.InspectionView.WalkItem;
+import assize.report.sheet.InspectionView.ExpectedValue;
+import assize.report.sheet.InspectionView.InspectedArea;
+import assize.report.sheet.InspectionView.InspectedAspect;
+import assize.report.sheet.InspectionView.InspectedItem;
 import assize.report.view.CautionView;
 import assize.report.view.ReportHeaderView;
 import assize.ruleset.RuleSet;
@@ -70,9 +70,9 @@ record InspectionTable(
     Map<List<Choice>, Integer> numbers = new LinkedHashMap<>();
     List<Words> lists = new ArrayList<>();
     List<TableRow> rows = new ArrayList<>();
-    for (WalkArea area : view.areas()) {
-      for (WalkItem item : area.items()) {
-        for (WalkAspect aspect : item.aspects()) {
+    for (InspectedArea area : view.areas()) {
+      for (InspectedItem item : area.items()) {
+        for (InspectedAspect aspect : item.aspects()) {
           boolean first = aspect.equals(item.aspects().get(0));
           List<Choice> choices = aspect.control().choices();
           Optional<Integer> list =
@@ -92,21 +92,25 @@ record InspectionTable(
     return new InspectionTable(madeFor, rows, facts(view, madeFor), lists);
   }
 
-  private static String listName(WalkItem item, WalkAspect aspect) {
+  private static String listName(InspectedItem item, InspectedAspect aspect) {
     if (aspect.control().ofItem()) {
       return item.id();
     }
     return aspect.control().kind() == Kind.YES_NO ? "yes or no" : aspect.spoken();
   }
 
-  private static List<String> evidence(VehicleRecord record, WalkItem item) {
+  private static List<String> evidence(VehicleRecord record, InspectedItem item) {
     return Optional.ofNullable(record.observations().get(item.id()))
         .map(Observation::evidence)
         .orElse(List.of());
   }
 
   private static List<String> cells(
-      WalkArea area, WalkItem item, WalkAspect aspect, boolean first, List<String> evidence) {
+      InspectedArea area,
+      InspectedItem item,
+      InspectedAspect aspect,
+      boolean first,
+      List<String> evidence) {
     List<String> cells = new ArrayList<>();
     for (Column column : Column.values()) {
       cells.add(
@@ -119,7 +123,7 @@ record InspectionTable(
             case CAUTION -> cautions(item, first);
             case RIGHT ->
                 aspect.expected().stream()
-                    .map(WalkExpected::line)
+                    .map(ExpectedValue::line)
                     .collect(Collectors.joining("\n"));
             case FOUND -> found(aspect);
             case NOTE -> first && item.note().length() <= LONGEST ? item.note() : "";
@@ -131,21 +135,21 @@ record InspectionTable(
     return cells;
   }
 
-  private static String look(WalkItem item) {
+  private static String look(InspectedItem item) {
     return item.mayApply().isEmpty()
         ? item.look()
         : (item.look() + "\nMay apply: " + item.mayApply()).strip();
   }
 
   /** Returns the cautions in full in an item's first row, by name in the others. */
-  private static String cautions(WalkItem item, boolean first) {
+  private static String cautions(InspectedItem item, boolean first) {
     return item.cautions().stream()
         .map(it -> first ? it.name() + ": " + it.precaution() : it.name())
         .collect(Collectors.joining(first ? "\n" : ", "));
   }
 
   /** Returns what the record says, as it is typed; in double quotes where space would be lost. */
-  private static String found(WalkAspect aspect) {
+  private static String found(InspectedAspect aspect) {
     String yaml = aspect.found().yaml();
     if (yaml.isEmpty()) {
       return "";
@@ -156,7 +160,7 @@ record InspectionTable(
     return text.length() <= LONGEST ? text : "";
   }
 
-  private static String how(WalkAspect aspect) {
+  private static String how(InspectedAspect aspect) {
     List<Choice> choices = aspect.control().choices();
     if (choices.isEmpty()) {
       return aspect.control().hint();

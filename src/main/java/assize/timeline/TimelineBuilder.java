@@ -91,7 +91,7 @@ final class TimelineBuilder {
             scopes.stream().flatMap(Scope::buildDays),
             editions.stream()
                 .flatMap(rules -> rules.models().values().stream())
-                .map(Model::built)));
+                .map(Model::production)));
   }
 
   private static DateRange window(List<RuleSet> editions, List<VehicleKind> kinds) {
@@ -99,7 +99,7 @@ final class TimelineBuilder {
         .flatMap(kind -> kind.model().stream())
         .flatMap(
             id -> editions.stream().flatMap(rules -> Stream.ofNullable(rules.models().get(id))))
-        .map(Model::built)
+        .map(Model::production)
         .reduce(DateRange::hull)
         .orElse(DateRange.ALL);
   }

@@ -352,7 +352,7 @@ class RedactCommandTest {
     String other =
         assize.redaction.OwnerSecret.random("a", java.time.LocalDate.EPOCH)
             .key("truck-tb7-48391", "chassis")
-            .words();
+            .proofCode();
     assertThat(CommandResult.of("verify", page, NUMBER, other).err()).startsWith("no: ");
     char last = key.charAt(key.length() - 1);
     String mistyped = key.substring(0, key.length() - 1) + (last == 'A' ? 'B' : 'A');

@@ -132,8 +132,8 @@ class EditionComparisonTest {
         .containsExactly("bracket", "horn-button", "heater-tap", "stake", "hoop", "side-stake");
     VehicleComparison.ItemDifference bracket = truck.items().get(0);
     // July 1934: only Y-10 was right, now Y-20 is too
-    assertThat(bracket.before().orElseThrow().verdict()).isEqualTo(Verdict.DEPARTS);
-    assertThat(bracket.after().orElseThrow().verdict()).isEqualTo(Verdict.MEETS);
+    assertThat(bracket.before().orElseThrow().verdict()).isEqualTo(Verdict.INCORRECT);
+    assertThat(bracket.after().orElseThrow().verdict()).isEqualTo(Verdict.CORRECT);
     assertThat(bracket.because()).extracting(Change::id).containsOnly("bracket").hasSize(3);
     assertThat(truck.items())
         .filteredOn(VehicleComparison.ItemDifference::newlyApplies)

@@ -85,9 +85,9 @@ class MotorcycleTest {
 
   @Test
   void whatIsNotShownNotKnownAndInDisputeIsSaidToBeSo() {
-    assertThat(item("cylinder-bore").verdict()).isEqualTo(Verdict.NOT_SHOWN);
+    assertThat(item("cylinder-bore").verdict()).isEqualTo(Verdict.NOT_ASSESSED);
     assertThat(item("speedometer").verdict()).isEqualTo(Verdict.MAY_APPLY);
-    assertThat(item("acetylene-generator").verdict()).isEqualTo(Verdict.DOES_NOT_APPLY);
+    assertThat(item("acetylene-generator").verdict()).isEqualTo(Verdict.NOT_APPLICABLE);
     assertThat(List.of("tank-lining-color", "handlebar-plating", "hub-color", "primary-chaincase"))
         .allSatisfy(id -> assertThat(item(id).dispute()).isEqualTo(DisputeState.DISPUTED));
   }

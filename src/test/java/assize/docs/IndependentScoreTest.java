@@ -240,7 +240,7 @@ class IndependentScoreTest {
       }
     }
     lost += dearest.values().stream().mapToLong(Long::longValue).sum();
-    return new Sum(possible, Math.min(lost, area.most().orElse(Long.MAX_VALUE)));
+    return new Sum(possible, Math.min(lost, area.maxLoss().orElse(Long.MAX_VALUE)));
   }
 
   private static long extreme(

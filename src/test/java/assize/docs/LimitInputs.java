@@ -474,7 +474,7 @@ interface LimitInputs {
     try (RandomAccessFile file = new RandomAccessFile(page.toFile(), "rw")) {
       file.setLength(n);
     }
-    String words = OwnerSecret.random("one", LocalDate.EPOCH).key("one", "chassis").words();
+    String words = OwnerSecret.random("one", LocalDate.EPOCH).key("one", "chassis").proofCode();
     return run("verify", page.toString(), "L45-4388", words);
   }
 

@@ -102,9 +102,9 @@ final class ReportFigures {
   private BigDecimal rule(String id, String figure) {
     Award award = first(judgment.rules().awards(), it -> it.id().equals(id));
     return switch (figure) {
-      case "at" -> points(award.points());
-      case "no area under" -> exact(award.noAreaUnder().orElseThrow());
-      case "no item over" -> points(award.noItemOver().orElseThrow());
+      case "at" -> points(award.minScore());
+      case "no area under" -> exact(award.minAreaShare().orElseThrow());
+      case "no item over" -> points(award.maxItemLoss().orElseThrow());
       default -> throw unknown(figure);
     };
   }

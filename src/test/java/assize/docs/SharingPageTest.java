@@ -31,7 +31,7 @@ class SharingPageTest {
   void theProofCodeGivesTheHash() throws IOException {
     String words = found("proof code  (\\S+)");
     ProofKey key = ProofKey.read(words).toOptional().orElseThrow();
-    assertThat(key.fingerprint("L45-4388")).isEqualTo(found("hash        (\\S+)"));
+    assertThat(key.hash("L45-4388")).isEqualTo(found("hash        (\\S+)"));
     assertThat(page()).contains("L45-4388 " + words);
     assertThat(TextMasker.of(List.of("L45-4388"), List.of()).text("L45-4388"))
         .isEqualTo("L45-4xxx");

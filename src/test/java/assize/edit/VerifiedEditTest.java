@@ -25,8 +25,8 @@ class VerifiedEditTest {
         .orElseThrow();
   }
 
-  private static YamlValue.Group wanted(Change... changes) {
-    return Change.all(content(SOUP), List.of(changes));
+  private static YamlValue.Group wanted(TextChange... changes) {
+    return TextChange.all(content(SOUP), List.of(changes));
   }
 
   private static YamlValue group(String name, String text) {
@@ -37,10 +37,10 @@ class VerifiedEditTest {
   void writesAsTheStyleSays() {
     YamlValue.Group wanted =
         wanted(
-            new Change(List.of("soup"), YamlValue.text("pea: dried")),
-            new Change(List.of("steps"), new YamlValue.Items(List.of(group("do", "no"))), true),
-            new Change(List.of("ready"), YamlValue.text("no")),
-            new Change(List.of("pot", "lid"), group("tight", "no")));
+            new TextChange(List.of("soup"), YamlValue.text("pea: dried")),
+            new TextChange(List.of("steps"), new YamlValue.Items(List.of(group("do", "no"))), true),
+            new TextChange(List.of("ready"), YamlValue.text("no")),
+            new TextChange(List.of("pot", "lid"), group("tight", "no")));
     assertThat(VerifiedEdit.edit(SOUP, wanted, STYLE, (text, meant) -> true).map(EditResult::text))
         .contains(
             "soup: 'pea: dried'  # for two\n"
@@ -50,7 +50,7 @@ class VerifiedEditTest {
 
   @Test
   void asksWhetherTheChangedTextIsRight() {
-    YamlValue.Group wanted = wanted(new Change(List.of("soup"), YamlValue.text("pea")));
+    YamlValue.Group wanted = wanted(new TextChange(List.of("soup"), YamlValue.text("pea")));
     List<String> asked = new ArrayList<>();
     Optional<EditResult> refused =
         VerifiedEdit.edit(

@@ -100,7 +100,7 @@ class ApplicableSourcesTest {
     RuleSetWeigher weighing = RuleSetWeigher.by(rules);
     AspectJudgment weighed = weighing.weigh("bed", rule, rule.claims()).orElseThrow();
     assertThat(weighed.sources()).isEqualTo(bed("").sources());
-    assertThat(weighed.verdict()).isEqualTo(Verdict.NOT_SHOWN);
+    assertThat(weighed.verdict()).isEqualTo(Verdict.NOT_ASSESSED);
     assertThat(weighing.weigh("bed", rule, List.of())).isEmpty();
   }
 }

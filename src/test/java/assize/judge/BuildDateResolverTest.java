@@ -61,7 +61,7 @@ class BuildDateResolverTest {
   }
 
   private static List<Dated> dated(String rules, String number) {
-    NumberTable table = Judging.rules(rules).numbers().get("chassis");
+    NumberTable table = Judging.rules(rules).numberTables().get("chassis");
     return table == null ? List.of() : NumberDating.of(table, number);
   }
 
@@ -138,8 +138,8 @@ class BuildDateResolverTest {
     Judgment judgment =
         judge("vehicle: {name: One, model: X1}\nnumbers: {chassis: X-1500}\nbuilt: 1935-02\n");
     assertThat(DateRangeFormatter.of(judgment.build().days())).isEqualTo("February 1935");
-    assertThat(judgment.remarks()).extracting(Notice::kind).containsExactly(Notice.Kind.BUILD_DAYS);
-    assertThat(judgment.remarks().get(0).words())
+    assertThat(judgment.notices()).extracting(Notice::kind).containsExactly(Notice.Kind.BUILD_DAYS);
+    assertThat(judgment.notices().get(0).words())
         .contains("the record says February 1935", "Chassis number X-1500 says");
   }
 
@@ -177,7 +177,7 @@ class BuildDateResolverTest {
   @Test
   void aNumberOfAnotherModelsSeriesIsSaid() {
     Judgment judgment = judge("vehicle: {name: One, model: X2}\nnumbers: {chassis: XS-5K}\n");
-    assertThat(judgment.remarks()).extracting(Notice::kind).contains(Notice.Kind.NUMBER);
+    assertThat(judgment.notices()).extracting(Notice::kind).contains(Notice.Kind.NUMBER);
   }
 
   @Test
@@ -191,7 +191,7 @@ class BuildDateResolverTest {
         """;
     Judgment judgment =
         Judging.judge(rules, "record: one\nrules: bench\nvehicle: {name: One}\nbuilt: 1893\n");
-    assertThat(judgment.remarks()).isEmpty();
+    assertThat(judgment.notices()).isEmpty();
     assertThat(
             Judging.judge(rules, "record: one\nrules: bench\nvehicle: {name: One}\n")
                 .score()
@@ -200,7 +200,7 @@ class BuildDateResolverTest {
   }
 
   private static List<String> remarks(String record) {
-    return judge(record).remarks().stream().map(Notice::words).toList();
+    return judge(record).notices().stream().map(Notice::words).toList();
   }
 
   @Test
@@ -231,7 +231,7 @@ class BuildDateResolverTest {
             Judging.judge(
                     RULES.replaceFirst(" *plant: north\n", ""),
                     "record: one\nrules: bench\n" + plant.formatted("south"))
-                .remarks())
+                .notices())
         .isEmpty();
   }
 

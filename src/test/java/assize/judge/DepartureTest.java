@@ -45,9 +45,9 @@ class DepartureTest {
 
   @ParameterizedTest
   @CsvSource({
-    "safety, DEPARTS, 10000, 100000",
-    "law, DEPARTS, 5000, 95000",
-    "taste, DEPARTS, 0, 90000"
+    "safety, INCORRECT, 10000, 100000",
+    "law, INCORRECT, 5000, 95000",
+    "taste, INCORRECT, 0, 90000"
   })
   void anAllowedReasonKeepsItsCredit(String reason, Verdict verdict, long points, long score) {
     Judgment judgment = judge("finish: chrome, departure: {reason: " + reason + "}");
@@ -73,7 +73,7 @@ class DepartureTest {
   @Test
   void aDepartureMayStandAlone() {
     Judgment judgment = judge("departure: {reason: law}");
-    assertThat(lamp(judgment).verdict()).isEqualTo(Verdict.DEPARTS);
+    assertThat(lamp(judgment).verdict()).isEqualTo(Verdict.INCORRECT);
     assertThat(Judging.words(judgment, "lamp", lamp(judgment)))
         .isEqualTo("the owner says that it departs");
     assertThat(lamp(judgment).allowed()).contains(BigFraction.of(1, 2));
@@ -90,7 +90,7 @@ class DepartureTest {
             "record: r\nrules: bench\nvehicle: {name: R, model: B1}\n"
                 + "observations: {lamp: {condition: poor, departure: {reason: law}}}\n");
     AspectJudgment finish = Judging.aspect(judgment, "lamp", Aspect.FINISH);
-    assertThat(finish.verdict()).isEqualTo(Verdict.NOT_SHOWN);
+    assertThat(finish.verdict()).isEqualTo(Verdict.NOT_ASSESSED);
     assertThat(finish.allowed()).isEmpty();
     assertThat(finish.earned()).isEqualTo(new ScoreRange(0, 1_250, 5_000));
     assertThat(Judging.words(judgment, "lamp", finish)).isEqualTo("not shown");
@@ -104,7 +104,7 @@ class DepartureTest {
   void nothingIsAllowedForWhatWasNotLookedAt() {
     Judgment judgment =
         Judging.judge(RULES, "record: r\nrules: bench\nvehicle: {name: R, model: B1}\n");
-    assertThat(lamp(judgment).verdict()).isEqualTo(Verdict.NOT_SHOWN);
+    assertThat(lamp(judgment).verdict()).isEqualTo(Verdict.NOT_ASSESSED);
     assertThat(lamp(judgment).allowed()).isEqualTo(Optional.empty());
     assertThat(judgment.withoutAllowances()).isEqualTo(judgment.score());
   }

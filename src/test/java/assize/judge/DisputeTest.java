@@ -73,7 +73,7 @@ class DisputeTest {
     // shares: green 0.45 + 0.05/3, body 0.05 + 0.05/3, together 0.5 + 0.1/3: 7/8 and 1/8
     assertThat(green.share()).isCloseTo(0.875, within(1e-12));
     assertThat(bed.earned()).isEqualTo(new ScoreRange(0, 8_750, 10_000));
-    assertThat(bed.verdict()).isEqualTo(Verdict.OPEN);
+    assertThat(bed.verdict()).isEqualTo(Verdict.UNDECIDED);
     assertThat(bed.pointsAtStake()).isEqualTo(10_000);
     assertThat(Judging.item(judge(AGAINST, GREEN), "bed").dispute())
         .isEqualTo(DisputeState.DISPUTED);
@@ -161,7 +161,7 @@ class DisputeTest {
             """,
             GREEN);
     assertThat(bed.dispute()).isEqualTo(DisputeState.DISPUTED);
-    assertThat(bed.verdict()).isEqualTo(Verdict.MEETS);
+    assertThat(bed.verdict()).isEqualTo(Verdict.CORRECT);
     assertThat(bed.earned()).isEqualTo(new ScoreRange(10_000, 10_000, 10_000));
     assertThat(bed.pointsAtStake()).isZero();
   }
@@ -265,7 +265,7 @@ class DisputeTest {
             GREEN);
     assertThat(bed.dispute()).isEqualTo(DisputeState.AGREED);
     assertThat(bed.conflict()).isZero();
-    assertThat(bed.verdict()).isEqualTo(Verdict.OPEN);
+    assertThat(bed.verdict()).isEqualTo(Verdict.UNDECIDED);
     assertThat(bed.earned()).isEqualTo(new ScoreRange(0, 5_000, 10_000));
   }
 
@@ -359,7 +359,8 @@ class DisputeTest {
         """;
     Judgment judgment =
         judge(claims, "market: export\nobservations: {bed: {color: black, present: no}}\n");
-    assertThat(Judging.aspect(judgment, "bed", Aspect.PRESENT).verdict()).isEqualTo(Verdict.MEETS);
+    assertThat(Judging.aspect(judgment, "bed", Aspect.PRESENT).verdict())
+        .isEqualTo(Verdict.CORRECT);
     assertThat(Judging.aspect(judgment, "bed", Aspect.PRESENT).positions()).hasSize(1);
   }
 
@@ -387,6 +388,6 @@ class DisputeTest {
             "- {source: drawing, says: {color: green}}\n",
             "observations: {bed: {color: black}}\n" + traces);
     assertThat(black.earned()).isEqualTo(ScoreRange.ZERO);
-    assertThat(black.verdict()).isEqualTo(Verdict.DEPARTS);
+    assertThat(black.verdict()).isEqualTo(Verdict.INCORRECT);
   }
 }

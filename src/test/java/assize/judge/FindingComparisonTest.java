@@ -111,16 +111,16 @@ class FindingComparisonTest {
   @Test
   void aPinstripeOnTheLimitMeets() {
     Compared comparison = compare("size: 3/32 in ± 1/64 in", "size: 5/64 in", "1934-06");
-    assertThat(comparison.verdict()).isEqualTo(Verdict.MEETS);
+    assertThat(comparison.verdict()).isEqualTo(Verdict.CORRECT);
     assertThat(compare("size: 3/32 in ± 1/64 in", "size: 1.98 mm", "1934-06").verdict())
-        .isEqualTo(Verdict.DEPARTS);
+        .isEqualTo(Verdict.INCORRECT);
   }
 
   /** On the limit with an uncertainty: Φ(0) = one half; JCGM 106:2012, 7.4. */
   @Test
   void aMeasurementTooCoarseToDecideIsOpen() {
     Compared comparison = compare("size: at most 2 mm", "size: 2 mm ± 0.1 mm", "1934-06");
-    assertThat(comparison.verdict()).isEqualTo(Verdict.OPEN);
+    assertThat(comparison.verdict()).isEqualTo(Verdict.UNDECIDED);
     assertThat(comparison.credit()).isEqualTo(BigFraction.of(1, 2));
     assertThat(comparison.words()).contains("probability 0.5");
   }
@@ -137,7 +137,7 @@ class FindingComparisonTest {
   @Test
   void aColorIsMeasuredAgainstItsChip() {
     Compared comparison = compare("color: green", "color: {lab: [50, 0, -82.7485]}", "1934-06");
-    assertThat(comparison.verdict()).isEqualTo(Verdict.MEETS);
+    assertThat(comparison.verdict()).isEqualTo(Verdict.CORRECT);
     assertThat(comparison.words()).contains("ΔE00 2.04, 2.1 allowed");
     assertThat(
             compare(
@@ -145,33 +145,34 @@ class FindingComparisonTest {
                     "color: {lab: [50, 0, -82.7485]}",
                     "1934")
                 .verdict())
-        .isEqualTo(Verdict.DEPARTS);
+        .isEqualTo(Verdict.INCORRECT);
   }
 
   @Test
   void theInstrumentDecidesOverTheEye() {
     Compared comparison =
         compare("color: green", "color: {chip: far-green, lab: [50, 2.6772, -79.7751]}", "1934");
-    assertThat(comparison.verdict()).isEqualTo(Verdict.MEETS);
+    assertThat(comparison.verdict()).isEqualTo(Verdict.CORRECT);
     assertThat(comparison.words()).contains("eye and instrument disagree");
   }
 
   @Test
   void byEyeTheChipItselfMeetsAndAnotherDoesNot() {
-    assertThat(compare("color: green", "color: green", "1934").verdict()).isEqualTo(Verdict.MEETS);
+    assertThat(compare("color: green", "color: green", "1934").verdict())
+        .isEqualTo(Verdict.CORRECT);
     assertThat(compare("color: green", "color: far-green", "1934").verdict())
-        .isEqualTo(Verdict.DEPARTS);
+        .isEqualTo(Verdict.INCORRECT);
     assertThat(compare("color: black", "color: other", "1934").verdict())
-        .isEqualTo(Verdict.DEPARTS);
+        .isEqualTo(Verdict.INCORRECT);
     assertThat(compare("color: black", "color: {lab: [20, 0, 0]}", "1934").verdict())
-        .isEqualTo(Verdict.NOT_SHOWN);
+        .isEqualTo(Verdict.NOT_ASSESSED);
   }
 
   @Test
   void theSameColorAsAnotherItem() {
     Compared comparison =
         compare("color: {same_as: other-thing}", "color: {lab: [50, 2.6772, -79.7751]}", "1934-06");
-    assertThat(comparison.verdict()).isEqualTo(Verdict.MEETS);
+    assertThat(comparison.verdict()).isEqualTo(Verdict.CORRECT);
     assertThat(comparison.words())
         .isEqualTo(
             "against Other thing, L* 50 a* 2.6772 b* −79.7751 against L* 50 a* 0 b* −82.7485:"

@@ -30,7 +30,7 @@ class NoticesTest {
     RuleSet rules = Judging.rules(RULES);
     VehicleRecord vehicle =
         Judging.vehicle(rules, "record: r\nrules: bench\nvehicle: {name: R, model: B1}\n" + record);
-    return Judge.judge(rules, vehicle, asOf).remarks();
+    return Judge.judge(rules, vehicle, asOf).notices();
   }
 
   private static List<Notice> remarks(String record) {

@@ -98,7 +98,7 @@ final class RandomVehicles {
         }
       }
     }
-    List<String> reasons = new ArrayList<>(rules.scale().allow().keySet());
+    List<String> reasons = new ArrayList<>(rules.scale().allowances().keySet());
     reasons.add("taste");
     Optional<Departure> departure =
         random.nextInt(12) == 0

@@ -1,12 +1,12 @@
 package assize.judge;
 
-import static assize.aspect.Verdict.DEPARTS;
-import static assize.aspect.Verdict.DOES_NOT_APPLY;
+import static assize.aspect.Verdict.CORRECT;
+import static assize.aspect.Verdict.INCORRECT;
 import static assize.aspect.Verdict.MAY_APPLY;
-import static assize.aspect.Verdict.MEETS;
-import static assize.aspect.Verdict.NOT_SHOWN;
-import static assize.aspect.Verdict.OPEN;
-import static assize.aspect.Verdict.PARTLY;
+import static assize.aspect.Verdict.NOT_APPLICABLE;
+import static assize.aspect.Verdict.NOT_ASSESSED;
+import static assize.aspect.Verdict.PARTLY_CORRECT;
+import static assize.aspect.Verdict.UNDECIDED;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import assize.aspect.Verdict;
@@ -27,44 +27,45 @@ class VerdictsTest {
 
   @Test
   void ofAspects() {
-    assertAspects(MEETS, MEETS);
-    assertAspects(MEETS, MEETS, MEETS);
-    assertAspects(DEPARTS, DEPARTS);
-    assertAspects(DEPARTS, DEPARTS, DEPARTS);
-    assertAspects(PARTLY, PARTLY);
-    assertAspects(PARTLY, MEETS, DEPARTS);
-    assertAspects(PARTLY, MEETS, PARTLY);
-    assertAspects(PARTLY, PARTLY, DEPARTS);
-    assertAspects(OPEN, OPEN);
-    assertAspects(OPEN, OPEN, DEPARTS);
-    assertAspects(OPEN, OPEN, MEETS);
-    assertAspects(OPEN, OPEN, PARTLY, NOT_SHOWN);
+    assertAspects(CORRECT, CORRECT);
+    assertAspects(CORRECT, CORRECT, CORRECT);
+    assertAspects(INCORRECT, INCORRECT);
+    assertAspects(INCORRECT, INCORRECT, INCORRECT);
+    assertAspects(PARTLY_CORRECT, PARTLY_CORRECT);
+    assertAspects(PARTLY_CORRECT, CORRECT, INCORRECT);
+    assertAspects(PARTLY_CORRECT, CORRECT, PARTLY_CORRECT);
+    assertAspects(PARTLY_CORRECT, PARTLY_CORRECT, INCORRECT);
+    assertAspects(UNDECIDED, UNDECIDED);
+    assertAspects(UNDECIDED, UNDECIDED, INCORRECT);
+    assertAspects(UNDECIDED, UNDECIDED, CORRECT);
+    assertAspects(UNDECIDED, UNDECIDED, PARTLY_CORRECT, NOT_ASSESSED);
   }
 
   @Test
   void whatWasNotShownCountsOnlyWhereAllShownMeets() {
-    assertAspects(NOT_SHOWN, NOT_SHOWN);
-    assertAspects(NOT_SHOWN, NOT_SHOWN, NOT_SHOWN);
-    assertAspects(NOT_SHOWN, NOT_SHOWN, MEETS);
-    assertAspects(PARTLY, NOT_SHOWN, DEPARTS);
-    assertAspects(PARTLY, NOT_SHOWN, PARTLY);
-    assertAspects(PARTLY, NOT_SHOWN, MEETS, DEPARTS);
+    assertAspects(NOT_ASSESSED, NOT_ASSESSED);
+    assertAspects(NOT_ASSESSED, NOT_ASSESSED, NOT_ASSESSED);
+    assertAspects(NOT_ASSESSED, NOT_ASSESSED, CORRECT);
+    assertAspects(PARTLY_CORRECT, NOT_ASSESSED, INCORRECT);
+    assertAspects(PARTLY_CORRECT, NOT_ASSESSED, PARTLY_CORRECT);
+    assertAspects(PARTLY_CORRECT, NOT_ASSESSED, CORRECT, INCORRECT);
   }
 
   @Test
   void ofStretches() {
-    assertThat(ItemJudge.overStretches(2, List.of())).isEqualTo(DOES_NOT_APPLY);
-    assertThat(ItemJudge.overStretches(2, List.of(MEETS))).isEqualTo(MAY_APPLY);
-    assertThat(ItemJudge.overStretches(2, List.of(MEETS, MEETS))).isEqualTo(MEETS);
-    assertThat(ItemJudge.overStretches(2, List.of(DEPARTS, MEETS))).isEqualTo(OPEN);
-    assertThat(ItemJudge.overStretches(3, List.of(DEPARTS, NOT_SHOWN, DEPARTS))).isEqualTo(OPEN);
-    assertThat(ItemJudge.overStretches(2, List.of(MAY_APPLY, MEETS))).isEqualTo(MAY_APPLY);
-    assertThat(ItemJudge.overStretches(2, List.of(MEETS, MAY_APPLY))).isEqualTo(MAY_APPLY);
+    assertThat(ItemJudge.overStretches(2, List.of())).isEqualTo(NOT_APPLICABLE);
+    assertThat(ItemJudge.overStretches(2, List.of(CORRECT))).isEqualTo(MAY_APPLY);
+    assertThat(ItemJudge.overStretches(2, List.of(CORRECT, CORRECT))).isEqualTo(CORRECT);
+    assertThat(ItemJudge.overStretches(2, List.of(INCORRECT, CORRECT))).isEqualTo(UNDECIDED);
+    assertThat(ItemJudge.overStretches(3, List.of(INCORRECT, NOT_ASSESSED, INCORRECT)))
+        .isEqualTo(UNDECIDED);
+    assertThat(ItemJudge.overStretches(2, List.of(MAY_APPLY, CORRECT))).isEqualTo(MAY_APPLY);
+    assertThat(ItemJudge.overStretches(2, List.of(CORRECT, MAY_APPLY))).isEqualTo(MAY_APPLY);
   }
 
   @Test
   void whatWasFoundAndDoesNotMeetDeparts() {
     assertThat(Arrays.stream(Verdict.values()).filter(LargestLoss::departing))
-        .containsExactlyInAnyOrder(DEPARTS, PARTLY, OPEN);
+        .containsExactlyInAnyOrder(INCORRECT, PARTLY_CORRECT, UNDECIDED);
   }
 }

@@ -1,6 +1,6 @@
 package assize.merge;
 
-import assize.edit.Change;
+import assize.edit.TextChange;
 import assize.ruleset.RuleSet;
 import assize.ruleset.RuleSetReader;
 import assize.text.SourceFile;
@@ -83,6 +83,6 @@ public final class Samples {
 
   /** Returns the same with one place changed. */
   static YamlValue.Group with(YamlValue.Group group, List<String> path, YamlValue value) {
-    return Change.all(group, List.of(new Change(path, value)));
+    return TextChange.all(group, List.of(new TextChange(path, value)));
   }
 }

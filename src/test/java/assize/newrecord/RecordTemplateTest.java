@@ -10,8 +10,8 @@ import assize.record.RecordReader;
 import assize.record.VehicleRecord;
 import assize.report.SampleJudgments;
 import assize.report.sheet.InspectionView;
-import assize.report.sheet.InspectionView.WalkAspect;
-import assize.report.sheet.InspectionView.WalkItem;
+import assize.report.sheet.InspectionView.InspectedAspect;
+import assize.report.sheet.InspectionView.InspectedItem;
 import assize.report.sheet.InspectionViewFactory;
 import assize.ruleset.Hazard;
 import assize.ruleset.RuleSet;
@@ -49,7 +49,7 @@ class RecordTemplateTest {
     for (RuleSet rules : List.of(TRUCK, MOTORCYCLE)) {
       String fitted = rules.equipment().keySet().iterator().next();
       for (String model : rules.models().keySet()) {
-        int year = rules.models().get(model).built().first().getYear() + 1;
+        int year = rules.models().get(model).production().first().getYear() + 1;
         all.add(new Known(rules, "model: " + model));
         all.add(new Known(rules, "model: " + model + "\nbuilt: " + year));
         all.add(
@@ -103,7 +103,7 @@ class RecordTemplateTest {
     VehicleRecord record = read(text(known), known.rules()).value().orElseThrow();
     List<String> apply =
         Judge.judge(known.rules(), vehicle(known), Optional.empty()).items().stream()
-            .filter(one -> one.verdict() != Verdict.DOES_NOT_APPLY)
+            .filter(one -> one.verdict() != Verdict.NOT_APPLICABLE)
             .map(one -> one.item().id())
             .toList();
     assertThat(record.observations().keySet()).containsExactlyElementsOf(apply);
@@ -113,12 +113,12 @@ class RecordTemplateTest {
   @MethodSource("vehicles")
   void aValueBehindEachColonIsJudged(Known known) {
     String filled = text(known);
-    List<WalkItem> items =
+    List<InspectedItem> items =
         view(known).areas().stream().flatMap(area -> area.items().stream()).toList();
-    for (WalkItem item : items) {
+    for (InspectedItem item : items) {
       int at = filled.indexOf("\n  " + item.id() + ":\n");
       assertThat(at).as(item.id()).isPositive();
-      for (WalkAspect aspect : item.aspects()) {
+      for (InspectedAspect aspect : item.aspects()) {
         String empty = "\n    " + aspect.word() + ":\n";
         int here = filled.indexOf(empty, at);
         String value = "\n    " + aspect.word() + ": " + value(aspect) + "\n";
@@ -133,11 +133,11 @@ class RecordTemplateTest {
     assertThat(
             Judge.judge(known.rules(), record, Optional.empty()).items().stream()
                 .map(one -> one.verdict()))
-        .doesNotContain(Verdict.NOT_SHOWN);
+        .doesNotContain(Verdict.NOT_ASSESSED);
   }
 
   /** What a person types, by what the remark over it says. */
-  private static String value(WalkAspect aspect) {
+  private static String value(InspectedAspect aspect) {
     String example = aspect.control().hint();
     return switch (aspect.control().kind()) {
       case WORDS, COLOR, YES_NO -> aspect.control().choices().get(0).id();

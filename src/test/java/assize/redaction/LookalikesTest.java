@@ -188,13 +188,13 @@ class LookalikesTest {
      * Returns every number of the same series that the table dates, as its owner would write it.
      */
     List<String> everyNumber(String like) {
-      NumberTable numbers = Objects.requireNonNull(rules.numbers().get(table));
+      NumberTable numbers = Objects.requireNonNull(rules.numberTables().get(table));
       List<String> all = new ArrayList<>();
       for (Series series : numbers.series()) {
         if (series.numberOf(like).isEmpty()) {
           continue;
         }
-        long first = series.first().get(0).number();
+        long first = series.firstNumbers().get(0).number();
         long last = series.last().orElseThrow().number();
         for (long number = first; number <= last; number++) {
           String text = series.prefix() + (table.equals("chassis") ? "" : " ") + number;

@@ -50,7 +50,7 @@ class ProofKeyTest {
   void isReadAsItIsToldOrWrittenDown() {
     for (long seed = 0; seed < 200; seed++) {
       ProofKey key = key(seed);
-      String words = key.words();
+      String words = key.proofCode();
       assertThat(words).matches("([0-9A-HJKMNP-TV-Z]{5}-){12}[0-9A-HJKMNP-TV-Z]{5}");
       String small = words.toLowerCase(Locale.ROOT);
       for (String told :
@@ -68,7 +68,7 @@ class ProofKeyTest {
 
   @Test
   void noticesEveryWrongLetterAndSaysInWhichGroup() {
-    String words = key(7).words();
+    String words = key(7).proofCode();
     for (int at = 0; at < words.length(); at++) {
       if (words.charAt(at) == '-') {
         continue;
@@ -85,7 +85,7 @@ class ProofKeyTest {
   @Test
   void noticesLettersAndGroupsThatChangedPlaces() {
     for (long seed = 0; seed < 50; seed++) {
-      String words = key(seed).words();
+      String words = key(seed).proofCode();
       for (int at = 0; at + 1 < words.length(); at++) {
         char a = words.charAt(at);
         char b = words.charAt(at + 1);
@@ -107,7 +107,7 @@ class ProofKeyTest {
 
   @Test
   void saysWhatIsMissing() {
-    String words = key(3).words();
+    String words = key(3).proofCode();
     assertThat(reason("")).contains("13 groups of 5").contains("this has 0 letters");
     assertThat(reason(words.substring(0, 10) + words.substring(11))).contains("group 2, ");
     assertThat(reason(words.substring(6))).contains("this has 60 letters and digits");
@@ -117,7 +117,7 @@ class ProofKeyTest {
 
   @Test
   void noKeySaysMoreThan32Bytes() {
-    String words = key(3).words();
+    String words = key(3).proofCode();
     String start = words.substring(0, words.length() - 5);
     int read = 0;
     for (char last : ALPHABET.toCharArray()) {
@@ -133,7 +133,7 @@ class ProofKeyTest {
   @ParameterizedTest
   @ValueSource(strings = {"L45 4388", "l45-4388", "L45/4388", "Ｌ４５４３８８", "L454388"})
   void givesOneHashHoweverANumberIsSpaced(String number) {
-    assertThat(key(1).fingerprint(number)).isEqualTo(key(1).fingerprint("L45-4388"));
+    assertThat(key(1).hash(number)).isEqualTo(key(1).hash("L45-4388"));
   }
 
   private static final LocalDate DAY = LocalDate.of(2026, 7, 14);
@@ -142,7 +142,7 @@ class ProofKeyTest {
   void givesAnotherHashForEachNumberRecordAndTable() {
     OwnerSecret secret = OwnerSecret.random("our-x1", DAY);
     ProofKey key = secret.key("our-x1", "chassis");
-    assertThat(key.fingerprint("L45-4388")).isNotEqualTo(key.fingerprint("L45-4389"));
+    assertThat(key.hash("L45-4388")).isNotEqualTo(key.hash("L45-4389"));
     assertThat(secret.key("our-x1", "chassis")).isEqualTo(key);
     assertThat(secret.key("our-x1", "engine")).isNotEqualTo(key);
     assertThat(OwnerSecret.random("our-x1", DAY).key("our-x1", "chassis")).isNotEqualTo(key);
@@ -177,7 +177,7 @@ class ProofKeyTest {
     byte[] key = mac.doFinal("number key\nour-x1\nchassis".getBytes(StandardCharsets.UTF_8));
     assertThat(secret.key("our-x1", "chassis")).isEqualTo(new ProofKey(key));
     mac.init(new SecretKeySpec(key, "HmacSHA256"));
-    assertThat(secret.key("our-x1", "chassis").fingerprint("L45-4388"))
+    assertThat(secret.key("our-x1", "chassis").hash("L45-4388"))
         .isEqualTo(
             HexFormat.of().formatHex(mac.doFinal("L454388".getBytes(StandardCharsets.UTF_8))));
   }

@@ -36,7 +36,7 @@ import assize.judgment.SourceJudgment;
 import assize.judgment.Tally;
 import assize.record.Departure;
 import assize.record.EvidenceItem;
-import assize.record.Judged;
+import assize.record.Inspected;
 import assize.record.Named;
 import assize.record.Observation;
 import assize.record.Opinion;
@@ -158,7 +158,7 @@ public final class SampleJudgments {
             source("guide", SourceKind.CLUB_GUIDE, Grade.C, "Guide for restorers"),
             source("guide-2", SourceKind.CLUB_GUIDE, Grade.D, "The same guide, reprinted", "guide"),
             source(
-                "photo-11", SourceKind.WORKS_PHOTOGRAPH, Grade.B, "Works photograph 11, gray"))) {
+                "photo-11", SourceKind.FACTORY_PHOTOGRAPH, Grade.B, "Works photograph 11, gray"))) {
       sources.put(source.id(), source);
     }
     Map<String, ColorChip> colors = new LinkedHashMap<>();
@@ -176,13 +176,13 @@ public final class SampleJudgments {
             RuleSet.SCALE,
             Scale.usual()
                 .with(Scale.METHOD, method)
-                .with(Scale.ALLOW, Map.of("safety", BigFraction.ONE)))
+                .with(Scale.ALLOWANCES, Map.of("safety", BigFraction.ONE)))
         .with(
             RuleSet.AWARDS,
             List.of(
                 Award.of("fresh", text.apply("Works Fresh"), 94_000)
-                    .with(Award.NO_AREA_UNDER, Optional.of(BigFraction.of(88, 100)))
-                    .with(Award.NO_ITEM_OVER, OptionalLong.of(4_000)),
+                    .with(Award.MIN_AREA_SHARE, Optional.of(BigFraction.of(88, 100)))
+                    .with(Award.MAX_ITEM_LOSS, OptionalLong.of(4_000)),
                 Award.of("first", text.apply("First award"), 80_000),
                 Award.of("second", text.apply("Second award"), 60_000)))
         .with(
@@ -208,7 +208,7 @@ public final class SampleJudgments {
             Map.of(aspect, List.of(claims)))
         .with(Item.LOOK, some("The rim, not the center."))
         .with(Item.NOTES, some("**Look twice.** See [the drawing](https://example.org/a)."))
-        .with(Item.CAUTIONS, id.equals("bed-color") ? List.of(Hazard.LEAD_PAINT) : List.of());
+        .with(Item.HAZARDS, id.equals("bed-color") ? List.of(Hazard.LEAD_PAINT) : List.of());
   }
 
   private PositionJudgment position(
@@ -291,7 +291,7 @@ public final class SampleJudgments {
       stretches.add(
           new ItemInPeriod(
               applies,
-              out ? Verdict.DOES_NOT_APPLY : aspect.verdict(),
+              out ? Verdict.NOT_APPLICABLE : aspect.verdict(),
               out ? List.of() : List.of(aspect),
               earned,
               out ? ScoreRange.ZERO : aspect.withoutAllowances()));
@@ -335,7 +335,7 @@ public final class SampleJudgments {
                 0.909,
                 0.9,
                 true,
-                compared(Verdict.DEPARTS, 0, "chromium plate was found, nickel plate is right")),
+                compared(Verdict.INCORRECT, 0, "chromium plate was found, nickel plate is right")),
             position(
                 List.of(word("chrome")),
                 List.of("guide"),
@@ -344,7 +344,7 @@ public final class SampleJudgments {
                 0.182,
                 0.1,
                 true,
-                compared(Verdict.MEETS, 1, "chromium plate was found")));
+                compared(Verdict.CORRECT, 1, "chromium plate was found")));
     List<PositionJudgment> late =
         List.of(
             position(
@@ -355,12 +355,12 @@ public final class SampleJudgments {
                 1,
                 1,
                 true,
-                compared(Verdict.MEETS, 1, "chromium plate was found")));
+                compared(Verdict.CORRECT, 1, "chromium plate was found")));
     AspectRule finish = button.aspects().get(0);
     AspectJudgment disputed =
         aspect(
             finish,
-            Verdict.OPEN,
+            Verdict.UNDECIDED,
             DisputeState.DISPUTED,
             early,
             new ScoreRange(0, 2_000, 20_000),
@@ -370,8 +370,8 @@ public final class SampleJudgments {
     add(
         button,
         Ternary.YES,
-        Verdict.OPEN,
-        List.of(disputed, aspect(finish, Verdict.MEETS, DisputeState.AGREED, late, all, all, 0)));
+        Verdict.UNDECIDED,
+        List.of(disputed, aspect(finish, Verdict.CORRECT, DisputeState.AGREED, late, all, all, 0)));
 
     Item color =
         item(
@@ -393,11 +393,11 @@ public final class SampleJudgments {
     add(
         color,
         Ternary.YES,
-        Verdict.MEETS,
+        Verdict.CORRECT,
         List.of(
             aspect(
                 color.aspects().get(0),
-                Verdict.MEETS,
+                Verdict.CORRECT,
                 DisputeState.SETTLED,
                 List.of(
                     position(
@@ -408,7 +408,7 @@ public final class SampleJudgments {
                         0.98,
                         1,
                         true,
-                        compared(Verdict.MEETS, 1, "Works green by eye")),
+                        compared(Verdict.CORRECT, 1, "Works green by eye")),
                     position(
                         List.of(new Colors.Chip("black", OptionalDouble.empty())),
                         List.of(),
@@ -417,7 +417,7 @@ public final class SampleJudgments {
                         0.07,
                         0,
                         false,
-                        compared(Verdict.DEPARTS, 0, "Works green by eye, Black is right"))),
+                        compared(Verdict.INCORRECT, 0, "Works green by eye, Black is right"))),
                 new ScoreRange(30_000, 30_000, 30_000),
                 new ScoreRange(30_000, 30_000, 30_000),
                 0)));
@@ -432,14 +432,14 @@ public final class SampleJudgments {
     add(
         lamp,
         Ternary.YES,
-        Verdict.DEPARTS,
+        Verdict.INCORRECT,
         List.of(
             one(
                 lamp,
-                Verdict.DEPARTS,
+                Verdict.INCORRECT,
                 new ScoreRange(10_500, 10_500, 10_500),
                 ScoreRange.ZERO,
-                compared(Verdict.DEPARTS, 0, "two lamps were found"))));
+                compared(Verdict.INCORRECT, 0, "two lamps were found"))));
     Item mirror =
         item(
             "cab-mirror",
@@ -450,14 +450,14 @@ public final class SampleJudgments {
     add(
         mirror,
         Ternary.YES,
-        Verdict.NOT_SHOWN,
+        Verdict.NOT_ASSESSED,
         List.of(
             one(
                 mirror,
-                Verdict.NOT_SHOWN,
+                Verdict.NOT_ASSESSED,
                 new ScoreRange(0, 0, 20_000),
                 new ScoreRange(0, 0, 20_000),
-                compared(Verdict.NOT_SHOWN, 0, ""))));
+                compared(Verdict.NOT_ASSESSED, 0, ""))));
     Item heater =
         item(
             "cab-heater",
@@ -472,10 +472,10 @@ public final class SampleJudgments {
         List.of(
             one(
                 heater,
-                Verdict.DEPARTS,
+                Verdict.INCORRECT,
                 ScoreRange.ZERO,
                 ScoreRange.ZERO,
-                compared(Verdict.DEPARTS, 0, "it does not work"))));
+                compared(Verdict.INCORRECT, 0, "it does not work"))));
     Item van =
         item(
             "bed-van",
@@ -486,14 +486,14 @@ public final class SampleJudgments {
     add(
         van,
         Ternary.NO,
-        Verdict.DOES_NOT_APPLY,
+        Verdict.NOT_APPLICABLE,
         List.of(
             one(
                 van,
-                Verdict.DOES_NOT_APPLY,
+                Verdict.NOT_APPLICABLE,
                 ScoreRange.ZERO,
                 ScoreRange.ZERO,
-                compared(Verdict.NOT_SHOWN, 0, ""))));
+                compared(Verdict.NOT_ASSESSED, 0, ""))));
   }
 
   private AspectJudgment one(
@@ -537,8 +537,8 @@ public final class SampleJudgments {
                     Departure.TABLE
                         .blank()
                         .with(Departure.REASON, text.apply("safety"))
-                        .with(Departure.WHY, some("To be seen on the road."))
-                        .with(Departure.UNTIL, Optional.of(date("2027-05-01"))))));
+                        .with(Departure.EXPLANATION, some("To be seen on the road."))
+                        .with(Departure.REVIEW_BY, Optional.of(date("2027-05-01"))))));
     seen.put(
         "bed-color",
         Observation.of("bed-color")
@@ -565,8 +565,8 @@ public final class SampleJudgments {
         .with(VehicleRecord.NUMBERS, Map.of("chassis", text.apply("X-4388")))
         .with(VehicleRecord.MARKET, Optional.of("home"))
         .with(
-            VehicleRecord.JUDGED,
-            Optional.of(Judged.of(some("the owner"), Optional.of(date("2026-10-03")))))
+            VehicleRecord.INSPECTED,
+            Optional.of(Inspected.of(some("the owner"), Optional.of(date("2026-10-03")))))
         .with(VehicleRecord.OBSERVATIONS, seen)
         .with(
             VehicleRecord.EVIDENCE,

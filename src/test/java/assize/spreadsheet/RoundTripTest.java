@@ -101,7 +101,7 @@ class RoundTripTest {
     Set<String> shown =
         view.areas().stream()
             .flatMap(area -> area.items().stream())
-            .map(InspectionView.WalkItem::id)
+            .map(InspectionView.InspectedItem::id)
             .collect(Collectors.toSet());
     Map<String, Observation> found = new HashMap<>(record.observations());
     found.keySet().retainAll(shown);

@@ -57,7 +57,7 @@ public class AgainstEngines {
   public long judgments() {
     return fleet.records.stream()
         .flatMap(it -> judge.judge(it, Optional.empty()).items().stream())
-        .filter(item -> item.verdict() == Verdict.MEETS)
+        .filter(item -> item.verdict() == Verdict.CORRECT)
         .count();
   }
 }

@@ -120,7 +120,8 @@ public class JudgingBenchmark {
     Sum sum = new Sum(0, 0, 0, 0);
     for (int v = first; v < last; v++) {
       Judgment judgment = judge.judge(fleet.records.get(v), Optional.empty());
-      long met = judgment.items().stream().filter(item -> item.verdict() == Verdict.MEETS).count();
+      long met =
+          judgment.items().stream().filter(item -> item.verdict() == Verdict.CORRECT).count();
       sum = sum.plus(sum(met, judgment.score()));
     }
     return sum;

@@ -82,7 +82,7 @@ final class ChangedVehicleViewFactory {
     return judged
         .map(
             it ->
-                it.verdict() == Verdict.DOES_NOT_APPLY
+                it.verdict() == Verdict.NOT_APPLICABLE
                     ? it.verdict().word()
                     : it.verdict().word()
                         + ", "

@@ -49,7 +49,7 @@ final class HandbookItemViewFactory {
         NumberFormatter.points(item.points()),
         reading.scopes().of(item.scope()),
         item.look().orElse(""),
-        item.cautions().stream().map(it -> new Fact(it.word(), it.precaution())).toList(),
+        item.hazards().stream().map(it -> new Fact(it.word(), it.precaution())).toList(),
         item.notes().orElse(""),
         item.cause().orElse(""),
         item.aspects().stream().map(rule -> aspect(item, rule)).toList());

@@ -29,7 +29,7 @@ final class HandbookNumberTableViewFactory {
   }
 
   List<NumberTableView> views() {
-    return rules.numbers().values().stream().map(this::view).toList();
+    return rules.numberTables().values().stream().map(this::view).toList();
   }
 
   private NumberTableView view(NumberTable table) {
@@ -47,7 +47,7 @@ final class HandbookNumberTableViewFactory {
 
   private HandbookView.Series series(Series series) {
     List<NumberRow> rows = new ArrayList<>();
-    for (TableEntry entry : series.first()) {
+    for (TableEntry entry : series.firstNumbers()) {
       rows.add(
           new NumberRow("from " + number(series, entry), DateRangeFormatter.of(entry.built())));
     }
@@ -99,12 +99,12 @@ final class HandbookNumberTableViewFactory {
     Optional<DateRange> all = Optional.empty();
     for (Series series : table.series()) {
       List<TableEntry> entries =
-          Stream.concat(series.first().stream(), series.last().stream()).toList();
+          Stream.concat(series.firstNumbers().stream(), series.last().stream()).toList();
       if (entries.stream().anyMatch(one -> one.built().openStart() || one.built().openEnd())) {
         return Optional.empty();
       }
       List<NumberTableChart.Mark> marks = new ArrayList<>();
-      for (TableEntry entry : series.first()) {
+      for (TableEntry entry : series.firstNumbers()) {
         marks.add(new NumberTableChart.Mark(entry.built().first(), Long.toString(entry.number())));
       }
       series

@@ -50,7 +50,7 @@ final class HandbookScoringViewFactory {
             + " the vehicle is judged by every position that is still plausible. Whoever meets all"
             + " of them loses nothing. A source that copies another and says the same adds"
             + " nothing.",
-        scale.allow().entrySet().stream()
+        scale.allowances().entrySet().stream()
             .sorted(Map.Entry.comparingByKey())
             .map(one -> new Fact(one.getKey(), NumberFormatter.number(one.getValue())))
             .toList(),
@@ -87,14 +87,14 @@ final class HandbookScoringViewFactory {
     method.add(
         "What is not shown can turn out either way: it counts nothing in the low score, all in the"
             + " high one and "
-            + NumberFormatter.number(scale.notShown())
+            + NumberFormatter.number(scale.notAssessed())
             + " of its points in the likely one. What is left open by a dispute, by a measurement"
             + " that is too coarse or by an uncertain build date makes a range likewise.");
     method.add(
         "A part made after the vehicle departs. One made earlier than it should have been earns "
-            + NumberFormatter.number(scale.tooEarly())
+            + NumberFormatter.number(scale.earlyPartCredit())
             + " of its points.");
-    if (scale.allow().isEmpty()) {
+    if (scale.allowances().isEmpty()) {
       method.add("A departure loses its points whatever its reason.");
     } else {
       method.add(
@@ -116,7 +116,7 @@ final class HandbookScoringViewFactory {
   }
 
   private boolean limited() {
-    return rules.areas().stream().anyMatch(area -> area.most().isPresent());
+    return rules.areas().stream().anyMatch(area -> area.maxLoss().isPresent());
   }
 
   private AreaRow area(Area area) {
@@ -127,7 +127,8 @@ final class HandbookScoringViewFactory {
       cells.add(NumberFormatter.points(area.points()));
     }
     if (limited()) {
-      cells.add(area.most().isPresent() ? NumberFormatter.points(area.most().getAsLong()) : "all");
+      cells.add(
+          area.maxLoss().isPresent() ? NumberFormatter.points(area.maxLoss().getAsLong()) : "all");
     }
     return new AreaRow(new LinkView(AnchorIds.area(area.id()), area.name()), cells);
   }
@@ -135,21 +136,21 @@ final class HandbookScoringViewFactory {
   private AwardRow award(Award award) {
     List<String> conditions = new ArrayList<>();
     award
-        .noAreaUnder()
+        .minAreaShare()
         .ifPresent(
             share ->
                 conditions.add(
                     "every area earns "
                         + NumberFormatter.number(share.multiply(100))
                         + " % of its points or more"));
-    if (award.noItemOver().isPresent()) {
+    if (award.maxItemLoss().isPresent()) {
       conditions.add(
           "no item loses more than "
-              + NumberFormatter.points(award.noItemOver().getAsLong())
+              + NumberFormatter.points(award.maxItemLoss().getAsLong())
               + " points by departing");
     }
     return new AwardRow(
-        award.id(), award.name(), NumberFormatter.points(award.points()), conditions);
+        award.id(), award.name(), NumberFormatter.points(award.minScore()), conditions);
   }
 
   private List<Cause> causes() {

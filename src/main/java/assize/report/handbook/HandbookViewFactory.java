@@ -113,8 +113,9 @@ public final class HandbookViewFactory {
       String points =
           NumberFormatter.points(area.points())
               + " points"
-              + (area.most().isPresent()
-                  ? ", of which it loses at most " + NumberFormatter.points(area.most().getAsLong())
+              + (area.maxLoss().isPresent()
+                  ? ", of which it loses at most "
+                      + NumberFormatter.points(area.maxLoss().getAsLong())
                   : "");
       areas.add(
           new HandbookAreaView(AnchorIds.area(area.id()), area.id(), area.name(), points, items));
@@ -130,7 +131,7 @@ public final class HandbookViewFactory {
                     AnchorIds.caution(caution.word()),
                     caution.word(),
                     caution.precaution(),
-                    reading.items(item -> item.cautions().contains(caution))))
+                    reading.items(item -> item.hazards().contains(caution))))
         .filter(caution -> !caution.items().isEmpty())
         .toList();
   }

@@ -38,7 +38,10 @@ final class HandbookVocabularyViewFactory {
             .map(
                 model ->
                     new WordEntry(
-                        model.id(), model.name(), DateRangeFormatter.of(model.built()), List.of()))
+                        model.id(),
+                        model.name(),
+                        DateRangeFormatter.of(model.production()),
+                        List.of()))
             .toList(),
         asked(rules.equipment(), VehicleAttribute.OfEquipment::new),
         named(rules.plants()),

@@ -38,7 +38,7 @@ final class WorkedExample {
 
   private boolean fits(Item item) {
     Area area = area(item);
-    return area.most().isEmpty() || area.most().getAsLong() >= item.points();
+    return area.maxLoss().isEmpty() || area.maxLoss().getAsLong() >= item.points();
   }
 
   private Area area(Item item) {
@@ -74,7 +74,7 @@ final class WorkedExample {
       if (i == 0) {
         steps.add("Say the " + spoken(rule) + " departs: " + worth + " × 0 = 0.");
       } else if (i == last) {
-        BigFraction part = rounded(scale.notShown().multiply(BigFraction.of(rule.possible())));
+        BigFraction part = rounded(scale.notAssessed().multiply(BigFraction.of(rule.possible())));
         likely = likely.add(part);
         high += rule.possible();
         steps.add(
@@ -83,7 +83,7 @@ final class WorkedExample {
                 + " is not shown: low 0, likely "
                 + worth
                 + " × "
-                + NumberFormatter.number(scale.notShown())
+                + NumberFormatter.number(scale.notAssessed())
                 + " = "
                 + NumberFormatter.points(part)
                 + ", high "

@@ -24,7 +24,7 @@ final class MaskedWords {
   }
 
   static String name(RedactedJudgment copy, Hidden number) {
-    return Optional.ofNullable(copy.judgment().rules().numbers().get(number.table()))
+    return Optional.ofNullable(copy.judgment().rules().numberTables().get(number.table()))
         .map(NumberTable::name)
         .orElse(number.table());
   }

@@ -133,7 +133,7 @@ public final class RedactionsViewFactory {
 
   private int boxes(String evidence) {
     return Optional.ofNullable(copy.judgment().vehicle().evidence().get(evidence))
-        .map(EvidenceItem::covers)
+        .map(EvidenceItem::blackOut)
         .map(List::size)
         .orElse(0);
   }

@@ -5,7 +5,7 @@ import assize.date.Edtf;
 import assize.judgment.AwardResult;
 import assize.judgment.Judgment;
 import assize.judgment.ScoreRange;
-import assize.record.Judged;
+import assize.record.Inspected;
 import assize.record.VehicleRecord;
 import assize.report.chart.RangeBars;
 import assize.report.view.DisputeViewFactory;
@@ -81,7 +81,7 @@ public record ResultsEntry(
             rules.files().stream().map(FileChecksum::sha256).collect(Collectors.joining(" ")),
             rules.scale().outOf(),
             rules.awards().stream()
-                .sorted(Comparator.comparingLong(Award::points).reversed())
+                .sorted(Comparator.comparingLong(Award::minScore).reversed())
                 .toList());
     AwardResult award = judgment.award();
     List<Standing> standings =
@@ -109,7 +109,7 @@ public record ResultsEntry(
     ReportContext reading = new ReportContext(judgment, facts);
     DisputeViewFactory.Open open = new DisputeViewFactory(reading).open();
     long notShown = new LossesViewFactory(reading).notShownPoints();
-    Optional<Edtf> on = vehicle.judged().flatMap(Judged::on);
+    Optional<Edtf> on = vehicle.inspected().flatMap(Inspected::on);
     return new ResultsRowView(
         vehicle.name(),
         vehicle.id(),

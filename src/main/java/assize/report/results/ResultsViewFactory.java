@@ -153,8 +153,8 @@ public final class ResultsViewFactory {
                     award ->
                         new ScoreRangeChart.Threshold(
                             award.name(),
-                            NumberFormatter.points(award.points()),
-                            award.points() / 1000.0))
+                            NumberFormatter.points(award.minScore()),
+                            award.minScore() / 1000.0))
                 .toList());
     String description = String.join(" ", sentences);
     String title = "The spread of likely scores";
@@ -176,7 +176,7 @@ public final class ResultsViewFactory {
   private static ResultsView.AwardView award(Award award, long[] reached) {
     return new ResultsView.AwardView(
         award.name(),
-        NumberFormatter.points(award.points()),
+        NumberFormatter.points(award.minScore()),
         Long.toString(reached[0]),
         Long.toString(reached[1]),
         Long.toString(reached[2]));

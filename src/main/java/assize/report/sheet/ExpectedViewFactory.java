@@ -10,7 +10,7 @@ import assize.judgment.AspectJudgment;
 import assize.judgment.ItemJudgment;
 import assize.judgment.PositionJudgment;
 import assize.judgment.SourceJudgment;
-import assize.report.sheet.InspectionView.WalkExpected;
+import assize.report.sheet.InspectionView.ExpectedValue;
 import assize.report.view.CiteView;
 import assize.report.view.ClaimDatesViewFactory;
 import assize.report.view.ReportContext;
@@ -40,15 +40,15 @@ final class ExpectedViewFactory {
   }
 
   /** Days for which the same is held to be right; nothing where nothing is. */
-  private record ExpectedPeriod(String built, List<WalkExpected> values) {}
+  private record ExpectedPeriod(String built, List<ExpectedValue> values) {}
 
   /**
    * Returns what is expected, in the order of build days; those that expect the same are joined.
    */
-  List<WalkExpected> of(ItemJudgment one, AspectRule rule) {
+  List<ExpectedValue> of(ItemJudgment one, AspectRule rule) {
     List<ExpectedPeriod> held = new ArrayList<>();
     for (int from = 0; from < reading.stretches(); ) {
-      List<WalkExpected> values = within(one, rule, from);
+      List<ExpectedValue> values = within(one, rule, from);
       int to = from;
       while (to + 1 < reading.stretches()
           && (ViewPeriods.isUnchanged(one, to + 1) || within(one, rule, to + 1).equals(values))) {
@@ -74,11 +74,11 @@ final class ExpectedViewFactory {
                 stretch.aspects().stream().anyMatch(it -> it.rule().aspect() == rule.aspect()));
   }
 
-  private static Stream<WalkExpected> dated(ExpectedPeriod held) {
+  private static Stream<ExpectedValue> dated(ExpectedPeriod held) {
     return held.values().stream()
         .map(
             it ->
-                new WalkExpected(
+                new ExpectedValue(
                     held.built() + (it.when().isEmpty() ? "" : ", " + it.when()),
                     it.words(),
                     it.by(),
@@ -86,7 +86,7 @@ final class ExpectedViewFactory {
                     it.swatches()));
   }
 
-  private List<WalkExpected> within(ItemJudgment one, AspectRule rule, int stretch) {
+  private List<ExpectedValue> within(ItemJudgment one, AspectRule rule, int stretch) {
     Optional<AspectJudgment> here =
         one.stretches().get(stretch).aspects().stream()
             .filter(it -> it.rule().aspect() == rule.aspect())
@@ -100,7 +100,7 @@ final class ExpectedViewFactory {
     return unsure ? claims(one.item(), rule, facts) : positions(one.item(), here.get(), stretch);
   }
 
-  private List<WalkExpected> positions(Item item, AspectJudgment aspect, int stretch) {
+  private List<ExpectedValue> positions(Item item, AspectJudgment aspect, int stretch) {
     boolean differ = aspect.positions().size() > 1;
     return aspect.positions().stream()
         .map(
@@ -115,14 +115,14 @@ final class ExpectedViewFactory {
         .toList();
   }
 
-  private WalkExpected expected(
+  private ExpectedValue expected(
       String when,
       Item item,
       Aspect aspect,
       List<Expectation> values,
       List<String> by,
       boolean judged) {
-    return new WalkExpected(
+    return new ExpectedValue(
         when,
         reading.words().any(item, aspect, values),
         by,
@@ -167,7 +167,7 @@ final class ExpectedViewFactory {
   private record DatedExpectations(String when, ClaimKind manner, List<Expectation> values) {}
 
   /** Returns what each claim says, where it is not known of which of them the vehicle is spoken. */
-  private List<WalkExpected> claims(Item item, AspectRule rule, Scope.Facts facts) {
+  private List<ExpectedValue> claims(Item item, AspectRule rule, Scope.Facts facts) {
     Map<DatedExpectations, List<String>> said = new LinkedHashMap<>();
     for (Claim claim : rule.claims()) {
       if (claim.scope().holds(facts) != Ternary.NO) {
@@ -183,16 +183,16 @@ final class ExpectedViewFactory {
       }
     }
     boolean differ = said.keySet().stream().map(DatedExpectations::values).distinct().count() > 1;
-    List<WalkExpected> expected = new ArrayList<>();
+    List<ExpectedValue> expected = new ArrayList<>();
     said.forEach(
         (one, by) -> {
-          WalkExpected plain =
+          ExpectedValue plain =
               expected(
                   one.when(), item, rule.aspect(), one.values(), differ ? by : List.of(), true);
           expected.add(
               one.manner() == ClaimKind.SAYS
                   ? plain
-                  : new WalkExpected(
+                  : new ExpectedValue(
                       plain.when(),
                       SourceStatementViewFactory.manner(one.manner()) + plain.words(),
                       by,

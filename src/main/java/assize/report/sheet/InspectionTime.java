@@ -1,7 +1,7 @@
 package assize.report.sheet;
 
-import assize.report.sheet.InspectionView.WalkArea;
-import assize.report.sheet.InspectionView.WalkItem;
+import assize.report.sheet.InspectionView.InspectedArea;
+import assize.report.sheet.InspectionView.InspectedItem;
 import java.util.List;
 
 /**
@@ -17,14 +17,14 @@ final class InspectionTime {
   private InspectionTime() {}
 
   /** Returns how many seconds it comes to. */
-  static int seconds(List<WalkArea> areas) {
+  static int seconds(List<InspectedArea> areas) {
     return areas.stream()
         .flatMap(area -> area.items().stream())
         .mapToInt(InspectionTime::seconds)
         .sum();
   }
 
-  private static int seconds(WalkItem item) {
+  private static int seconds(InspectedItem item) {
     return ITEM + item.aspects().stream().mapToInt(one -> one.control().kind().seconds()).sum();
   }
 

@@ -32,7 +32,7 @@ public record InspectionView(
     String standard,
     String edition,
     List<ReportHeaderView.Named> facts,
-    List<WalkArea> areas,
+    List<InspectedArea> areas,
     List<CautionView> cautions,
     String afterCautions,
     int items,
@@ -46,8 +46,8 @@ public record InspectionView(
   }
 
   /** A group of items that stand together on the vehicle. */
-  public record WalkArea(String id, String name, List<WalkItem> items) {
-    public WalkArea {
+  public record InspectedArea(String id, String name, List<InspectedItem> items) {
+    public InspectedArea {
       items = List.copyOf(items);
     }
   }
@@ -63,7 +63,7 @@ public record InspectionView(
    * @param mayApply on what it depends whether the vehicle is judged by it; empty where it is
    * @param texts what may be said of it in a person's own words
    */
-  public record WalkItem(
+  public record InspectedItem(
       int number,
       String id,
       String title,
@@ -72,9 +72,9 @@ public record InspectionView(
       String notes,
       String mayApply,
       List<CautionView> cautions,
-      List<WalkAspect> aspects,
-      List<WalkText> texts) {
-    public WalkItem {
+      List<InspectedAspect> aspects,
+      List<SheetText> texts) {
+    public InspectedItem {
       cautions = List.copyOf(cautions);
       aspects = List.copyOf(aspects);
       texts = List.copyOf(texts);
@@ -84,7 +84,7 @@ public record InspectionView(
     public String note() {
       return texts.stream()
           .filter(it -> it.word().equals(Observation.NOTE.name()))
-          .map(WalkText::text)
+          .map(SheetText::text)
           .collect(Collectors.joining());
     }
   }
@@ -96,9 +96,9 @@ public record InspectionView(
    * @param spoken the same in running text
    * @param text what the record says already; empty where it says nothing
    */
-  public record WalkText(String word, String spoken, String text) {
-    static WalkText of(String word, String text) {
-      return new WalkText(word, word.replace('_', ' '), text);
+  public record SheetText(String word, String spoken, String text) {
+    static SheetText of(String word, String text) {
+      return new SheetText(word, word.replace('_', ' '), text);
     }
   }
 
@@ -110,9 +110,9 @@ public record InspectionView(
    * @param expected what is held to be right; more than one where sources or build days differ
    * @param found what the record says already
    */
-  public record WalkAspect(
-      String word, String spoken, Control control, List<WalkExpected> expected, WalkFound found) {
-    public WalkAspect {
+  public record InspectedAspect(
+      String word, String spoken, Control control, List<ExpectedValue> expected, FoundValue found) {
+    public InspectedAspect {
       expected = List.copyOf(expected);
     }
   }
@@ -127,9 +127,9 @@ public record InspectionView(
    * @param scored whether the vehicle is judged by it; not so where it is outweighed
    * @param swatches its colors, as a screen can show them
    */
-  public record WalkExpected(
+  public record ExpectedValue(
       String when, String words, List<String> by, boolean scored, List<String> swatches) {
-    public WalkExpected {
+    public ExpectedValue {
       by = List.copyOf(by);
       swatches = List.copyOf(swatches);
     }
@@ -151,8 +151,8 @@ public record InspectionView(
    * @param yaml the value as YAML has it behind the colon; empty where nothing was found
    * @param words the same in words
    */
-  public record WalkFound(String typed, String yaml, String words) {
+  public record FoundValue(String typed, String yaml, String words) {
     /** Nothing was found yet. */
-    public static final WalkFound NOTHING = new WalkFound("", "", "");
+    public static final FoundValue NOTHING = new FoundValue("", "", "");
   }
 }

@@ -10,12 +10,12 @@ import assize.judgment.ItemInPeriod;
 import assize.judgment.ItemJudgment;
 import assize.judgment.Judgment;
 import assize.record.Observation;
-import assize.report.sheet.InspectionView.WalkArea;
-import assize.report.sheet.InspectionView.WalkAspect;
-import assize.report.sheet.InspectionView.WalkExpected;
-import assize.report.sheet.InspectionView.WalkFound;
-import assize.report.sheet.InspectionView.WalkItem;
-import assize.report.sheet.InspectionView.WalkText;
+import assize.report.sheet.InspectionView.ExpectedValue;
+import assize.report.sheet.InspectionView.FoundValue;
+import assize.report.sheet.InspectionView.InspectedArea;
+import assize.report.sheet.InspectionView.InspectedAspect;
+import assize.report.sheet.InspectionView.InspectedItem;
+import assize.report.sheet.InspectionView.SheetText;
 import assize.report.view.CautionView;
 import assize.report.view.ItemViewFactory;
 import assize.report.view.NumberFormatter;
@@ -58,8 +58,8 @@ public final class InspectionViewFactory {
 
   private InspectionView view() {
     Judgment judgment = reading.judgment();
-    List<WalkArea> areas = areas();
-    List<WalkItem> items = areas.stream().flatMap(area -> area.items().stream()).toList();
+    List<InspectedArea> areas = areas();
+    List<InspectedItem> items = areas.stream().flatMap(area -> area.items().stream()).toList();
     return new InspectionView(
         judgment.vehicle().name(),
         judgment.vehicle().id(),
@@ -90,13 +90,13 @@ public final class InspectionViewFactory {
         .toList();
   }
 
-  private List<WalkArea> areas() {
+  private List<InspectedArea> areas() {
     Map<String, ItemJudgment> judged = new HashMap<>();
     reading.judgment().items().forEach(one -> judged.put(one.item().id(), one));
-    List<WalkArea> areas = new ArrayList<>();
+    List<InspectedArea> areas = new ArrayList<>();
     int number = 0;
     for (Area area : reading.judgment().rules().areas()) {
-      List<WalkItem> items = new ArrayList<>();
+      List<InspectedItem> items = new ArrayList<>();
       for (Item item : area.items()) {
         number++;
         ItemJudgment one = Objects.requireNonNull(judged.get(item.id()));
@@ -105,17 +105,17 @@ public final class InspectionViewFactory {
         }
       }
       if (!items.isEmpty()) {
-        areas.add(new WalkArea(area.id(), area.name(), items));
+        areas.add(new InspectedArea(area.id(), area.name(), items));
       }
     }
     return areas;
   }
 
-  private WalkItem item(int number, ItemJudgment one) {
+  private InspectedItem item(int number, ItemJudgment one) {
     Item item = one.item();
     Optional<Observation> seen =
         Optional.ofNullable(reading.judgment().vehicle().observations().get(item.id()));
-    return new WalkItem(
+    return new InspectedItem(
         number,
         item.id(),
         item.title(),
@@ -123,25 +123,25 @@ public final class InspectionViewFactory {
         item.look().orElse(""),
         item.notes().orElse(""),
         mayApply(one),
-        item.cautions().stream().map(ItemViewFactory::caution).toList(),
+        item.hazards().stream().map(ItemViewFactory::caution).toList(),
         item.aspects().stream().flatMap(rule -> aspect(one, rule, seen).stream()).toList(),
         seen.orElseGet(() -> Observation.of(item.id())).texts().entrySet().stream()
-            .map(it -> WalkText.of(it.getKey(), it.getValue()))
+            .map(it -> SheetText.of(it.getKey(), it.getValue()))
             .toList());
   }
 
   /** Returns nothing where no source speaks of the aspect on such a vehicle, nor the record. */
-  private Optional<WalkAspect> aspect(
+  private Optional<InspectedAspect> aspect(
       ItemJudgment one, AspectRule rule, Optional<Observation> seen) {
-    List<WalkExpected> right = expected.of(one, rule);
-    WalkFound found =
+    List<ExpectedValue> right = expected.of(one, rule);
+    FoundValue found =
         seen.map(it -> it.findings().get(rule.aspect()))
             .map(it -> found(one.item(), rule, it))
-            .orElse(WalkFound.NOTHING);
-    return right.isEmpty() && found.equals(WalkFound.NOTHING)
+            .orElse(FoundValue.NOTHING);
+    return right.isEmpty() && found.equals(FoundValue.NOTHING)
         ? Optional.empty()
         : Optional.of(
-            new WalkAspect(
+            new InspectedAspect(
                 rule.aspect().word(),
                 rule.aspect().spoken(),
                 control(one.item(), rule),
@@ -155,9 +155,9 @@ public final class InspectionViewFactory {
     return rule.aspect().kind().control(reading.at(item, rule.aspect()), right);
   }
 
-  private WalkFound found(Item item, AspectRule rule, Finding finding) {
+  private FoundValue found(Item item, AspectRule rule, Finding finding) {
     Finding.Written written = finding.written();
-    return new WalkFound(
+    return new FoundValue(
         written.typed(), written.yaml(), finding.words(reading.at(item, rule.aspect())));
   }
 
@@ -199,7 +199,7 @@ public final class InspectionViewFactory {
             caution ->
                 reading.judgment().items().stream()
                     .filter(one -> !ItemViewFactory.isNotApplicable(one))
-                    .anyMatch(one -> one.item().cautions().contains(caution)))
+                    .anyMatch(one -> one.item().hazards().contains(caution)))
         .map(ItemViewFactory::caution)
         .toList();
   }

@@ -79,7 +79,7 @@ final class ScopeFormatter implements Scope.Cases<String> {
   @Override
   public String numbers(Scope.Numbers scope) {
     String table =
-        Optional.ofNullable(rules.numbers().get(scope.table()))
+        Optional.ofNullable(rules.numberTables().get(scope.table()))
             .map(NumberTable::name)
             .orElse(scope.table());
     return table + " " + scope.from() + " to " + scope.to();

@@ -63,13 +63,13 @@ final class SheetData {
         : names(name.below());
   }
 
-  private Json aspects(InspectionView.WalkItem item) {
+  private Json aspects(InspectionView.InspectedItem item) {
     Json aspects = Json.object();
     item.aspects().forEach(it -> aspects.object(it.word(), aspect(item, it)));
     return aspects;
   }
 
-  private Json aspect(InspectionView.WalkItem item, InspectionView.WalkAspect aspect) {
+  private Json aspect(InspectionView.InspectedItem item, InspectionView.InspectedAspect aspect) {
     Json json = Json.object().text("kind", aspect.control().kind().name());
     List<Control.Choice> choices = aspect.control().choices();
     if (!choices.isEmpty()) {

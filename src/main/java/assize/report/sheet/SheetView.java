@@ -56,7 +56,7 @@ public record SheetView(
 
   /** Returns the choices that have a box on paper: all of a few, else those that are named. */
   public List<Control.Choice> boxes(
-      InspectionView.WalkItem item, InspectionView.WalkAspect aspect) {
+      InspectionView.InspectedItem item, InspectionView.InspectedAspect aspect) {
     List<Control.Choice> all = aspect.control().choices();
     return all.size() <= FEW
         ? all
@@ -64,12 +64,13 @@ public record SheetView(
   }
 
   /** Says whether what was found has a box on paper. */
-  public boolean hasBox(InspectionView.WalkItem item, InspectionView.WalkAspect aspect) {
+  public boolean hasBox(InspectionView.InspectedItem item, InspectionView.InspectedAspect aspect) {
     return boxes(item, aspect).stream().anyMatch(it -> it.id().equals(aspect.found().typed()));
   }
 
   /** Returns the words of an aspect that some source speaks of. */
-  public Set<String> spokenOf(InspectionView.WalkItem item, InspectionView.WalkAspect aspect) {
+  public Set<String> spokenOf(
+      InspectionView.InspectedItem item, InspectionView.InspectedAspect aspect) {
     return named.getOrDefault(item.id(), Map.of()).getOrDefault(aspect.word(), Set.of());
   }
 
@@ -88,7 +89,7 @@ public record SheetView(
         .flatMap(area -> area.items().stream())
         .flatMap(item -> item.aspects().stream())
         .filter(it -> it.word().equals(field.word()))
-        .map(InspectionView.WalkAspect::control)
+        .map(InspectionView.InspectedAspect::control)
         .filter(it -> !it.ofItem() && it.kind() != Control.Kind.YES_NO && !it.choices().isEmpty())
         .findFirst()
         .map(it -> new WordList(field.many(), it.kind() == Control.Kind.COLOR, it.choices()));

@@ -6,7 +6,7 @@ import assize.date.Edtf;
 import assize.judgment.Judgment;
 import assize.measure.GlossBand;
 import assize.measure.GlossReading;
-import assize.record.Judged;
+import assize.record.Inspected;
 import assize.record.Observation;
 import assize.record.VehicleRecord;
 import assize.report.sheet.SheetView.SheetField;
@@ -48,9 +48,9 @@ public final class SheetViewFactory {
         text,
         marked,
         tree,
-        vehicle.judged().flatMap(Judged::by).orElse(""),
-        vehicle.judged().flatMap(Judged::on).map(Edtf::text).orElse(""),
-        judgment.rules().scale().allow().keySet().stream().sorted().toList(),
+        vehicle.inspected().flatMap(Inspected::by).orElse(""),
+        vehicle.inspected().flatMap(Inspected::on).map(Edtf::text).orElse(""),
+        judgment.rules().scale().allowances().keySet().stream().sorted().toList(),
         Arrays.stream(GlossBand.values()).map(GlossBand::spoken).toList(),
         GlossReading.MOST,
         fields(),

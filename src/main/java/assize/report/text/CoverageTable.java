@@ -123,7 +123,8 @@ public final class CoverageTable {
   }
 
   private void bar(String model, List<Stretch> stretches) {
-    Optional<DateRange> built = Optional.ofNullable(rules.models().get(model)).map(Model::built);
+    Optional<DateRange> built =
+        Optional.ofNullable(rules.models().get(model)).map(Model::production);
     List<String> words =
         stretches.stream()
             .filter(it -> isGap(it.reach()))

@@ -87,7 +87,7 @@ public final class JudgmentJson {
             range(one.text("id", area.area().id()), area.earned())
                 .thousandths("possible", area.possible()));
     json.objects("items", "  ", judgment.items(), this::item);
-    return json.texts("remarks", judgment.remarks().stream().map(Notice::words).toList());
+    return json.texts("remarks", judgment.notices().stream().map(Notice::words).toList());
   }
 
   private static Json days(java.time.LocalDate first, java.time.LocalDate last) {
@@ -137,7 +137,7 @@ public final class JudgmentJson {
     json.text("aspect", rule.aspect().word())
         .text(
             "verdict",
-            (verdicts.size() == 1 ? cases.get(0).aspect().verdict() : Verdict.OPEN).word())
+            (verdicts.size() == 1 ? cases.get(0).aspect().verdict() : Verdict.UNDECIDED).word())
         .text("agreement", dispute.word())
         .number("conflict", mean(cases, one -> one.aspect().conflict()), 6);
     Map<Set<Expectation>, List<PositionDays>> held = new LinkedHashMap<>();

@@ -42,9 +42,9 @@ final class AreaViewFactory {
         NumberFormatter.points(earned.likely()),
         NumberFormatter.points(earned.high()),
         NumberFormatter.points(one.possible()),
-        one.area().most().isPresent()
+        one.area().maxLoss().isPresent()
             ? "It loses at most "
-                + NumberFormatter.points(one.area().most().getAsLong())
+                + NumberFormatter.points(one.area().maxLoss().getAsLong())
                 + " points."
             : "",
         RangeBars.earned(

@@ -57,7 +57,7 @@ public final class ReportViewFactory {
     DisputeViewFactory.Sorted disputes = differing.sorted(evidence, pictures);
     return new ReportView(
         ReportHeaderViewFactory.of(judgment),
-        judgment.remarks().stream()
+        judgment.notices().stream()
             .map(remark -> new ReportView.RemarkView(about(remark.kind()), remark.words()))
             .toList(),
         ScoreViewFactory.of(judgment),
@@ -103,7 +103,7 @@ public final class ReportViewFactory {
         judgment.items().stream()
             .filter(one -> !ItemViewFactory.isNotApplicable(one))
             .map(ItemJudgment::item)
-            .filter(item -> item.cautions().contains(caution))
+            .filter(item -> item.hazards().contains(caution))
             .map(item -> new LinkView(AnchorIds.item(item.id()), item.title()))
             .toList());
   }

@@ -99,7 +99,7 @@ public final class AspectViewFactory {
 
   /** Returns the values compared, once each; of several positions, by which of them. */
   private List<String> why(Item item, AspectJudgment aspect) {
-    if (aspect.verdict() == Verdict.NOT_SHOWN) {
+    if (aspect.verdict() == Verdict.NOT_ASSESSED) {
       return List.of();
     }
     List<PositionJudgment> judged =
@@ -120,7 +120,7 @@ public final class AspectViewFactory {
    * lost by.
    */
   List<String> losses(Item item, AspectJudgment aspect) {
-    if (aspect.verdict() == Verdict.NOT_SHOWN) {
+    if (aspect.verdict() == Verdict.NOT_ASSESSED) {
       return List.of();
     }
     Place at = reading.at(item, aspect.rule().aspect());
@@ -191,7 +191,7 @@ public final class AspectViewFactory {
     List<PositionJudgment> judged =
         aspect.positions().stream().filter(PositionJudgment::scored).toList();
     boolean weighed =
-        judged.size() > 1 && aspect.verdict() != Verdict.NOT_SHOWN && aspect.allowed().isEmpty();
+        judged.size() > 1 && aspect.verdict() != Verdict.NOT_ASSESSED && aspect.allowed().isEmpty();
     if (!weighed) {
       return product("likely: ", aspect, aspect.likely(), aspect.earned().likely());
     }

@@ -89,8 +89,8 @@ public final class ClaimDatesViewFactory {
     Optional<String> own = reading.judgment().vehicle().model();
     for (Model model : reading.judgment().rules().models().values()) {
       if (own.isEmpty() || own.get().equals(model.id())) {
-        first = first.isBefore(model.built().first()) ? first : model.built().first();
-        last = last.isAfter(model.built().last()) ? last : model.built().last();
+        first = first.isBefore(model.production().first()) ? first : model.production().first();
+        last = last.isAfter(model.production().last()) ? last : model.production().last();
       }
     }
     return new DateRange(first, last);

@@ -113,7 +113,7 @@ final class DisputePeriodViewFactory {
             position.belief(),
             position.plausibility(),
             reading.judgment().rules().scale().settledAt() / 1000.0);
-    boolean shown = position.comparison().verdict() != Verdict.NOT_SHOWN;
+    boolean shown = position.comparison().verdict() != Verdict.NOT_ASSESSED;
     return new DisputeView.PositionView(
         Integer.toString(index + 1),
         accepts,

@@ -186,7 +186,7 @@ public final class DisputeViewFactory {
         IntStream.range(0, reading.stretches())
             .mapToObj(i -> at(found.one(), found.aspect(), i))
             .flatMap(Optional::stream)
-            .anyMatch(it -> it.verdict() != Verdict.NOT_SHOWN);
+            .anyMatch(it -> it.verdict() != Verdict.NOT_ASSESSED);
     return shown ? "" : "This aspect has not been shown, so the vehicle stands nowhere yet.";
   }
 }

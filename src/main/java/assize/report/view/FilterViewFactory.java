@@ -31,7 +31,7 @@ public final class FilterViewFactory {
             choice(
                 CAUTION,
                 "with a caution",
-                one -> !ItemViewFactory.isNotApplicable(one) && !one.item().cautions().isEmpty())));
+                one -> !ItemViewFactory.isNotApplicable(one) && !one.item().hazards().isEmpty())));
   }
 
   private FilterView.Choice choice(Verdict verdict) {
@@ -87,6 +87,6 @@ public final class FilterViewFactory {
         + VerdictView.of(one.verdict()).shape()
         + " "
         + mark(one.dispute())
-        + (one.item().cautions().isEmpty() ? "" : " " + CAUTION);
+        + (one.item().hazards().isEmpty() ? "" : " " + CAUTION);
   }
 }

@@ -45,7 +45,7 @@ public final class ItemViewFactory {
         NumberFormatter.points(one.possible()),
         one.item().look().orElse(""),
         one.item().notes().orElse(""),
-        one.item().cautions().stream().map(ItemViewFactory::caution).toList(),
+        one.item().hazards().stream().map(ItemViewFactory::caution).toList(),
         withMean(
             one,
             ViewPeriods.join(
@@ -129,9 +129,9 @@ public final class ItemViewFactory {
                     AnchorIds.item(one.item().id()),
                     one.item().title(),
                     departure.reason(),
-                    departure.why().orElse(""),
+                    departure.explanation().orElse(""),
                     kept(one, departure.reason()),
-                    departure.until().map(EdtfFormatter::date).orElse("")));
+                    departure.reviewBy().map(EdtfFormatter::date).orElse("")));
   }
 
   private String kept(ItemJudgment one, String reason) {
@@ -140,7 +140,7 @@ public final class ItemViewFactory {
     String earned =
         NumberFormatter.range(one.earned()) + " of " + NumberFormatter.points(one.possible());
     if (!differs) {
-      return reading.judgment().rules().scale().allow().containsKey(reason)
+      return reading.judgment().rules().scale().allowances().containsKey(reason)
           ? "Earns " + earned + "; the allowance changes nothing here."
           : "Earns " + earned + "; the scale makes no allowance for this reason.";
     }
@@ -214,6 +214,6 @@ public final class ItemViewFactory {
 
   /** Returns the verdict on an item that does not apply on any build day. */
   public static boolean isNotApplicable(ItemJudgment one) {
-    return one.verdict() == Verdict.DOES_NOT_APPLY;
+    return one.verdict() == Verdict.NOT_APPLICABLE;
   }
 }

@@ -88,7 +88,7 @@ public final class LossesViewFactory {
       ItemInPeriod here = one.stretches().get(i);
       long lost =
           here.aspects().stream()
-              .filter(aspect -> aspect.verdict() != Verdict.NOT_SHOWN)
+              .filter(aspect -> aspect.verdict() != Verdict.NOT_ASSESSED)
               .mapToLong(aspect -> aspect.possible() - aspect.earned().likely())
               .sum();
       sum = sum.add(BigDecimal.valueOf(lost).multiply(BigDecimal.valueOf(reading.weight(i))));
@@ -142,7 +142,7 @@ public final class LossesViewFactory {
     if (count == 0) {
       return "Everything that applies has been shown.";
     }
-    String credit = NumberFormatter.number(reading.judgment().rules().scale().notShown());
+    String credit = NumberFormatter.number(reading.judgment().rules().scale().notAssessed());
     return NumberFormatter.count(count, "item lacks", "items lack")
         + " something that the standard asks to see, worth "
         + NumberFormatter.points(all)
@@ -159,7 +159,7 @@ public final class LossesViewFactory {
         continue;
       }
       for (AspectJudgment aspect : here.aspects()) {
-        if (aspect.verdict() == Verdict.NOT_SHOWN) {
+        if (aspect.verdict() == Verdict.NOT_ASSESSED) {
           missing.put(aspect.rule().aspect().spoken(), aspect.possible());
         }
       }

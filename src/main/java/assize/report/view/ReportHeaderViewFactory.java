@@ -4,7 +4,7 @@ import assize.date.DateRange;
 import assize.date.DateRangeFormatter;
 import assize.judgment.BuildDate;
 import assize.judgment.Judgment;
-import assize.record.Judged;
+import assize.record.Inspected;
 import assize.record.VehicleRecord;
 import assize.ruleset.Model;
 import assize.ruleset.NumberTable;
@@ -58,11 +58,11 @@ public final class ReportHeaderViewFactory {
   }
 
   private static String judged(VehicleRecord vehicle) {
-    String by = vehicle.judged().flatMap(Judged::by).map(name -> "by " + name).orElse("");
+    String by = vehicle.inspected().flatMap(Inspected::by).map(name -> "by " + name).orElse("");
     String on =
         vehicle
-            .judged()
-            .flatMap(Judged::on)
+            .inspected()
+            .flatMap(Inspected::on)
             .map(date -> "on " + EdtfFormatter.date(date))
             .orElse("");
     return (by + " " + on).strip();
@@ -76,7 +76,7 @@ public final class ReportHeaderViewFactory {
             (table, number) ->
                 facts.add(
                     new ReportHeaderView.Named(
-                        Optional.ofNullable(rules.numbers().get(table))
+                        Optional.ofNullable(rules.numberTables().get(table))
                             .map(NumberTable::name)
                             .orElse(table),
                         number)));

@@ -59,7 +59,9 @@ public final class ScoreViewFactory {
         .map(
             award ->
                 new ScoreRangeChart.Threshold(
-                    award.name(), NumberFormatter.points(award.points()), award.points() / 1000.0))
+                    award.name(),
+                    NumberFormatter.points(award.minScore()),
+                    award.minScore() / 1000.0))
         .toList();
   }
 
@@ -122,12 +124,12 @@ public final class ScoreViewFactory {
   private static List<ScoreView.AwardView> awards(Judgment judgment) {
     AwardResult result = judgment.award();
     return judgment.rules().awards().stream()
-        .sorted(Comparator.comparingLong(Award::points).reversed())
+        .sorted(Comparator.comparingLong(Award::minScore).reversed())
         .map(
             award ->
                 new ScoreView.AwardView(
                     award.name(),
-                    NumberFormatter.points(award.points()),
+                    NumberFormatter.points(award.minScore()),
                     conditions(award),
                     standing(award, result)))
         .toList();
@@ -145,18 +147,18 @@ public final class ScoreViewFactory {
 
   /** Says whether an award is the best one reached, or below it. */
   public static boolean under(Award award, Optional<Award> best) {
-    return best.isPresent() && award.points() <= best.get().points();
+    return best.isPresent() && award.minScore() <= best.get().minScore();
   }
 
   private static String conditions(Award award) {
     List<String> parts = new ArrayList<>();
     award
-        .noAreaUnder()
+        .minAreaShare()
         .ifPresent(
             share ->
                 parts.add("no area under " + NumberFormatter.number(share.multiply(100)) + "%"));
     award
-        .noItemOver()
+        .maxItemLoss()
         .ifPresent(
             points ->
                 parts.add("no item departs by over " + NumberFormatter.points(points) + " points"));
@@ -179,12 +181,12 @@ public final class ScoreViewFactory {
 
   private static String meaning(Verdict verdict) {
     return switch (verdict) {
-      case MEETS -> "as the standard has it";
-      case PARTLY -> "right in part";
-      case DEPARTS -> "not as the standard has it";
-      case OPEN -> "a dispute or a coarse measurement leaves it open";
-      case NOT_SHOWN -> "nothing in the record shows it";
-      case DOES_NOT_APPLY -> "not for this vehicle";
+      case CORRECT -> "as the standard has it";
+      case PARTLY_CORRECT -> "right in part";
+      case INCORRECT -> "not as the standard has it";
+      case UNDECIDED -> "a dispute or a coarse measurement leaves it open";
+      case NOT_ASSESSED -> "nothing in the record shows it";
+      case NOT_APPLICABLE -> "not for this vehicle";
       case MAY_APPLY -> "the build day or the equipment is too uncertain to say";
     };
   }

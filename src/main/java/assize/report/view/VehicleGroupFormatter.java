@@ -98,7 +98,7 @@ public final class VehicleGroupFormatter {
   }
 
   private String table(String id) {
-    return Optional.ofNullable(rules.numbers().get(id)).map(NumberTable::name).orElse(id);
+    return Optional.ofNullable(rules.numberTables().get(id)).map(NumberTable::name).orElse(id);
   }
 
   private String numbers(String table, AttributeValue.Within number) {

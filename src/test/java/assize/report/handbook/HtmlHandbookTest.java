@@ -69,7 +69,7 @@ class HtmlHandbookTest {
             item -> {
               String text = page.select("#item-" + item.id()).text();
               item.look().ifPresent(look -> assertThat(text).contains(flat(look)));
-              item.cautions().forEach(one -> assertThat(text).contains(one.precaution()));
+              item.hazards().forEach(one -> assertThat(text).contains(one.precaution()));
               item.choices().values().forEach(word -> assertThat(text).contains(flat(word)));
               item.aspects().stream()
                   .flatMap(rule -> rule.claims().stream())
@@ -77,7 +77,7 @@ class HtmlHandbookTest {
                   .forEach(cite -> assertThat(text).contains(flat(cite)));
             });
     rules
-        .numbers()
+        .numberTables()
         .values()
         .forEach(
             table ->
@@ -86,7 +86,7 @@ class HtmlHandbookTest {
                     .forEach(
                         series -> {
                           series
-                              .first()
+                              .firstNumbers()
                               .forEach(
                                   entry ->
                                       assertThat(all)
@@ -104,7 +104,7 @@ class HtmlHandbookTest {
     rules.awards().forEach(award -> assertThat(all).contains(award.name()));
     rules.models().values().forEach(model -> assertThat(all).contains(model.name()));
     rules.equipment().values().forEach(word -> assertThat(all).contains(word));
-    rules.scale().allow().keySet().forEach(reason -> assertThat(all).contains(reason));
+    rules.scale().allowances().keySet().forEach(reason -> assertThat(all).contains(reason));
     rules.files().forEach(file -> assertThat(all).contains(file.sha256()));
     rules
         .sources()

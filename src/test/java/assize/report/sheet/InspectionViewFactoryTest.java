@@ -8,10 +8,10 @@ import assize.judge.Judge;
 import assize.measure.MeasuredSize;
 import assize.record.RecordReader;
 import assize.record.VehicleRecord;
-import assize.report.sheet.InspectionView.WalkArea;
-import assize.report.sheet.InspectionView.WalkAspect;
-import assize.report.sheet.InspectionView.WalkExpected;
-import assize.report.sheet.InspectionView.WalkItem;
+import assize.report.sheet.InspectionView.ExpectedValue;
+import assize.report.sheet.InspectionView.InspectedArea;
+import assize.report.sheet.InspectionView.InspectedAspect;
+import assize.report.sheet.InspectionView.InspectedItem;
 import assize.report.view.CautionView;
 import assize.report.view.ReportHeaderView;
 import assize.ruleset.Hazard;
@@ -126,28 +126,28 @@ class InspectionViewFactoryTest {
     return read.value().orElseThrow(() -> new AssertionError(read.diagnostics().toString()));
   }
 
-  private static Stream<WalkItem> items(InspectionView view) {
+  private static Stream<InspectedItem> items(InspectionView view) {
     return view.areas().stream().flatMap(area -> area.items().stream());
   }
 
-  private static WalkItem item(InspectionView view, String id) {
+  private static InspectedItem item(InspectionView view, String id) {
     return items(view).filter(item -> item.id().equals(id)).findFirst().orElseThrow();
   }
 
-  private static WalkAspect aspect(InspectionView view, String item) {
+  private static InspectedAspect aspect(InspectionView view, String item) {
     return item(view, item).aspects().get(0);
   }
 
   private static List<String> expected(InspectionView view, String item) {
-    return aspect(view, item).expected().stream().map(WalkExpected::line).toList();
+    return aspect(view, item).expected().stream().map(ExpectedValue::line).toList();
   }
 
   @Test
   void whatDoesNotApplyIsLeftOutAndNumbersStay() {
     InspectionView view = view("");
-    assertThat(items(view).map(WalkItem::id))
+    assertThat(items(view).map(InspectedItem::id))
         .containsExactly("button", "heater", "late", "lever", "wheel", "bed-color");
-    assertThat(items(view).map(WalkItem::number)).containsExactly(2, 3, 4, 5, 6, 7);
+    assertThat(items(view).map(InspectedItem::number)).containsExactly(2, 3, 4, 5, 6, 7);
     assertThat(view.items()).isEqualTo(6);
     assertThat(view.aspects()).isEqualTo(7);
     assertThat(view("equipment: {heater: no}\n").items()).isEqualTo(5);
@@ -156,13 +156,13 @@ class InspectionViewFactoryTest {
 
   @Test
   void anAreaWithNothingToLookAtIsLeftOut() {
-    assertThat(view("").areas()).extracting(WalkArea::name).containsExactly("Cab", "Load bed");
+    assertThat(view("").areas()).extracting(InspectedArea::name).containsExactly("Cab", "Load bed");
     RuleSet narrowed =
         rules(RULES.replace("title: Color of the bed\n", "title: Color\n        models: X2\n"));
     assertThat(
             view(narrowed, "record: r\nrules: rules.yaml\nvehicle: {name: Ours, model: X1}\n")
                 .areas())
-        .extracting(WalkArea::name)
+        .extracting(InspectedArea::name)
         .containsExactly("Cab");
   }
 
@@ -181,7 +181,7 @@ class InspectionViewFactoryTest {
 
   @Test
   void anItemSaysWhereToLook() {
-    WalkItem button = item(view(""), "button");
+    InspectedItem button = item(view(""), "button");
     assertThat(button.points()).isEqualTo("2.5");
     assertThat(button.look()).isEqualTo("The rim of the button.");
     assertThat(button.notes()).isEqualTo("Not the *switch*.");
@@ -235,8 +235,8 @@ class InspectionViewFactoryTest {
 
   @Test
   void whereSourcesDifferEachSaysItsOwn() {
-    WalkAspect color = aspect(view(""), "bed-color");
-    assertThat(color.expected().stream().map(WalkExpected::line))
+    InspectedAspect color = aspect(view(""), "bed-color");
+    assertThat(color.expected().stream().map(ExpectedValue::line))
         .containsExactly(
             "Works green (Drawing 204, grade A; left open by Photograph 11, grade B)",
             "Black (The guide, grade C; The second guide, grade C, repeating The guide;"
@@ -316,7 +316,7 @@ class InspectionViewFactoryTest {
   void whatARecordSaysIsGivenAsYamlHasIt(
       String item, String written, String typed, String yaml, String words) {
     InspectionView view = view("observations:\n  " + item + ":\n    " + written + "\n");
-    InspectionView.WalkFound found = aspect(view, item).found();
+    InspectionView.FoundValue found = aspect(view, item).found();
     assertThat(found.typed()).isEqualTo(typed);
     assertThat(found.yaml()).isEqualTo(yaml);
     assertThat(found.words()).isEqualTo(words);

@@ -744,7 +744,7 @@ class SheetWritingTest {
         String why = String.valueOf(((Map<?, ?>) value).get("explanation"));
         Optional<Departure> departure = one.flatMap(Observation::departure);
         assertThat(departure.map(Departure::reason).orElse("")).as(after).isEqualTo(reason);
-        assertThat(departure.flatMap(Departure::why).orElse("")).isEqualTo(why);
+        assertThat(departure.flatMap(Departure::explanation).orElse("")).isEqualTo(why);
       }
       case "color" -> color(one, (Map<?, ?>) value, after);
       default -> {

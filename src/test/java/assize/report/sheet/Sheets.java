@@ -134,7 +134,7 @@ public record Sheets(Path folder, Path home) {
             it ->
                 answers.put(
                     "departure",
-                    Map.of("reason", it.reason(), "explanation", it.why().orElse(""))));
+                    Map.of("reason", it.reason(), "explanation", it.explanation().orElse(""))));
     return answers;
   }
 

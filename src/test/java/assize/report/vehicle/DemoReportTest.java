@@ -85,7 +85,7 @@ class DemoReportTest {
     Judgment judgment = judgment(name);
     Document page = page(judgment);
     long apart =
-        judgment.items().stream().filter(it -> it.verdict() == Verdict.DOES_NOT_APPLY).count();
+        judgment.items().stream().filter(it -> it.verdict() == Verdict.NOT_APPLICABLE).count();
     assertThat(page.select("article.item")).hasSize((int) (judgment.items().size() - apart));
     assertThat(page.select(".apart li")).hasSize((int) apart);
     assertThat(page.select("#sources li"))

@@ -14,7 +14,7 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 
 /** Reads the parts of a photo that are painted over in the copy for others. */
-final class CoverReader {
+final class BlackoutReader {
   /** How many parts of one photo can be covered. */
   static final int MOST = 50;
 
@@ -34,7 +34,7 @@ final class CoverReader {
 
   private final ScalarReader values;
 
-  CoverReader(ScalarReader values) {
+  BlackoutReader(ScalarReader values) {
     this.values = values;
   }
 

@@ -10,20 +10,20 @@ import java.util.List;
 import java.util.Optional;
 
 /** Who looked at a vehicle, and when. */
-public final class Judged extends Facts {
+public final class Inspected extends Facts {
   public static final Field<Reading, Optional<String>> BY =
       Field.may("by", Type.text(), "Who looked.");
   public static final Field<Reading, Optional<Edtf>> ON =
       Field.may("on", Type.date("2026-10-03"), "On which day.");
 
-  public static final Table<Reading, Judged> TABLE =
-      Table.of("a judging", Judged::new, List.of(BY, ON));
+  public static final Table<Reading, Inspected> TABLE =
+      Table.of("a judging", Inspected::new, List.of(BY, ON));
 
-  private Judged(Drawn drawn) {
+  private Inspected(Drawn drawn) {
     super(drawn);
   }
 
-  public static Judged of(Optional<String> by, Optional<Edtf> on) {
+  public static Inspected of(Optional<String> by, Optional<Edtf> on) {
     return TABLE.with(TABLE.with(TABLE.blank(), BY, by), ON, on);
   }
 

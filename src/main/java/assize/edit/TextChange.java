@@ -13,26 +13,26 @@ import java.util.Optional;
  * @param path names, the outermost first; at least one
  * @param isMore whether the value is a list that goes behind the entries that stand there
  */
-public record Change(List<String> path, YamlValue value, boolean isMore) {
-  public Change {
+public record TextChange(List<String> path, YamlValue value, boolean isMore) {
+  public TextChange {
     path = List.copyOf(path);
   }
 
   /** Replaces what stands at a place, or puts something there. */
-  public Change(List<String> path, YamlValue value) {
+  public TextChange(List<String> path, YamlValue value) {
     this(path, value, false);
   }
 
-  private Change below() {
-    return new Change(path.subList(1, path.size()), value, isMore);
+  private TextChange below() {
+    return new TextChange(path.subList(1, path.size()), value, isMore);
   }
 
   /**
    * Returns the same group with changes made, one after another; groups on the way to a place that
    * are missing are made.
    */
-  public static YamlValue.Group all(YamlValue.Group group, List<Change> changes) {
-    Map<String, List<Change>> byName = new LinkedHashMap<>();
+  public static YamlValue.Group all(YamlValue.Group group, List<TextChange> changes) {
+    Map<String, List<TextChange>> byName = new LinkedHashMap<>();
     changes.forEach(
         it -> byName.computeIfAbsent(it.path().get(0), name -> new ArrayList<>()).add(it));
     List<YamlValue.Field> fields = new ArrayList<>();
@@ -41,11 +41,11 @@ public record Change(List<String> path, YamlValue value, boolean isMore) {
   }
 
   /** Returns what stands under a name after changes of it and of what is below it. */
-  private static YamlValue one(Optional<YamlValue> before, List<Change> changes) {
+  private static YamlValue one(Optional<YamlValue> before, List<TextChange> changes) {
     Optional<YamlValue> value = before;
     List<YamlValue> more = new ArrayList<>();
-    List<Change> below = new ArrayList<>();
-    for (Change one : changes) {
+    List<TextChange> below = new ArrayList<>();
+    for (TextChange one : changes) {
       if (one.path().size() > 1) {
         below.add(one.below());
         continue;
@@ -59,7 +59,7 @@ public record Change(List<String> path, YamlValue value, boolean isMore) {
       }
     }
     if (!more.isEmpty()) {
-      more.addAll(0, value.filter(it -> !it.isBlank()).map(Change::entries).orElse(List.of()));
+      more.addAll(0, value.filter(it -> !it.isBlank()).map(TextChange::entries).orElse(List.of()));
       value = Optional.of(new YamlValue.Items(more));
     }
     return below.isEmpty()
