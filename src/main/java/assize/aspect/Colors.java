@@ -255,7 +255,9 @@ public final class Colors extends Kind {
             decided.credit(),
             new Both(decided.reason(), color.chip.orElse(Finding.OTHER), agree));
       }
-      return byInstrument.or(() -> byEye).orElseGet(() -> Comparison.notShown(new NoSample(chip)));
+      return byInstrument
+          .or(() -> byEye)
+          .orElseGet(() -> Comparison.notAssessed(new NoSample(chip)));
     }
 
     /** Returns the greatest difference that is right: the item's own, the color's or the usual. */
@@ -268,15 +270,15 @@ public final class Colors extends Kind {
 
     private Comparison byEye(String seen, Optional<CieLab> target, double most, Place at) {
       if (seen.equals(chip)) {
-        return Comparison.meets(new ByEye(seen, Optional.empty()));
+        return Comparison.correct(new ByEye(seen, Optional.empty()));
       }
       Optional<CieLab> own = sample(seen, at);
       if (own.isPresent() && target.isPresent()) {
         double difference = Ciede2000.of(own.get(), target.get()).de00();
         ByEye why = new ByEye(seen, Optional.of(new Difference(difference, most)));
-        return difference <= most ? Comparison.meets(why) : Comparison.departs(why);
+        return difference <= most ? Comparison.correct(why) : Comparison.incorrect(why);
       }
-      return Comparison.departs(new ByEye(seen, Optional.empty()));
+      return Comparison.incorrect(new ByEye(seen, Optional.empty()));
     }
 
     private static Comparison measured(CieLab lab, CieLab aim, double uncertainty, double most) {
@@ -319,7 +321,7 @@ public final class Colors extends Kind {
     public Comparison against(Finding found, Setting setting) {
       Optional<Finding> other = setting.others().apply(item);
       if (other.isEmpty()) {
-        return Comparison.notShown(new Beside("the color of ", item, " was not shown"));
+        return Comparison.notAssessed(new Beside("the color of ", item, " was not assessed"));
       }
       return found instanceof Found color && other.get() instanceof Found theirs
           ? against(color, theirs, setting.at())
@@ -331,7 +333,7 @@ public final class Colors extends Kind {
       boolean sameChip = found.chip.isPresent() && found.chip.equals(other.chip);
       boolean bothOther = sameChip && found.chip.equals(Optional.of(Finding.OTHER));
       if (!instrument && !bothOther && sameChip) {
-        return Comparison.meets(new Beside("by eye the same as ", item, ""));
+        return Comparison.correct(new Beside("by eye the same as ", item, ""));
       }
       Optional<CieLab> own = found.reading(at);
       Optional<CieLab> theirs = other.reading(at);
@@ -351,13 +353,13 @@ public final class Colors extends Kind {
                 uncertainty));
       }
       if (bothOther || found.chip.isEmpty() || other.chip.isEmpty()) {
-        return Comparison.notShown(
+        return Comparison.notAssessed(
             new Beside(
                 "what was found of it and of ", item, " does not tell whether they are the same"));
       }
       return sameChip
-          ? Comparison.meets(new Beside("by eye the same as ", item, ""))
-          : Comparison.departs(new Beside("by eye not the same as ", item, ""));
+          ? Comparison.correct(new Beside("by eye the same as ", item, ""))
+          : Comparison.incorrect(new Beside("by eye not the same as ", item, ""));
     }
 
     @Override

@@ -13,7 +13,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
  */
 public record Comparison(Verdict verdict, BigFraction credit, Reason reason) {
   private static final Comparison UNLIKE =
-      notShown(new Reason.Said("what was found can't be compared with what is expected"));
+      notAssessed(new Reason.Said("what was found can't be compared with what is expected"));
 
   /** Compares by a credit. */
   public static Comparison earns(BigFraction credit, Reason reason) {
@@ -24,15 +24,15 @@ public record Comparison(Verdict verdict, BigFraction credit, Reason reason) {
     return new Comparison(verdict, credit, reason);
   }
 
-  public static Comparison meets(Reason reason) {
+  public static Comparison correct(Reason reason) {
     return earns(BigFraction.ONE, reason);
   }
 
-  public static Comparison departs(Reason reason) {
+  public static Comparison incorrect(Reason reason) {
     return earns(BigFraction.ZERO, reason);
   }
 
-  public static Comparison notShown(Reason reason) {
+  public static Comparison notAssessed(Reason reason) {
     return new Comparison(Verdict.NOT_ASSESSED, BigFraction.ZERO, reason);
   }
 
@@ -44,10 +44,10 @@ public record Comparison(Verdict verdict, BigFraction credit, Reason reason) {
   /** Judges by a probability of conformity (JCGM 106:2012, 7.4 and 8). */
   static Comparison probably(double probability, Reason reason) {
     if (probability >= Conformity.MEETS) {
-      return meets(reason);
+      return correct(reason);
     }
     return probability <= Conformity.DEPARTS
-        ? departs(reason)
+        ? incorrect(reason)
         : new Comparison(Verdict.UNDECIDED, credit(probability), reason);
   }
 

@@ -162,13 +162,14 @@ public final class DateCodes extends Kind {
       String stamped = part.text();
       Optional<Parsed<DateRangeSet>> days = CodeMeanings.days(code, stamped, setting.build());
       if (days.isEmpty()) {
-        return Comparison.departs(new Reason.Said(stamped + " is not a code of this form"));
+        return Comparison.incorrect(new Reason.Said(stamped + " is not a code of this form"));
       }
       return days.get()
           .match(
               set -> compare(stamped, set.spans(), setting),
               bad ->
-                  Comparison.departs(new Reason.Said(stamped + " means no day: " + bad.reason())));
+                  Comparison.incorrect(
+                      new Reason.Said(stamped + " means no day: " + bad.reason())));
     }
 
     private Comparison compare(String stamped, List<DateRange> meanings, Setting setting) {
@@ -177,7 +178,7 @@ public final class DateCodes extends Kind {
           meanings.stream().filter(made -> code.made().allows(made, setting.builtOn())).findFirst();
       Optional<DateRange> nearest = fitting.or(() -> CodeMeanings.nearest(meanings, window));
       if (nearest.isEmpty()) {
-        return Comparison.departs(new Reason.Said(stamped + " means no day near the build day"));
+        return Comparison.incorrect(new Reason.Said(stamped + " means no day near the build day"));
       }
       DateRange made = nearest.get();
       boolean repeats = meanings.stream().anyMatch(other -> !other.equals(made));
@@ -190,10 +191,10 @@ public final class DateCodes extends Kind {
                   : made.first().isAfter(setting.builtOn()) ? When.AFTER : When.LATE;
       Why why = new Why(stamped, made, window, when, repeats);
       if (fitting.isPresent()) {
-        return Comparison.meets(why);
+        return Comparison.correct(why);
       }
       if (late) {
-        return Comparison.departs(why);
+        return Comparison.incorrect(why);
       }
       boolean nothing = setting.tooEarly().signum() == 0;
       return new Comparison(

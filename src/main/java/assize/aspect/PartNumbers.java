@@ -83,7 +83,7 @@ public final class PartNumbers extends Kind {
       }
       return number.fits(stamped.text)
           ? Comparison.earns(credit, new Why(stamped.text, Optional.empty()))
-          : Comparison.departs(
+          : Comparison.incorrect(
               new Why(stamped.text, Optional.of(number).filter(it -> !stamped.isMasked())));
     }
 

@@ -126,7 +126,7 @@ public final class Sizes extends Kind {
       }
       MeasuredSize measured = size.measured;
       if (measured.dimension() != limits.dimension()) {
-        return Comparison.notShown(
+        return Comparison.notAssessed(
             new Reason.Said(measured.text() + " is not a size of this kind"));
       }
       double probability = Conformity.judge(measured, limits).probability();
@@ -158,7 +158,7 @@ public final class Sizes extends Kind {
       }
       boolean same = thread.sameAs(other.thread);
       ThreadWhy why = new ThreadWhy(other.thread, same ? Optional.empty() : Optional.of(thread));
-      return same ? Comparison.meets(why) : Comparison.departs(why);
+      return same ? Comparison.correct(why) : Comparison.incorrect(why);
     }
 
     @Override

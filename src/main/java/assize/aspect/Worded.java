@@ -167,7 +167,7 @@ public final class Worded extends Kind {
       }
       return fits(word.id, id, setting.at())
           ? Comparison.earns(credit, new Why(word.id, Optional.of(id).filter(it -> !names(word))))
-          : Comparison.departs(new Why(word.id, Optional.empty()));
+          : Comparison.incorrect(new Why(word.id, Optional.empty()));
     }
 
     @Override

@@ -96,7 +96,7 @@ public final class YesNo extends Kind {
         return Comparison.unlike();
       }
       Why why = new Why(answer.yes);
-      return answer.yes == yes ? Comparison.meets(why) : Comparison.departs(why);
+      return answer.yes == yes ? Comparison.correct(why) : Comparison.incorrect(why);
     }
 
     @Override

@@ -93,7 +93,7 @@ final class ChangesJson {
   }
 
   private static Json item(ItemJudgment judged) {
-    return score(Json.object().text("verdict", judged.verdict().word()), judged.earned())
+    return score(Json.object().text("verdict", judged.verdict().id()), judged.earned())
         .thousandths("possible", judged.possible());
   }
 

@@ -26,7 +26,7 @@ final class ItemChanges {
               Item.SCOPE, "for which vehicles", it -> Optional.of(new ChangedValue.Where(it))),
           Property.note(Item.LOOK, "what to look at"),
           Property.note(Item.NOTES, "notes"),
-          Property.wording(Item.HAZARDS, "hazards", ItemChanges::cautions),
+          Property.wording(Item.HAZARDS, "hazards", ItemChanges::hazards),
           Property.altering(Item.CAUSE, "cause", it -> it.map(ChangedValue.Words::new)));
 
   private final RuleSet after;
@@ -103,12 +103,12 @@ final class ItemChanges {
     return Optional.ofNullable(areas.get(id)).map(Area::name).orElse(id);
   }
 
-  private static Optional<ChangedValue> cautions(List<Hazard> cautions) {
-    return cautions.isEmpty()
+  private static Optional<ChangedValue> hazards(List<Hazard> hazards) {
+    return hazards.isEmpty()
         ? Optional.empty()
         : Optional.of(
             new ChangedValue.Words(
-                cautions.stream().map(Hazard::word).collect(Collectors.joining(", "))));
+                hazards.stream().map(Hazard::word).collect(Collectors.joining(", "))));
   }
 
   private static void choices(ChangeCollector.Of of, Item old, Item now) {

@@ -36,7 +36,7 @@ final class StandardChanges {
               Scale.METHOD, "method", it -> Optional.of(new ChangedValue.Words(it.word()))),
           Property.altering(Scale.OUT_OF, "full score", Property::points));
   private static final Property<Scale> NOT_SHOWN =
-      Property.altering(Scale.NOT_ASSESSED, "credit of what is not shown", Property::share);
+      Property.altering(Scale.NOT_ASSESSED, "credit of what is not assessed", Property::share);
   private static final Property<Scale> SETTLED_AT =
       Property.altering(
           Scale.SETTLED_AT, "belief that settles a matter", it -> Property.points((long) it));

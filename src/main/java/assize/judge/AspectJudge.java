@@ -34,8 +34,8 @@ import org.apache.commons.numbers.fraction.BigFraction;
 
 /** One aspect of one item within one stretch: judges the vehicle by what the sources come to. */
 final class AspectJudge {
-  private static final Reason SAYS_SO = new Reason.Said("the owner says that it departs");
-  private static final Reason NOT_SHOWN = new Reason.Said("not shown");
+  private static final Reason SAYS_SO = new Reason.Said("the owner says that it is incorrect");
+  private static final Reason NOT_ASSESSED = new Reason.Said("not assessed");
 
   private final ClaimWeigher grounds;
   private final RuleSet rules;
@@ -225,7 +225,7 @@ final class AspectJudge {
           observation
               .map(it -> it.departure().isPresent() && it.findings().isEmpty())
               .orElse(false);
-      return knownWrong ? Comparison.departs(SAYS_SO) : Comparison.notShown(NOT_SHOWN);
+      return knownWrong ? Comparison.incorrect(SAYS_SO) : Comparison.notAssessed(NOT_ASSESSED);
     }
     Setting setting =
         new Setting(

@@ -8,7 +8,7 @@ import assize.report.sheet.InspectionView.ExpectedValue;
 import assize.report.sheet.InspectionView.InspectedArea;
 import assize.report.sheet.InspectionView.InspectedAspect;
 import assize.report.sheet.InspectionView.InspectedItem;
-import assize.report.view.CautionView;
+import assize.report.view.HazardView;
 import assize.ruleset.RuleSet;
 import assize.yaml.FlowYamlWriter;
 import java.util.ArrayList;
@@ -72,8 +72,8 @@ public final class RecordTemplate {
     said("Look: ", item.look());
     said("Note: ", item.notes());
     said("May not apply: ", item.mayApply());
-    for (CautionView caution : item.cautions()) {
-      said("Caution, " + caution.name() + ": ", caution.precaution());
+    for (HazardView hazard : item.hazards()) {
+      said("Hazard, " + hazard.name() + ": ", hazard.precaution());
     }
     lines.add(" ".repeat(ITEM) + item.id() + ":");
     item.aspects().forEach(this::aspect);
@@ -131,7 +131,7 @@ public final class RecordTemplate {
             "",
             """
             ------------------------------------------------------------------------------------------
-            That is all. What is left empty counts as not shown.
+            That is all. What is left empty counts as not assessed.
             Next:  assize judge %s
             and open the page that it names. It can be judged at any time, filled in or not.
             ------------------------------------------------------------------------------------------

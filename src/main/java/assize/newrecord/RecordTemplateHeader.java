@@ -59,8 +59,8 @@ final class RecordTemplateHeader {
         A color is matched on the thing itself. A photo, a screen or a print is never evidence of
         a color. What is expected is a claim, not an order: write what is there.
         """);
-    if (!view.cautions().isEmpty()) {
-      say(view.afterCautions());
+    if (!view.hazards().isEmpty()) {
+      say(view.afterHazards());
     }
   }
 

@@ -135,7 +135,7 @@ public final class VehicleRecord extends Facts {
                         (item, it) -> Observation.TABLE.reworded(it, rewording.at(item)));
                     return ImmutableOrderedMap.copyOf(changed);
                   }),
-          "What was found, item by item; an aspect that is left out is not shown.");
+          "What was found, item by item; an aspect that is left out is not assessed.");
 
   /** What can stay out of the copy for others. */
   public static final List<Secret<VehicleRecord>> SECRETS =

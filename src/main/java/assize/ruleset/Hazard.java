@@ -55,7 +55,7 @@ public enum Hazard {
       "Crumbling insulation can short and burn. Disconnect the battery before you move old wiring,"
           + " and fit a fuse before you connect it again.");
 
-  /** What stands after every caution. */
+  /** What stands after every hazard. */
   public static final String THEN =
       "Local codes and licensed practice come first. An authentic part is not thereby a safe one.";
 
@@ -77,8 +77,8 @@ public enum Hazard {
     return precaution;
   }
 
-  /** Returns the caution of that name. */
+  /** Returns the hazard of that name. */
   public static Optional<Hazard> of(String word) {
-    return Arrays.stream(values()).filter(caution -> caution.word.equals(word)).findFirst();
+    return Arrays.stream(values()).filter(hazard -> hazard.word.equals(word)).findFirst();
   }
 }

@@ -63,7 +63,7 @@ public final class Scale extends Facts {
           "not_assessed",
           BigFraction.ZERO,
           Type.credit(),
-          "The likely credit of what was not shown; 0 if nothing is said.");
+          "The likely credit of what was not assessed; 0 if nothing is said.");
   public static final Field<Reading, Integer> SETTLED_AT =
       Field.orNone(
           "settled_at",
@@ -159,7 +159,7 @@ public final class Scale extends Facts {
     return get(OUT_OF);
   }
 
-  /** Returns the likely credit of what was not shown, 0 to 1. */
+  /** Returns the likely credit of what was not assessed, 0 to 1. */
   public BigFraction notAssessed() {
     return get(NOT_ASSESSED);
   }

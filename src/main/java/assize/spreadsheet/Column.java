@@ -11,7 +11,7 @@ enum Column {
   TITLE("Title", 22, false),
   ASPECT("Aspect", 12, true),
   LOOK("What to look at", 40, false),
-  CAUTION("Caution", 26, false),
+  HAZARD("Hazard", 26, false),
   RIGHT("Right", 32, false),
   FOUND("Found", 24, true),
   NOTE("Note", 34, true),

@@ -10,7 +10,7 @@ import assize.report.sheet.InspectionView.ExpectedValue;
 import assize.report.sheet.InspectionView.InspectedArea;
 import assize.report.sheet.InspectionView.InspectedAspect;
 import assize.report.sheet.InspectionView.InspectedItem;
-import assize.report.view.CautionView;
+import assize.report.view.HazardView;
 import assize.report.view.ReportHeaderView;
 import assize.ruleset.RuleSet;
 import java.util.ArrayList;
@@ -120,7 +120,7 @@ record InspectionTable(
             case TITLE -> item.title();
             case ASPECT -> aspect.spoken();
             case LOOK -> look(item);
-            case CAUTION -> cautions(item, first);
+            case HAZARD -> hazards(item, first);
             case RIGHT ->
                 aspect.expected().stream()
                     .map(ExpectedValue::line)
@@ -141,9 +141,9 @@ record InspectionTable(
         : (item.look() + "\nMay apply: " + item.mayApply()).strip();
   }
 
-  /** Returns the cautions in full in an item's first row, by name in the others. */
-  private static String cautions(InspectedItem item, boolean first) {
-    return item.cautions().stream()
+  /** Returns the hazards in full in an item's first row, by name in the others. */
+  private static String hazards(InspectedItem item, boolean first) {
+    return item.hazards().stream()
         .map(it -> first ? it.name() + ": " + it.precaution() : it.name())
         .collect(Collectors.joining(first ? "\n" : ", "));
   }
@@ -196,10 +196,10 @@ record InspectionTable(
         List.of(
             "To read it in",
             "assize merge RECORD.yaml TABLE.xlsx shows what would change; --write changes it."));
-    if (!view.cautions().isEmpty()) {
+    if (!view.hazards().isEmpty()) {
       facts.add(List.of("", ""));
-      view.cautions().stream().map(InspectionTable::caution).forEach(facts::add);
-      facts.add(List.of("", view.afterCautions()));
+      view.hazards().stream().map(InspectionTable::hazard).forEach(facts::add);
+      facts.add(List.of("", view.afterHazards()));
     }
     return facts;
   }
@@ -208,7 +208,7 @@ record InspectionTable(
     return List.of(fact.name(), fact.value());
   }
 
-  private static List<String> caution(CautionView caution) {
-    return List.of("Caution: " + caution.name(), caution.precaution());
+  private static List<String> hazard(HazardView hazard) {
+    return List.of("Hazard: " + hazard.name(), hazard.precaution());
   }
 }

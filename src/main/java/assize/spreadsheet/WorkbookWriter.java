@@ -99,7 +99,7 @@ final class WorkbookWriter {
       boolean toFillIn = column.isRead() && column != Column.ASPECT && column != Column.ITEM;
       if (toFillIn) {
         style.fillColor(TO_FILL_IN);
-      } else if (column == Column.CAUTION) {
+      } else if (column == Column.HAZARD) {
         style.fontColor(ALARM);
       } else if (column == Column.ITEM || column == Column.HOW) {
         style.fontColor(QUIET);

@@ -66,7 +66,7 @@ class JudgeCommandTest {
     JsonNode aspect = key.get("aspects").get(0);
     assertThat(aspect.propertyNames())
         .contains("aspect", "verdict", "agreement", "conflict", "positions");
-    assertThat(aspect.get("verdict").stringValue()).isEqualTo("open");
+    assertThat(aspect.get("verdict").stringValue()).isEqualTo("undecided");
     assertThat(aspect.get("agreement").stringValue()).isEqualTo("disputed");
     assertThat(aspect.get("positions").get(0).propertyNames())
         .contains("expects", "sources", "belief", "plausibility", "credit");

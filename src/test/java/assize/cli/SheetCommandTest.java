@@ -133,7 +133,7 @@ class SheetCommandTest {
     assertThat(page.select(".tick:has(.ticked)").eachText()).containsExactly("chromium plate");
     assertThat(page.select("[data-line=note], [data-line=typed], .who .line").eachText())
         .contains("Plated anew", "3", "the owner", "2026-10-03");
-    assertThat(page.select(".caution").text())
+    assertThat(page.select(".hazard").text())
         .contains("dampen it")
         .contains("Local codes and licensed practice come first.");
   }

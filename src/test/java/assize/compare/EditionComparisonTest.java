@@ -34,7 +34,7 @@ class EditionComparisonTest {
             tuple(RuleSetPart.STANDARD, "", "issued", false),
             tuple(RuleSetPart.STANDARD, "", "notes", false),
             tuple(RuleSetPart.STANDARD, "", "warnings let stand", false),
-            tuple(RuleSetPart.SCORING, "", "credit of what is not shown", true),
+            tuple(RuleSetPart.SCORING, "", "credit of what is not assessed", true),
             tuple(RuleSetPart.AWARD, "gold", "from points", true),
             tuple(RuleSetPart.NUMBERS, "chassis", "series X1-…: numbers", true),
             tuple(RuleSetPart.SOURCE, "survivor", "grade", true),

@@ -24,7 +24,7 @@ class ArithmeticTest {
   private static final Path PAGE = Path.of("docs/arithmetic.md");
   private static final Pattern FIGURE =
       Pattern.compile(
-          "(?<figure>.+?)(?: of \"(?<of>[^\"]+)\")? (?<value>\"[^\"]+\"|[^ ]+|not shown|may apply)");
+          "(?<figure>.+?)(?: of \"(?<of>[^\"]+)\")? (?<value>\"[^\"]+\"|[^ ]+|partly correct|not assessed|may apply)");
   private static final Pattern NUMBER = Pattern.compile("−?[0-9]+(\\.[0-9]+)?");
 
   /** What the page must work out besides an item of each aspect. */
@@ -32,7 +32,7 @@ class ArithmeticTest {
       List.of(
           "worth",
           "equal shares",
-          "not shown",
+          "not assessed",
           "departure",
           "agreed",
           "settled",

@@ -154,8 +154,8 @@ class BuildDateResolverTest {
   @Test
   void theSeriesOfANumberTellsThePlant() {
     Judgment judgment = judge("vehicle: {name: One, model: X1}\nnumbers: {chassis: XS-5K}\n");
-    assertThat(Judging.item(judgment, "north-thing").verdict().word()).isEqualTo("does not apply");
-    assertThat(Judging.item(judgment, "late-thing").verdict().word()).isEqualTo("does not apply");
+    assertThat(Judging.item(judgment, "north-thing").verdict().word()).isEqualTo("not applicable");
+    assertThat(Judging.item(judgment, "late-thing").verdict().word()).isEqualTo("not applicable");
     Judgment unknown = judge("vehicle: {name: One, model: X1}\n");
     assertThat(Judging.item(unknown, "north-thing").verdict().word()).isEqualTo("may apply");
     assertThat(Judging.item(unknown, "late-thing").verdict().word()).isEqualTo("may apply");
@@ -163,10 +163,10 @@ class BuildDateResolverTest {
 
   @ParameterizedTest
   @CsvSource({
-    "X-4499, does not apply",
-    "X-4500, not shown",
-    "X-6000, not shown",
-    "X-6001, does not apply"
+    "X-4499, not applicable",
+    "X-4500, not assessed",
+    "X-6000, not assessed",
+    "X-6001, not applicable"
   })
   void aRangeOfNumbersIncludesItsEnds(String number, String verdict) {
     Judgment judgment =

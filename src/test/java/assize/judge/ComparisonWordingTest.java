@@ -168,7 +168,7 @@ class ComparisonWordingTest {
       delimiter = '|',
       quoteCharacter = '"',
       value = {
-        " | color: green | NOT_ASSESSED | the color of Other thing was not shown",
+        " | color: green | NOT_ASSESSED | the color of Other thing was not assessed",
         "other-thing: {color: black} | color: black | CORRECT | by eye the same as Other thing",
         "other-thing: {color: green} | color: green | CORRECT | by eye the same as Other thing",
         "other-thing: {color: black} | color: {chip: black, lab: [20, 0, 0]} | CORRECT"

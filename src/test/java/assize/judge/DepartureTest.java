@@ -75,7 +75,7 @@ class DepartureTest {
     Judgment judgment = judge("departure: {reason: law}");
     assertThat(lamp(judgment).verdict()).isEqualTo(Verdict.INCORRECT);
     assertThat(Judging.words(judgment, "lamp", lamp(judgment)))
-        .isEqualTo("the owner says that it departs");
+        .isEqualTo("the owner says that it is incorrect");
     assertThat(lamp(judgment).allowed()).contains(BigFraction.of(1, 2));
     assertThat(lamp(judgment).earned()).isEqualTo(new ScoreRange(5_000, 5_000, 5_000));
   }
@@ -93,7 +93,7 @@ class DepartureTest {
     assertThat(finish.verdict()).isEqualTo(Verdict.NOT_ASSESSED);
     assertThat(finish.allowed()).isEmpty();
     assertThat(finish.earned()).isEqualTo(new ScoreRange(0, 1_250, 5_000));
-    assertThat(Judging.words(judgment, "lamp", finish)).isEqualTo("not shown");
+    assertThat(Judging.words(judgment, "lamp", finish)).isEqualTo("not assessed");
     AspectJudgment condition = Judging.aspect(judgment, "lamp", Aspect.CONDITION);
     assertThat(condition.allowed()).contains(BigFraction.of(1, 2));
     assertThat(condition.earned()).isEqualTo(new ScoreRange(2_500, 2_500, 2_500));

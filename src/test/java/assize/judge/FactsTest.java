@@ -37,11 +37,11 @@ class FactsTest {
   /** Both were made in 1934; before it only the one, after it only the other. */
   @ParameterizedTest
   @CsvSource({
-    "'', 1933, not shown, does not apply, not shown",
-    "'', 1934, may apply, may apply, not shown",
-    "'', 1935, does not apply, not shown, not shown",
-    "', model: X1', 1934, not shown, does not apply, not shown",
-    "', model: X2', 1934, does not apply, not shown, not shown"
+    "'', 1933, not assessed, not applicable, not assessed",
+    "'', 1934, may apply, may apply, not assessed",
+    "'', 1935, not applicable, not assessed, not assessed",
+    "', model: X1', 1934, not assessed, not applicable, not assessed",
+    "', model: X2', 1934, not applicable, not assessed, not assessed"
   })
   void aModelIsOneOfThoseMadeThen(
       String model, String built, String first, String second, String either) {
@@ -56,9 +56,9 @@ class FactsTest {
 
   @ParameterizedTest
   @CsvSource({
-    "'', may apply, not shown",
-    "'market: home', does not apply, not shown",
-    "'market: export', not shown, not shown"
+    "'', may apply, not assessed",
+    "'market: home', not applicable, not assessed",
+    "'market: export', not assessed, not assessed"
   })
   void aMarketIsOneOfTheRuleSets(String market, String abroad, String anywhere) {
     Judgment judgment =

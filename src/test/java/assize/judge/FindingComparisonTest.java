@@ -65,36 +65,36 @@ class FindingComparisonTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "finish: nickel | finish: nickel | meets | 1",
-        "finish: nickel | finish: bright-nickel | meets | 1",
-        "'finish: {nickel: 1, bright-nickel: 0.9}' | finish: bright-nickel | partly | 0.9",
-        "finish: bright-nickel | finish: nickel | departs | 0",
-        "finish: nickel | finish: other | departs | 0",
-        "'finish: [nickel, chrome]' | finish: chrome | meets | 1",
-        "'finish: {nickel: 1, chrome: 1/2}' | finish: chrome | partly | 0.5",
-        "material: ash | material: beech | departs | 0",
-        "'material: {ash: 1, beech: 0.8}' | material: beech | partly | 0.8",
-        "choice: left | choice: left | meets | 1",
-        "choice: left | choice: right | departs | 0",
-        "present: yes | present: yes | meets | 1",
-        "works: yes | works: no | departs | 0",
-        "count: 6 | count: 6 | meets | 1",
-        "count: 6 | count: 5 | departs | 0",
-        "count: 6 to 8 | count: 8 | meets | 1",
-        "'count: {of: 6, loss_per_piece: 1/6}' | count: 4 | partly | 0.666666667",
-        "'count: {of: 6, loss_per_piece: 1/6}' | count: 7 | partly | 0.833333333",
-        "'count: {of: 6, loss_per_piece: 1/2}' | count: 1 | departs | 0",
-        "origin: graded | origin: reproduction | partly | 0.7",
-        "origin: graded | origin: unknown | departs | 0",
-        "'origin: {original: 1, reproduction: 0.9}' | origin: reproduction | partly | 0.9",
-        "condition: graded | condition: worn | partly | 0.6",
-        "part_number: 'A-4120[0-9]' | part_number: a 41207 | meets | 1",
-        "part_number: [A-41207] | part_number: A-41270 | departs | 0",
-        "'part_number: {A-41207: 1, S-41207: 0.8}' | part_number: S41207 | partly | 0.8",
-        "gloss: 30 to 50 | gloss: 41 | meets | 1",
-        "gloss: 30 to 50 | gloss: 70 | departs | 0",
-        "size: 1/4-20 UNC | size: 1/4-20 UNC | meets | 1",
-        "size: 1/4-20 UNC | size: 1/4-26 BSF | departs | 0",
+        "finish: nickel | finish: nickel | correct | 1",
+        "finish: nickel | finish: bright-nickel | correct | 1",
+        "'finish: {nickel: 1, bright-nickel: 0.9}' | finish: bright-nickel | partly correct | 0.9",
+        "finish: bright-nickel | finish: nickel | incorrect | 0",
+        "finish: nickel | finish: other | incorrect | 0",
+        "'finish: [nickel, chrome]' | finish: chrome | correct | 1",
+        "'finish: {nickel: 1, chrome: 1/2}' | finish: chrome | partly correct | 0.5",
+        "material: ash | material: beech | incorrect | 0",
+        "'material: {ash: 1, beech: 0.8}' | material: beech | partly correct | 0.8",
+        "choice: left | choice: left | correct | 1",
+        "choice: left | choice: right | incorrect | 0",
+        "present: yes | present: yes | correct | 1",
+        "works: yes | works: no | incorrect | 0",
+        "count: 6 | count: 6 | correct | 1",
+        "count: 6 | count: 5 | incorrect | 0",
+        "count: 6 to 8 | count: 8 | correct | 1",
+        "'count: {of: 6, loss_per_piece: 1/6}' | count: 4 | partly correct | 0.666666667",
+        "'count: {of: 6, loss_per_piece: 1/6}' | count: 7 | partly correct | 0.833333333",
+        "'count: {of: 6, loss_per_piece: 1/2}' | count: 1 | incorrect | 0",
+        "origin: graded | origin: reproduction | partly correct | 0.7",
+        "origin: graded | origin: unknown | incorrect | 0",
+        "'origin: {original: 1, reproduction: 0.9}' | origin: reproduction | partly correct | 0.9",
+        "condition: graded | condition: worn | partly correct | 0.6",
+        "part_number: 'A-4120[0-9]' | part_number: a 41207 | correct | 1",
+        "part_number: [A-41207] | part_number: A-41270 | incorrect | 0",
+        "'part_number: {A-41207: 1, S-41207: 0.8}' | part_number: S41207 | partly correct | 0.8",
+        "gloss: 30 to 50 | gloss: 41 | correct | 1",
+        "gloss: 30 to 50 | gloss: 70 | incorrect | 0",
+        "size: 1/4-20 UNC | size: 1/4-20 UNC | correct | 1",
+        "size: 1/4-20 UNC | size: 1/4-26 BSF | incorrect | 0",
       })
   void findsVerdictAndCredit(String expected, String found, String verdict, double credit) {
     Compared comparison = compare(unquoted(expected), unquoted(found), "1934-06");
@@ -183,12 +183,12 @@ class FindingComparisonTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "color: black | color: other | departs",
-        "color: other | color: other | not shown",
-        "color: black | color: black | meets",
-        "color: '{lab: [20, 0, 0]}' | color: black | not shown",
-        "color: black | color: '{lab: [20, 0, 0]}' | not shown",
-        "color: '{lab: [20, 0, 0]}' | color: other | not shown"
+        "color: black | color: other | incorrect",
+        "color: other | color: other | not assessed",
+        "color: black | color: black | correct",
+        "color: '{lab: [20, 0, 0]}' | color: black | not assessed",
+        "color: black | color: '{lab: [20, 0, 0]}' | not assessed",
+        "color: '{lab: [20, 0, 0]}' | color: other | not assessed"
       })
   void colorsThatCannotBeHeldAgainstEachOtherAreNotShown(
       String other, String found, String verdict) {
@@ -213,11 +213,11 @@ class FindingComparisonTest {
 
   @ParameterizedTest
   @CsvSource({
-    "D4, 1934-06-15, meets, 1",
-    "F4, 1934-06-15, meets, 1",
-    "A4, 1934-06-15, meets, 1",
-    "F3, 1934-06-15, partly, 0.25",
-    "F4, 1934-03-01, departs, 0"
+    "D4, 1934-06-15, correct, 1",
+    "F4, 1934-06-15, correct, 1",
+    "A4, 1934-06-15, correct, 1",
+    "F3, 1934-06-15, partly correct, 0.25",
+    "F4, 1934-03-01, incorrect, 0"
   })
   void aDateCodeFitsItsWindow(String code, String built, String verdict, double credit) {
     Compared comparison = compare(CODE, "date_code: " + code, built);

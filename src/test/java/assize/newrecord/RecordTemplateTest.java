@@ -159,10 +159,10 @@ class RecordTemplateTest {
   }
 
   @Test
-  void cautionsStandWholeAtEachItem() {
+  void hazardsStandWholeAtEachItem() {
     String text = text(new Known(TRUCK, "model: L45")).replaceAll("\\s*\\n\\s*#\\s*", " ");
     int at = text.indexOf("Color of the load bed");
-    assertThat(text.indexOf("Caution, lead paint: " + Hazard.LEAD_PAINT.precaution(), at))
+    assertThat(text.indexOf("Hazard, lead paint: " + Hazard.LEAD_PAINT.precaution(), at))
         .isBetween(at, text.indexOf("bed-color:", at));
     assertThat(text).contains(Hazard.THEN);
   }

@@ -57,14 +57,14 @@ class WorkbookWriterTest {
   }
 
   @Test
-  void cautionsAndWhatItWasMadeForStandInIt() throws Exception {
+  void hazardsAndWhatItWasMadeForStandInIt() throws Exception {
     Vehicle vehicle = Vehicle.demonstration("l45-4388");
     try (ReadableWorkbook book =
         new ReadableWorkbook(new ByteArrayInputStream(vehicle.table(".xlsx")))) {
       List<Row> rows = rows(book.getFirstSheet());
       assertThat(rows.get(0).getCellText(Column.values().length))
           .isEqualTo(SheetOrigin.of(vehicle.rules(), "l45-4388").heading());
-      assertThat(rows.get(1).getCellText(Column.CAUTION.ordinal())).contains("Do not dry-sand");
+      assertThat(rows.get(1).getCellText(Column.HAZARD.ordinal())).contains("Do not dry-sand");
       List<Row> facts = rows(book.findSheet("Vehicle").orElseThrow());
       assertThat(facts).extracting(it -> it.getCellText(0)).contains("Vehicle", "SHA-256");
       assertThat(facts).extracting(it -> it.getCellText(1)).contains("l45-4388");

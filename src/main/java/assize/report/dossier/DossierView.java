@@ -1,9 +1,9 @@
 package assize.report.dossier;
 
-import assize.report.view.CautionView;
 import assize.report.view.DisputeView;
 import assize.report.view.EvidenceView;
 import assize.report.view.FileView;
+import assize.report.view.HazardView;
 import assize.report.view.ReportHeaderView;
 import java.util.List;
 
@@ -27,8 +27,8 @@ public record DossierView(
     String possible,
     String look,
     String notes,
-    List<CautionView> cautions,
-    String afterCautions,
+    List<HazardView> hazards,
+    String afterHazards,
     String note,
     String by,
     List<EvidenceView> papers,
@@ -37,7 +37,7 @@ public record DossierView(
     List<FileView> files,
     String copy) {
   public DossierView {
-    cautions = List.copyOf(cautions);
+    hazards = List.copyOf(hazards);
     papers = List.copyOf(papers);
     parts = List.copyOf(parts);
     related = List.copyOf(related);
@@ -53,8 +53,8 @@ public record DossierView(
         possible,
         look,
         notes,
-        cautions,
-        afterCautions,
+        hazards,
+        afterHazards,
         note,
         by,
         papers,

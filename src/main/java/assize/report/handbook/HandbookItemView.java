@@ -20,12 +20,12 @@ public record HandbookItemView(
     String points,
     String applies,
     String look,
-    List<HandbookView.Fact> cautions,
+    List<HandbookView.Fact> hazards,
     String notes,
     String cause,
     List<AspectView> aspects) {
   public HandbookItemView {
-    cautions = List.copyOf(cautions);
+    hazards = List.copyOf(hazards);
     aspects = List.copyOf(aspects);
   }
 

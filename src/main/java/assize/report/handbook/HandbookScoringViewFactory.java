@@ -82,16 +82,16 @@ final class HandbookScoringViewFactory {
         });
     method.add(
         "An item's points are shared among what is looked at. Each part earns its points times a"
-            + " credit from 0 (departs) to 1 (meets). Items that do not apply to a vehicle count"
+            + " credit from 0 (incorrect) to 1 (correct). Items that do not apply to a vehicle count"
             + " for nothing, neither earned nor possible.");
     method.add(
-        "What is not shown can turn out either way: it counts nothing in the low score, all in the"
+        "What is not assessed can turn out either way: it counts nothing in the low score, all in the"
             + " high one and "
             + NumberFormatter.number(scale.notAssessed())
             + " of its points in the likely one. What is left open by a dispute, by a measurement"
             + " that is too coarse or by an uncertain build date makes a range likewise.");
     method.add(
-        "A part made after the vehicle departs. One made earlier than it should have been earns "
+        "A part made after the vehicle is incorrect. One made earlier than it should have been earns "
             + NumberFormatter.number(scale.earlyPartCredit())
             + " of its points.");
     if (scale.allowances().isEmpty()) {

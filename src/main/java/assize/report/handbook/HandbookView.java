@@ -1,8 +1,8 @@
 package assize.report.handbook;
 
 import assize.report.chart.Chart;
-import assize.report.view.CautionView;
 import assize.report.view.FileView;
+import assize.report.view.HazardView;
 import assize.report.view.LinkView;
 import java.util.List;
 import java.util.Optional;
@@ -34,8 +34,8 @@ public record HandbookView(
     List<SourceEntry> sources,
     Optional<Copying> copying,
     List<LinkView> uncited,
-    List<CautionView> cautions,
-    String afterCautions,
+    List<HazardView> hazards,
+    String afterHazards,
     List<IndexEntry> index,
     List<Stamp> stamps,
     List<FileView> files) {
@@ -45,7 +45,7 @@ public record HandbookView(
     areas = List.copyOf(areas);
     sources = List.copyOf(sources);
     uncited = List.copyOf(uncited);
-    cautions = List.copyOf(cautions);
+    hazards = List.copyOf(hazards);
     index = List.copyOf(index);
     stamps = List.copyOf(stamps);
     files = List.copyOf(files);

@@ -8,9 +8,9 @@ import assize.report.handbook.HandbookView.Fact;
 import assize.report.handbook.HandbookView.IndexEntry;
 import assize.report.handbook.HandbookView.Stamp;
 import assize.report.view.AnchorIds;
-import assize.report.view.CautionView;
 import assize.report.view.EdtfFormatter;
 import assize.report.view.FileView;
+import assize.report.view.HazardView;
 import assize.report.view.NumberFormatter;
 import assize.ruleset.Area;
 import assize.ruleset.Hazard;
@@ -59,7 +59,7 @@ public final class HandbookViewFactory {
         sources.entries(),
         sources.copying(),
         sources.uncited(),
-        cautions(),
+        hazards(),
         Hazard.THEN,
         index(),
         stamps(),
@@ -123,16 +123,16 @@ public final class HandbookViewFactory {
     return areas;
   }
 
-  private List<CautionView> cautions() {
+  private List<HazardView> hazards() {
     return Arrays.stream(Hazard.values())
         .map(
-            caution ->
-                new CautionView(
-                    AnchorIds.caution(caution.word()),
-                    caution.word(),
-                    caution.precaution(),
-                    reading.items(item -> item.hazards().contains(caution))))
-        .filter(caution -> !caution.items().isEmpty())
+            hazard ->
+                new HazardView(
+                    AnchorIds.hazard(hazard.word()),
+                    hazard.word(),
+                    hazard.precaution(),
+                    reading.items(item -> item.hazards().contains(hazard))))
+        .filter(hazard -> !hazard.items().isEmpty())
         .toList();
   }
 

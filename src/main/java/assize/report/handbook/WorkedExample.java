@@ -72,7 +72,7 @@ final class WorkedExample {
       AspectRule rule = rulesOf.get(i);
       String worth = NumberFormatter.points(rule.possible());
       if (i == 0) {
-        steps.add("Say the " + spoken(rule) + " departs: " + worth + " × 0 = 0.");
+        steps.add("Say the " + spoken(rule) + " is incorrect: " + worth + " × 0 = 0.");
       } else if (i == last) {
         BigFraction part = rounded(scale.notAssessed().multiply(BigFraction.of(rule.possible())));
         likely = likely.add(part);
@@ -80,7 +80,7 @@ final class WorkedExample {
         steps.add(
             "The "
                 + spoken(rule)
-                + " is not shown: low 0, likely "
+                + " is not assessed: low 0, likely "
                 + worth
                 + " × "
                 + NumberFormatter.number(scale.notAssessed())
@@ -93,7 +93,7 @@ final class WorkedExample {
         likely = likely.add(BigFraction.of(rule.possible()));
         low += rule.possible();
         high += rule.possible();
-        steps.add("The " + spoken(rule) + " meets: " + worth + " × 1 = " + worth + ".");
+        steps.add("The " + spoken(rule) + " is correct: " + worth + " × 1 = " + worth + ".");
       }
     }
     steps.add(

@@ -27,7 +27,7 @@ public record ResultsView(
    * The vehicles that were judged by one edition of one rule set.
    *
    * @param anchor the id that a link leads to
-   * @param caution why it stands apart from another of the same name, or empty
+   * @param caveat why it stands apart from another of the same name, or empty
    * @param wide the spread of their scores, for a wide page
    * @param narrow the same for a narrow one
    */
@@ -35,7 +35,7 @@ public record ResultsView(
       String anchor,
       String name,
       String edition,
-      String caution,
+      String caveat,
       String count,
       List<String> sentences,
       List<AwardView> awards,

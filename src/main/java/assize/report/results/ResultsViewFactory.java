@@ -162,7 +162,7 @@ public final class ResultsViewFactory {
         "standard-" + at,
         standard.name(),
         standard.edition(),
-        caution(standard),
+        caveat(standard),
         Integer.toString(vehicles.count),
         sentences,
         IntStream.range(0, standard.awards().size())
@@ -182,7 +182,7 @@ public final class ResultsViewFactory {
         Long.toString(reached[2]));
   }
 
-  private String caution(ResultsEntry.Standard standard) {
+  private String caveat(ResultsEntry.Standard standard) {
     boolean twin =
         gathered.keySet().stream()
             .anyMatch(

@@ -2,7 +2,7 @@ package assize.report.sheet;
 
 import assize.aspect.Control;
 import assize.record.Observation;
-import assize.report.view.CautionView;
+import assize.report.view.HazardView;
 import assize.report.view.ReportHeaderView;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -18,8 +18,8 @@ import java.util.stream.Collectors;
  * @param edition as in "edition 3, issued March 2026"
  * @param facts what is known of the vehicle, in words
  * @param areas those with something to look at
- * @param cautions every caution that an item carries, each once
- * @param afterCautions what stands after cautions
+ * @param hazards every hazard that an item carries, each once
+ * @param afterHazards what stands after hazards
  * @param items how many there are to look at
  * @param aspects how many things there are to look at on them
  * @param time roughly how long that takes, as in "about 3 hours"
@@ -33,8 +33,8 @@ public record InspectionView(
     String edition,
     List<ReportHeaderView.Named> facts,
     List<InspectedArea> areas,
-    List<CautionView> cautions,
-    String afterCautions,
+    List<HazardView> hazards,
+    String afterHazards,
     int items,
     int aspects,
     String time,
@@ -42,7 +42,7 @@ public record InspectionView(
   public InspectionView {
     facts = List.copyOf(facts);
     areas = List.copyOf(areas);
-    cautions = List.copyOf(cautions);
+    hazards = List.copyOf(hazards);
   }
 
   /** A group of items that stand together on the vehicle. */
@@ -71,11 +71,11 @@ public record InspectionView(
       String look,
       String notes,
       String mayApply,
-      List<CautionView> cautions,
+      List<HazardView> hazards,
       List<InspectedAspect> aspects,
       List<SheetText> texts) {
     public InspectedItem {
-      cautions = List.copyOf(cautions);
+      hazards = List.copyOf(hazards);
       aspects = List.copyOf(aspects);
       texts = List.copyOf(texts);
     }

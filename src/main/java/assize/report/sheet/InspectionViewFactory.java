@@ -16,7 +16,7 @@ import assize.report.sheet.InspectionView.InspectedArea;
 import assize.report.sheet.InspectionView.InspectedAspect;
 import assize.report.sheet.InspectionView.InspectedItem;
 import assize.report.sheet.InspectionView.SheetText;
-import assize.report.view.CautionView;
+import assize.report.view.HazardView;
 import assize.report.view.ItemViewFactory;
 import assize.report.view.NumberFormatter;
 import assize.report.view.ReportContext;
@@ -68,7 +68,7 @@ public final class InspectionViewFactory {
         ReportHeaderViewFactory.edition(judgment.rules()),
         facts(),
         areas,
-        cautions(),
+        hazards(),
         Hazard.THEN,
         items.size(),
         items.stream().mapToInt(item -> item.aspects().size()).sum(),
@@ -123,7 +123,7 @@ public final class InspectionViewFactory {
         item.look().orElse(""),
         item.notes().orElse(""),
         mayApply(one),
-        item.hazards().stream().map(ItemViewFactory::caution).toList(),
+        item.hazards().stream().map(ItemViewFactory::hazard).toList(),
         item.aspects().stream().flatMap(rule -> aspect(one, rule, seen).stream()).toList(),
         seen.orElseGet(() -> Observation.of(item.id())).texts().entrySet().stream()
             .map(it -> SheetText.of(it.getKey(), it.getValue()))
@@ -193,14 +193,14 @@ public final class InspectionViewFactory {
         : new Case(false, scopes.open(one.item().scope(), facts));
   }
 
-  private List<CautionView> cautions() {
+  private List<HazardView> hazards() {
     return Arrays.stream(Hazard.values())
         .filter(
-            caution ->
+            hazard ->
                 reading.judgment().items().stream()
                     .filter(one -> !ItemViewFactory.isNotApplicable(one))
-                    .anyMatch(one -> one.item().hazards().contains(caution)))
-        .map(ItemViewFactory::caution)
+                    .anyMatch(one -> one.item().hazards().contains(hazard)))
+        .map(ItemViewFactory::hazard)
         .toList();
   }
 }

@@ -103,7 +103,7 @@ public final class JudgmentJson {
   private void item(Json json, ItemJudgment item) {
     json.text("id", item.item().id())
         .text("area", item.item().area())
-        .text("verdict", item.verdict().word())
+        .text("verdict", item.verdict().id())
         .text("agreement", item.dispute().word());
     range(json, item.earned()).thousandths("possible", item.possible());
     List<AspectRule> rules =
@@ -137,7 +137,7 @@ public final class JudgmentJson {
     json.text("aspect", rule.aspect().word())
         .text(
             "verdict",
-            (verdicts.size() == 1 ? cases.get(0).aspect().verdict() : Verdict.UNDECIDED).word())
+            (verdicts.size() == 1 ? cases.get(0).aspect().verdict() : Verdict.UNDECIDED).id())
         .text("agreement", dispute.word())
         .number("conflict", mean(cases, one -> one.aspect().conflict()), 6);
     Map<Set<Expectation>, List<PositionDays>> held = new LinkedHashMap<>();

@@ -1,11 +1,11 @@
 package assize.report.vehicle;
 
-import assize.report.view.CautionView;
 import assize.report.view.DepartureView;
 import assize.report.view.DisputeView;
 import assize.report.view.EvidenceView;
 import assize.report.view.FileView;
 import assize.report.view.FilterView;
+import assize.report.view.HazardView;
 import assize.report.view.LossesView;
 import assize.report.view.NotAssessedView;
 import assize.report.view.ReportHeaderView;
@@ -40,8 +40,8 @@ public record ReportView(
     FilterView filter,
     ScoreCalculationView sum,
     List<SourceView> sources,
-    List<CautionView> cautions,
-    String afterCautions,
+    List<HazardView> hazards,
+    String afterHazards,
     List<EvidenceView> evidence,
     List<FileView> files,
     Optional<RedactionsView> shared) {
@@ -53,7 +53,7 @@ public record ReportView(
     departures = List.copyOf(departures);
     areas = List.copyOf(areas);
     sources = List.copyOf(sources);
-    cautions = List.copyOf(cautions);
+    hazards = List.copyOf(hazards);
     evidence = List.copyOf(evidence);
     files = List.copyOf(files);
   }
@@ -75,8 +75,8 @@ public record ReportView(
         filter,
         sum,
         sources,
-        cautions,
-        afterCautions,
+        hazards,
+        afterHazards,
         evidence,
         files,
         Optional.of(said));

@@ -5,11 +5,11 @@ import assize.judgment.Judgment;
 import assize.judgment.Notice;
 import assize.record.VehicleRecord;
 import assize.report.view.AnchorIds;
-import assize.report.view.CautionView;
 import assize.report.view.DisputeViewFactory;
 import assize.report.view.EvidenceViewFactory;
 import assize.report.view.FileViewFactory;
 import assize.report.view.FilterViewFactory;
+import assize.report.view.HazardView;
 import assize.report.view.ItemViewFactory;
 import assize.report.view.LinkView;
 import assize.report.view.LossesViewFactory;
@@ -72,7 +72,7 @@ public final class ReportViewFactory {
         new FilterViewFactory(judgment).view(),
         new ScoreCalculationViewFactory(reading).view(),
         new SourceViewFactory(reading).views(),
-        cautions(judgment),
+        hazards(judgment),
         Hazard.THEN,
         evidence.all(),
         FileViewFactory.of(judgment),
@@ -88,22 +88,22 @@ public final class ReportViewFactory {
     };
   }
 
-  private static List<CautionView> cautions(Judgment judgment) {
+  private static List<HazardView> hazards(Judgment judgment) {
     return Arrays.stream(Hazard.values())
-        .map(caution -> caution(judgment, caution))
+        .map(hazard -> hazard(judgment, hazard))
         .filter(view -> !view.items().isEmpty())
         .toList();
   }
 
-  private static CautionView caution(Judgment judgment, Hazard caution) {
-    return new CautionView(
-        AnchorIds.caution(caution.word()),
-        caution.word(),
-        caution.precaution(),
+  private static HazardView hazard(Judgment judgment, Hazard hazard) {
+    return new HazardView(
+        AnchorIds.hazard(hazard.word()),
+        hazard.word(),
+        hazard.precaution(),
         judgment.items().stream()
             .filter(one -> !ItemViewFactory.isNotApplicable(one))
             .map(ItemJudgment::item)
-            .filter(item -> item.hazards().contains(caution))
+            .filter(item -> item.hazards().contains(hazard))
             .map(item -> new LinkView(AnchorIds.item(item.id()), item.title()))
             .toList());
   }

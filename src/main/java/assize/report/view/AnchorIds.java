@@ -6,7 +6,7 @@ import java.util.regex.Pattern;
 /** Names of places in the page: letters, digits and dashes, one for each thing. */
 public final class AnchorIds {
   private static final Pattern KIND =
-      Pattern.compile("(?:item|area|source|dispute|caution|evidence)-");
+      Pattern.compile("(?:item|area|source|dispute|hazard|evidence)-");
   private static final Pattern ESCAPED = Pattern.compile("\\.([0-9a-f]{1,6})\\.");
 
   private AnchorIds() {}
@@ -27,8 +27,8 @@ public final class AnchorIds {
     return "dispute-" + safe(item) + "." + safe(aspect);
   }
 
-  public static String caution(String word) {
-    return "caution-" + safe(word);
+  public static String hazard(String word) {
+    return "hazard-" + safe(word);
   }
 
   static String evidence(String id) {

@@ -7,19 +7,19 @@ import java.util.Optional;
  * What every item can be narrowed to.
  *
  * @param total how many items there are
- * @param cautions the one choice of items that carry a caution
+ * @param hazards the one choice of items that carry a hazard
  */
 public record FilterView(
     String total,
     List<Choice> verdicts,
     List<Choice> areas,
     List<Choice> disputes,
-    List<Choice> cautions) {
+    List<Choice> hazards) {
   public FilterView {
     verdicts = List.copyOf(verdicts);
     areas = List.copyOf(areas);
     disputes = List.copyOf(disputes);
-    cautions = List.copyOf(cautions);
+    hazards = List.copyOf(hazards);
   }
 
   /**

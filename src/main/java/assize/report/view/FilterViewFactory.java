@@ -12,8 +12,8 @@ import java.util.stream.IntStream;
 
 /** The choices by which every item can be narrowed, each with its count. */
 public final class FilterViewFactory {
-  /** The class of items that carry a caution. */
-  private static final String CAUTION = "with-caution";
+  /** The class of items that carry a hazard. */
+  private static final String HAZARD = "with-hazard";
 
   private final Judgment judgment;
 
@@ -29,8 +29,8 @@ public final class FilterViewFactory {
         Arrays.stream(DisputeState.values()).map(this::choice).toList(),
         List.of(
             choice(
-                CAUTION,
-                "with a caution",
+                HAZARD,
+                "with a hazard",
                 one -> !ItemViewFactory.isNotApplicable(one) && !one.item().hazards().isEmpty())));
   }
 
@@ -87,6 +87,6 @@ public final class FilterViewFactory {
         + VerdictView.of(one.verdict()).shape()
         + " "
         + mark(one.dispute())
-        + (one.item().hazards().isEmpty() ? "" : " " + CAUTION);
+        + (one.item().hazards().isEmpty() ? "" : " " + HAZARD);
   }
 }

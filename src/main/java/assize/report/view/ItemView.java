@@ -23,7 +23,7 @@ public record ItemView(
     String possible,
     String look,
     String notes,
-    List<CautionView> cautions,
+    List<HazardView> hazards,
     List<Span> spans,
     String note,
     String by,
@@ -31,7 +31,7 @@ public record ItemView(
     List<OwnerView> owner,
     Optional<DepartureView> departure) {
   public ItemView {
-    cautions = List.copyOf(cautions);
+    hazards = List.copyOf(hazards);
     spans = List.copyOf(spans);
     evidence = List.copyOf(evidence);
     owner = List.copyOf(owner);

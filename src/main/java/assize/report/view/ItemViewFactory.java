@@ -45,7 +45,7 @@ public final class ItemViewFactory {
         NumberFormatter.points(one.possible()),
         one.item().look().orElse(""),
         one.item().notes().orElse(""),
-        one.item().hazards().stream().map(ItemViewFactory::caution).toList(),
+        one.item().hazards().stream().map(ItemViewFactory::hazard).toList(),
         withMean(
             one,
             ViewPeriods.join(
@@ -107,9 +107,9 @@ public final class ItemViewFactory {
     return all;
   }
 
-  public static CautionView caution(Hazard caution) {
-    return new CautionView(
-        AnchorIds.caution(caution.word()), caution.word(), caution.precaution(), List.of());
+  public static HazardView hazard(Hazard hazard) {
+    return new HazardView(
+        AnchorIds.hazard(hazard.word()), hazard.word(), hazard.precaution(), List.of());
   }
 
   private static String by(Optional<Observation> seen) {

@@ -10,6 +10,6 @@ import assize.aspect.Verdict;
  */
 public record VerdictView(String word, String shape) {
   static VerdictView of(Verdict verdict) {
-    return new VerdictView(verdict.word(), verdict.word().replace(' ', '-'));
+    return new VerdictView(verdict.word(), verdict.id());
   }
 }

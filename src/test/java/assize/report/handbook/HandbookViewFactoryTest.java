@@ -187,8 +187,8 @@ class HandbookViewFactoryTest {
     assertThat(book.scoring().example())
         .containsExactly(
             "“Horn button” has 3 points: 2 points for its finish, 1 point for its origin.",
-            "Say the finish departs: 2 × 0 = 0.",
-            "The origin is not shown: low 0, likely 1 × 0.25 = 0.25, high 1.",
+            "Say the finish is incorrect: 2 × 0 = 0.",
+            "The origin is not assessed: low 0, likely 1 × 0.25 = 0.25, high 1.",
             "The item earns likely 0.25 of 3 points, low 0, high 1.",
             "If all items of this handbook applied to one vehicle and everything else on it met, it"
                 + " would likely score (17 − 2.75) ÷ 17 × 100 = 83.824.");

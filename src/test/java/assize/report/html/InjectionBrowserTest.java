@@ -58,7 +58,7 @@ class InjectionBrowserTest {
           ("x x-title x-desc x-dates x-dates-narrow x-narrow title X x-2 1 1-1 item-x area-x items"
                   + " areas top data desk where picker forget words pick-words sources constructor"
                   + " toString hasOwnProperty valueOf prototype length id name color part-number"
-                  + " source-x evidence-x dispute-x caution-x numbers-x altering-item standard-1"
+                  + " source-x evidence-x dispute-x hazard-x numbers-x altering-item standard-1"
                   + " record judgment null true no 0 00 x--x e e-title")
               .split(" "));
 

@@ -72,8 +72,8 @@ class ScreenshotTest {
         keep(file + "-items", top("items"), width, ITEMS);
         browser.texts(
             "document.querySelector('.fold').open = true;"
-                + "document.getElementById('pick-v-departs').click();"
-                + "document.getElementById('pick-v-open').click();"
+                + "document.getElementById('pick-v-incorrect').click();"
+                + "document.getElementById('pick-v-undecided').click();"
                 + "document.getElementById('items').scrollIntoView(); return [];");
         keep(file + "-narrowed", top("items"), width, Browser.HEIGHT);
       }

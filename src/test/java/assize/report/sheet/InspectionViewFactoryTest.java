@@ -12,7 +12,7 @@ import assize.report.sheet.InspectionView.ExpectedValue;
 import assize.report.sheet.InspectionView.InspectedArea;
 import assize.report.sheet.InspectionView.InspectedAspect;
 import assize.report.sheet.InspectionView.InspectedItem;
-import assize.report.view.CautionView;
+import assize.report.view.HazardView;
 import assize.report.view.ReportHeaderView;
 import assize.ruleset.Hazard;
 import assize.ruleset.RuleSet;
@@ -198,15 +198,15 @@ class InspectionViewFactoryTest {
   }
 
   @Test
-  void cautionsComeFromTheOnePlace() {
+  void hazardsComeFromTheOnePlace() {
     InspectionView view = view("");
-    assertThat(view.cautions())
-        .extracting(CautionView::precaution)
+    assertThat(view.hazards())
+        .extracting(HazardView::precaution)
         .containsExactly(Hazard.LEAD_PAINT.precaution(), Hazard.SPRINGS.precaution());
-    assertThat(item(view, "heater").cautions())
-        .extracting(CautionView::name)
+    assertThat(item(view, "heater").hazards())
+        .extracting(HazardView::name)
         .containsExactly("lead paint");
-    assertThat(view.afterCautions()).isEqualTo(Hazard.THEN);
+    assertThat(view.afterHazards()).isEqualTo(Hazard.THEN);
   }
 
   @Test

@@ -556,7 +556,7 @@ class SheetBrowserTest {
   }
 
   @Test
-  void onPaperEachItemHasItsNumberAndItsCautionsOnOnePage() throws Exception {
+  void onPaperEachItemHasItsNumberAndItsHazardsOnOnePage() throws Exception {
     browser.open(sheets.fresh());
     browser.show(1280, "", "light");
     Paper paper = new Paper(folder, browser.print(210 / 25.4, 297 / 25.4));
@@ -564,7 +564,7 @@ class SheetBrowserTest {
     List<String> items =
         browser.texts(
             "return [...document.querySelectorAll('.item')].map(item => [item.querySelector('h3'),"
-                + " ...item.querySelectorAll('.look, .caution, .aspect > legend')].map(it => it.textContent)"
+                + " ...item.querySelectorAll('.look, .hazard, .aspect > legend')].map(it => it.textContent)"
                 + ".join('\\n--\\n'));");
     assertThat(items).hasSizeGreaterThan(150);
     assertThat(

@@ -134,7 +134,7 @@ class BrowserTest {
       assertThat(
               browser.texts(
                   "return [...document.querySelectorAll('main > section')].map(s => s.id);"))
-          .contains("score", "costs", "disputed", "items", "sum", "sources", "cautions", "files");
+          .contains("score", "costs", "disputed", "items", "sum", "sources", "hazards", "files");
     } finally {
       browser.cdp("Emulation.setScriptExecutionDisabled", Map.of("value", false));
     }

@@ -17,13 +17,13 @@ record FilterChoices(List<Choice> choices, List<Item> items) {
   record Choice(String id, String group, String words, int count) {}
 
   /** An item as it can be read. */
-  record Item(String id, String verdict, String area, String sources, String caution, String text) {
+  record Item(String id, String verdict, String area, String sources, String hazard, String text) {
     private boolean is(Choice choice) {
       return switch (choice.group()) {
         case "Verdict" -> verdict.equals(choice.words());
         case "Area" -> area.equals(choice.words());
         case "Sources" -> sources.equals(choice.words());
-        case "Cautions" -> caution.equals(choice.words());
+        case "Hazards" -> hazard.equals(choice.words());
         default -> throw new AssertionError("no such group: " + choice.group());
       };
     }

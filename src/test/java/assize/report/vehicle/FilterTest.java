@@ -76,7 +76,7 @@ class FilterTest {
     open(report, false);
     FilterChoices page = FilterChoices.of(browser);
     assertThat(page.choices().stream().map(Choice::group).distinct())
-        .containsExactly("Verdict", "Area", "Sources", "Cautions");
+        .containsExactly("Verdict", "Area", "Sources", "Hazards");
     assertThat(page.choices().stream().filter(it -> it.group().equals("Verdict"))).hasSize(7);
     for (Choice choice : page.choices()) {
       List<String> expected = page.expected(List.of(choice), "");
@@ -122,7 +122,7 @@ class FilterTest {
     open(report, false);
     FilterChoices page = FilterChoices.of(browser);
     Choice meets = page.choices().get(0);
-    assertThat(meets.words()).isEqualTo("meets");
+    assertThat(meets.words()).isEqualTo("correct");
     shown(List.of(meets));
     for (Choice area : page.choices()) {
       if (area.group().equals("Area")) {
@@ -183,7 +183,7 @@ class FilterTest {
       open(reports.get(0), scripts);
       FilterChoices page = FilterChoices.of(browser);
       browser.requests();
-      browser.result(element("pick-v-departs") + ".focus(); return 0;");
+      browser.result(element("pick-v-incorrect") + ".focus(); return 0;");
       browser.type(" ");
       Choice departs = page.choices().get(2);
       assertThat(seen()).isEqualTo(page.expected(List.of(departs), ""));
@@ -219,7 +219,7 @@ class FilterTest {
     List<Choice> area = page.choices().stream().filter(it -> it.group().equals("Area")).toList();
     for (List<Choice> ticked : List.of(List.of(apart), List.of(area.get(area.size() - 1)))) {
       shown(ticked);
-      for (String links : List.of("#costs a.title", "#cautions a")) {
+      for (String links : List.of("#costs a.title", "#hazards a")) {
         assertThat(browser.faults("jump.js", links)).as(ticked.toString()).isEmpty();
       }
     }
@@ -235,17 +235,17 @@ class FilterTest {
 
   @ParameterizedTest
   @MethodSource("reports")
-  void cautionsAndPaperKeepAll(Path report) throws IOException {
+  void hazardsAndPaperKeepAll(Path report) throws IOException {
     open(report, true);
     FilterChoices page = FilterChoices.of(browser);
     shown(List.of(page.choices().get(5)));
     browser.result(element("pick-words") + ".focus(); return 0;");
     browser.type("no such words");
     assertThat(seen()).isEmpty();
-    String cautions =
-        "return [...document.querySelectorAll('#cautions dd, #cautions a')]"
+    String hazards =
+        "return [...document.querySelectorAll('#hazards dd, #hazards a')]"
             + ".filter(e => e.checkVisibility()).length;";
-    assertThat((Long) browser.result(cautions)).isPositive();
+    assertThat((Long) browser.result(hazards)).isPositive();
     browser.show(Browser.A4_BETWEEN_MARGINS, "print", "light");
     assertThat(seen()).hasSameSizeAs(page.items());
     assertThat(

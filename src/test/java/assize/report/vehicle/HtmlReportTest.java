@@ -77,7 +77,7 @@ class HtmlReportTest {
             "items",
             "sum",
             "sources",
-            "cautions",
+            "hazards",
             "papers",
             "files");
   }
@@ -103,11 +103,11 @@ class HtmlReportTest {
   }
 
   @Test
-  void cautionsAreNeverFoldedAway() {
+  void hazardsAreNeverFoldedAway() {
     Document page = page(SampleJudgments.threeStretches());
-    assertThat(page.select("#item-bed-color .caution").text()).contains("Old paint may hold lead.");
-    assertThat(page.select("[id='caution-lead.20.paint']")).hasSize(1);
-    assertThat(page.select("details .caution")).isEmpty();
+    assertThat(page.select("#item-bed-color .hazard").text()).contains("Old paint may hold lead.");
+    assertThat(page.select("[id='hazard-lead.20.paint']")).hasSize(1);
+    assertThat(page.select("details .hazard")).isEmpty();
   }
 
   @Test

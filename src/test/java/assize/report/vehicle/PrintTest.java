@@ -37,10 +37,10 @@ class PrintTest {
   /** How far down a page is filled at the least, other than the last. */
   private static final double FILLED = 0.33;
 
-  /** Each item's heading with points and verdict, its cautions, and the last line of its sums. */
+  /** Each item's heading with points and verdict, its hazards, and the last line of its sums. */
   private static final String ITEMS =
       "return [...document.querySelectorAll('article.item')].map(item => [item.querySelector('.head'),"
-          + " ...item.querySelectorAll('.look, .caution'), [...item.querySelectorAll('.sum li')].pop()]"
+          + " ...item.querySelectorAll('.look, .hazard'), [...item.querySelectorAll('.sum li')].pop()]"
           + ".map(e => e.textContent).join('\\n--\\n'));";
 
   private static final String ON_EACH_PAGE =

@@ -8,7 +8,7 @@ return [...document.querySelectorAll('#items .item, #items .apart li')].map(item
     apart ? 'does not apply' : item.querySelector('.ruling .verdict').textContent.trim(),
     item.closest('.area').querySelector('h3').textContent.trim(),
     apart ? '' : (rank.find(r => states.has(r)) || 'agreed').replace('the rule set names ', ''),
-    item.querySelector('.caution') ? 'with a caution' : '',
+    item.querySelector('.hazard') ? 'with a hazard' : '',
     item.textContent,
   ].join('\n');
 });
