@@ -38,7 +38,7 @@ final class NumberTableGaps implements RuleSetWarningRule {
   private static Diagnostic say(NumberTable table, RuleSet rules, String message, String hint) {
     return Diagnostic.of(
             DiagnosticCode.NUMBER_TABLE_GAP,
-            rules.defined().at(RuleSet.NUMBER_TABLES.name(), table.id()).orElseThrow(),
+            rules.defined().at(RuleSet.NUMBER_TABLES, table.id()).orElseThrow(),
             message,
             hint)
         .subjects(table.id());

@@ -9,6 +9,7 @@ import assize.production.VehicleAttribute;
 import assize.ruleset.AspectRule;
 import assize.ruleset.NumberTable;
 import assize.ruleset.RuleSet;
+import assize.schema.Field;
 import java.util.Collection;
 import java.util.List;
 import java.util.Set;
@@ -58,36 +59,43 @@ final class UnusedVocabulary implements RuleSetWarningRule {
                     it ->
                         say(
                             rules,
-                            "equipment",
+                            RuleSet.EQUIPMENT,
                             it,
                             "nothing asks whether a vehicle has the equipment \"" + it + "\"")),
-            unused(rules, "colors", rules.colors().keySet(), aspects.contains(Aspect.COLOR)),
-            unused(rules, "finishes", rules.finishes().keySet(), aspects.contains(Aspect.FINISH)),
-            unused(
-                rules, "materials", rules.materials().keySet(), aspects.contains(Aspect.MATERIAL)),
+            unused(rules, RuleSet.COLORS, rules.colors().keySet(), aspects.contains(Aspect.COLOR)),
             unused(
                 rules,
-                "markets",
+                RuleSet.FINISHES,
+                rules.finishes().keySet(),
+                aspects.contains(Aspect.FINISH)),
+            unused(
+                rules,
+                RuleSet.MATERIALS,
+                rules.materials().keySet(),
+                aspects.contains(Aspect.MATERIAL)),
+            unused(
+                rules,
+                RuleSet.MARKETS,
                 rules.markets().keySet(),
                 asked.contains(new VehicleAttribute.OfMarket())),
             unused(
                 rules,
-                "plants",
+                RuleSet.PLANTS,
                 rules.plants().keySet(),
                 numbersTellPlant || asked.contains(new VehicleAttribute.OfPlant())))
         .flatMap(it -> it);
   }
 
   private static Stream<Diagnostic> unused(
-      RuleSet rules, String section, Collection<String> words, boolean isUsed) {
+      RuleSet rules, Field<?, ?> section, Collection<String> words, boolean isUsed) {
     return isUsed
         ? Stream.of()
         : words.stream()
             .limit(1)
-            .map(it -> say(rules, section, it, "nothing uses any of the " + section));
+            .map(it -> say(rules, section, it, "nothing uses any of the " + section.name()));
   }
 
-  private static Diagnostic say(RuleSet rules, String section, String word, String message) {
+  private static Diagnostic say(RuleSet rules, Field<?, ?> section, String word, String message) {
     return Diagnostic.of(
             DiagnosticCode.UNUSED_WORD,
             rules.defined().at(section, word).orElseThrow(),

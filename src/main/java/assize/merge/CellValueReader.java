@@ -5,6 +5,7 @@ import assize.diagnostic.Result;
 import assize.record.RecordReader;
 import assize.record.VehicleRecord;
 import assize.ruleset.RuleSet;
+import assize.schema.Field;
 import assize.text.SourceFile;
 import assize.text.Span;
 import assize.yaml.FlowYamlWriter;
@@ -15,12 +16,19 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * Reads single values, each with a place of its own, as the record of the vehicle that they were
  * filled in for. They may cite the evidence that its record has.
  */
 public final class CellValueReader {
+  private static final List<String> HEAD =
+      Stream.of(
+              VehicleRecord.ID, VehicleRecord.RULES, VehicleRecord.VEHICLE, VehicleRecord.EVIDENCE)
+          .map(Field::name)
+          .toList();
+
   private final StringBuilder text = new StringBuilder();
   private final Map<Integer, Span> lines = new HashMap<>();
   private int line = 1;
@@ -57,7 +65,7 @@ public final class CellValueReader {
   }
 
   private void head(LocatedRecord mine) {
-    for (String key : List.of("record", "rules", "vehicle", LocatedRecord.EVIDENCE)) {
+    for (String key : HEAD) {
       Optional<YamlValue> value = mine.content().get(key);
       value.ifPresent(it -> put(key + ": " + FlowYamlWriter.JSON.of(key, it, false)));
     }

@@ -3,6 +3,7 @@ package assize.merge;
 import assize.diagnostic.Diagnostic;
 import assize.diagnostic.DiagnosticCode;
 import assize.pattern.NumberPattern;
+import assize.record.Named;
 import assize.record.VehicleRecord;
 import assize.ruleset.RuleSet;
 import java.util.List;
@@ -36,7 +37,7 @@ public record SameVehicleCheck(RuleSet rules, LocatedRecord mine, LocatedRecord 
         return Optional.of(
             other(
                 "its " + one.getKey() + " number is " + one.getValue() + ", not " + number.get(),
-                "numbers",
+                VehicleRecord.NUMBERS.name(),
                 one.getKey()));
       }
       common |= isSame;
@@ -45,8 +46,8 @@ public record SameVehicleCheck(RuleSet rules, LocatedRecord mine, LocatedRecord 
       return Optional.of(
           other(
               "its model is " + told.model().get() + ", not " + own.model().get(),
-              "vehicle",
-              "model"));
+              VehicleRecord.VEHICLE.name(),
+              Named.MODEL.name()));
     }
     return common
         ? Optional.empty()
@@ -57,7 +58,7 @@ public record SameVehicleCheck(RuleSet rules, LocatedRecord mine, LocatedRecord 
                     + "\", not \""
                     + own.id()
                     + "\", and has no number in common",
-                "record"));
+                VehicleRecord.ID.name()));
   }
 
   private Diagnostic other(String why, String... path) {

@@ -1,7 +1,9 @@
 package assize.merge;
 
 import assize.pattern.NumberPattern;
+import assize.record.Named;
 import assize.record.VehicleRecord;
+import assize.schema.Field;
 import assize.yaml.YamlValue;
 import java.util.ArrayList;
 import java.util.List;
@@ -28,23 +30,33 @@ final class VehicleFactDifferences {
   private void find() {
     VehicleRecord own = mine.record();
     VehicleRecord other = theirs.record();
-    unless(it -> own.model().equals(other.model()), "vehicle", "model");
-    unless(it -> ValueEquality.ofTexts(own.notes(), other.notes()), "vehicle", "notes");
+    unless(
+        it -> own.model().equals(other.model()), VehicleRecord.VEHICLE.name(), Named.MODEL.name());
+    unless(
+        it -> ValueEquality.ofTexts(own.notes(), other.notes()),
+        VehicleRecord.VEHICLE.name(),
+        Named.NOTES.name());
     for (String table : other.numbers().keySet()) {
       Optional<String> number = Optional.ofNullable(own.numbers().get(table));
       String told = NumberPattern.fold(other.numbers().getOrDefault(table, ""));
       unless(
-          it -> number.map(NumberPattern::fold).filter(told::equals).isPresent(), "numbers", table);
+          it -> number.map(NumberPattern::fold).filter(told::equals).isPresent(),
+          VehicleRecord.NUMBERS.name(),
+          table);
     }
-    unless(it -> own.built().equals(other.built()), "built");
-    unless(it -> own.plant().equals(other.plant()), "plant");
-    unless(it -> own.market().equals(other.market()), "market");
+    unlessAlike(VehicleRecord.BUILT);
+    unlessAlike(VehicleRecord.PLANT);
+    unlessAlike(VehicleRecord.MARKET);
     for (String one : other.equipment().keySet()) {
       Optional<Boolean> has = Optional.ofNullable(own.equipment().get(one));
       Optional<Boolean> told = Optional.ofNullable(other.equipment().get(one));
-      unless(it -> has.equals(told), "equipment", one);
+      unless(it -> has.equals(told), VehicleRecord.EQUIPMENT.name(), one);
     }
     unless(it -> own.unshared().containsAll(other.unshared()), LocatedRecord.PRIVATE);
+  }
+
+  private void unlessAlike(Field<?, ?> fact) {
+    unless(it -> fact.isAlike(mine.record(), theirs.record()), fact.name());
   }
 
   private void unless(Predicate<YamlValue> same, String... names) {

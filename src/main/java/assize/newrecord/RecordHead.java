@@ -1,5 +1,6 @@
 package assize.newrecord;
 
+import assize.record.Named;
 import assize.record.VehicleRecord;
 import assize.ruleset.Model;
 import assize.ruleset.NumberTable;
@@ -53,17 +54,20 @@ public final class RecordHead {
   }
 
   private List<String> written() {
-    lines.add("record: " + text(vehicle.id()));
-    lines.add("rules: " + text(vehicle.rules()));
+    lines.add(VehicleRecord.ID.name() + ": " + text(vehicle.id()));
+    lines.add(VehicleRecord.RULES.name() + ": " + text(vehicle.rules()));
     // An edition is often a bare number, which other readers of YAML would not take for a text.
-    vehicle.edition().ifPresent(it -> lines.add("edition: " + FlowYamlWriter.doubleQuoted(it)));
-    lines.add("vehicle:");
-    lines.add("  name: " + text(vehicle.name()));
-    word("  ", "model", vehicle.model(), "Model", hints.map(RecordHead::models));
+    vehicle
+        .edition()
+        .ifPresent(
+            it -> lines.add(VehicleRecord.EDITION.name() + ": " + FlowYamlWriter.doubleQuoted(it)));
+    lines.add(VehicleRecord.VEHICLE.name() + ":");
+    lines.add("  " + Named.NAME.name() + ": " + text(vehicle.name()));
+    word("  ", Named.MODEL.name(), vehicle.model(), "Model", hints.map(RecordHead::models));
     numbers();
     built();
-    word("", "plant", vehicle.plant(), "Works", hints.map(RuleSet::plants));
-    word("", "market", vehicle.market(), "Market", hints.map(RuleSet::markets));
+    word("", VehicleRecord.PLANT.name(), vehicle.plant(), "Works", hints.map(RuleSet::plants));
+    word("", VehicleRecord.MARKET.name(), vehicle.market(), "Market", hints.map(RuleSet::markets));
     equipment();
     return lines;
   }
@@ -117,7 +121,7 @@ public final class RecordHead {
     Map<String, String> stated = new LinkedHashMap<>();
     vehicle.numbers().forEach((table, number) -> stated.put(table, text(number)));
     group(
-        "numbers",
+        VehicleRecord.NUMBERS.name(),
         stated,
         "Its numbers, as stamped; they tell when it was built.",
         hints.map(RecordHead::tables));
@@ -127,7 +131,7 @@ public final class RecordHead {
     Map<String, String> stated = new LinkedHashMap<>();
     vehicle.equipment().forEach((id, fitted) -> stated.put(id, fitted ? "yes" : "no"));
     group(
-        "equipment",
+        VehicleRecord.EQUIPMENT.name(),
         stated,
         "What it is fitted with, each yes or no; leave out what is not known.",
         hints.map(RuleSet::equipment));
@@ -154,10 +158,10 @@ public final class RecordHead {
 
   private void built() {
     if (vehicle.built().isPresent()) {
-      lines.add("built: " + text(vehicle.built().get().date().text()));
+      lines.add(VehicleRecord.BUILT.name() + ": " + text(vehicle.built().get().date().text()));
     } else if (hints.isPresent()) {
       comment("", "When it was built, if something says so.");
-      lines.add("#built: {date: 1934-05, basis: build plate}");
+      lines.add("#" + VehicleRecord.BUILT.name() + ": {date: 1934-05, basis: build plate}");
     }
   }
 }

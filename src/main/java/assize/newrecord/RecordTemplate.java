@@ -55,7 +55,7 @@ public final class RecordTemplate {
       return;
     }
     lines.add("");
-    lines.add("observations:");
+    lines.add(VehicleRecord.OBSERVATIONS.name() + ":");
     view.areas().forEach(this::area);
   }
 

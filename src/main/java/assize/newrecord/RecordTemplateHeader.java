@@ -75,7 +75,7 @@ final class RecordTemplateHeader {
     lines.add("");
     lines.addAll(RecordHead.withHints(vehicle, rules));
     lines.add("# Who looked, and when.");
-    lines.add("#inspected: {by: the owner, on: 2026-10-03}");
+    lines.add("#" + VehicleRecord.INSPECTED.name() + ": {by: the owner, on: 2026-10-03}");
   }
 
   /** Says whether the words for an aspect are short names, the same at every item. */

@@ -1,5 +1,6 @@
 package assize.ruleset;
 
+import assize.schema.Field;
 import assize.text.Span;
 import java.util.Map;
 import java.util.Optional;
@@ -18,7 +19,7 @@ public record DefinitionLocations(Map<String, Span> places) {
   }
 
   /** Returns where a word of a section is defined. */
-  public Optional<Span> at(String section, String word) {
-    return Optional.ofNullable(places.get(section + "/" + word));
+  public Optional<Span> at(Field<?, ?> section, String word) {
+    return Optional.ofNullable(places.get(section.name() + "/" + word));
   }
 }

@@ -27,7 +27,9 @@ final class CrowdedRules {
     all.put("plants", section("plants", i -> "P"));
     all.put("markets", section("markets", i -> "M"));
     all.put("pieces of equipment", section("equipment", i -> "Q"));
-    all.put("number tables", section("numbers", i -> "{name: N, series: [" + series(i, 1) + "]}"));
+    all.put(
+        "number tables",
+        section("number_tables", i -> "{name: N, series: [" + series(i, 1) + "]}"));
     all.put("sources", section("sources", i -> "{kind: drawing, grade: A, title: S}"));
     all.put("colors", section("colors", i -> "{name: C}"));
     all.put("finishes", section("finishes", i -> "{name: F}"));

@@ -465,10 +465,10 @@ const readYaml = (text) => {
   const after = (indent) => {
     const from = at;
     spaces();
+    if (text.slice(from, at).includes('\t')) {
+      refuse('a tab stands before this');
+    }
     if (!isEnd(text[at]) && !(text[at] === '#' && at > from)) {
-      if (text.slice(from, at).includes('\t')) {
-        refuse('a tab stands before this');
-      }
       return inline(indent);
     }
     at = from;

@@ -39,7 +39,7 @@ class InjectionTest {
    */
   private static final Set<String> COMPARED =
       Set.of(
-          "allow",
+          "allowances",
           "cause",
           "choice",
           "choices",
@@ -61,7 +61,7 @@ class InjectionTest {
   @Test
   void everyFreeFieldTakesAnyTextButThoseWithAFormOfTheirOwn() {
     assertThat(quiet.held())
-        .containsExactly("gloss", "made", "numbers", "part_number", "pattern", "size");
+        .containsExactly("gloss", "lead_time", "numbers", "part_number", "pattern", "size");
     assertThat(quiet.fields()).hasSizeGreaterThan(70);
     assertThat(baseline)
         .containsKeys(

@@ -229,6 +229,15 @@ class SheetWritingTest {
   }
 
   @Test
+  void aTabBehindANameIsRefusedAlike() {
+    for (String rest : List.of("\n  y: 1\n", "1\nz: 1\n", "# r\n  y: 1\n", "\n- 1\n", "\nz: 1\n")) {
+      String text = "record: a\nrules: b\nx:\t" + rest;
+      assertThat(readByProgram(text)).as(text).isEmpty();
+      assertThat(readByPage(List.of(text))).as(text).first().isInstanceOf(String.class);
+    }
+  }
+
+  @Test
   void recordsAsPeopleWriteThemAreReadAlike() {
     assertThat(
             differences(

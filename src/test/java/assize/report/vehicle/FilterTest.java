@@ -215,7 +215,7 @@ class FilterTest {
     open(report, false);
     FilterChoices page = FilterChoices.of(browser);
     Choice apart = page.choices().get(5);
-    assertThat(apart.words()).isEqualTo("does not apply");
+    assertThat(apart.words()).isEqualTo("not applicable");
     List<Choice> area = page.choices().stream().filter(it -> it.group().equals("Area")).toList();
     for (List<Choice> ticked : List.of(List.of(apart), List.of(area.get(area.size() - 1)))) {
       shown(ticked);

@@ -5,7 +5,7 @@ return [...document.querySelectorAll('#items .item, #items .apart li')].map(item
   const rank = ['disputed', 'settled against dissent', 'the rule set names no source'];
   return [
     item.id,
-    apart ? 'does not apply' : item.querySelector('.ruling .verdict').textContent.trim(),
+    apart ? 'not applicable' : item.querySelector('.ruling .verdict').textContent.trim(),
     item.closest('.area').querySelector('h3').textContent.trim(),
     apart ? '' : (rank.find(r => states.has(r)) || 'agreed').replace('the rule set names ', ''),
     item.querySelector('.hazard') ? 'with a hazard' : '',
