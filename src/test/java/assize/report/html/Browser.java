@@ -241,11 +241,20 @@ public final class Browser implements AutoCloseable {
     driver.findElement(By.cssSelector(selector)).sendKeys(file.toAbsolutePath().toString());
   }
 
-  /** Presses a key or a button with the pointer. */
+  /** Presses a key or a button with the pointer, once a page that works on shows it. */
   public void click(String selector) {
+    for (int asked = 0; asked < 10_000 && !isShown(selector); asked++) {
+      Thread.onSpinWait();
+    }
     WebElement element = driver.findElement(By.cssSelector(selector));
     driver.executeScript("arguments[0].scrollIntoView({block: 'center'});", element);
     element.click();
+  }
+
+  private boolean isShown(String selector) {
+    return driver.findElements(By.cssSelector(selector)).stream()
+        .limit(1)
+        .anyMatch(WebElement::isDisplayed);
   }
 
   /**
