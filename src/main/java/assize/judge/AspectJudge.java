@@ -19,16 +19,19 @@ import assize.judgment.PositionJudgment;
 import assize.record.Observation;
 import assize.record.PhysicalTrace;
 import assize.record.VehicleRecord;
+import assize.production.ScopeAttributes;
+import assize.production.VehicleAttribute;
 import assize.ruleset.AspectRule;
+import assize.ruleset.Item;
 import assize.ruleset.RuleSet;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.IdentityHashMap;
-import java.util.LinkedHashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
@@ -37,52 +40,72 @@ final class AspectJudge {
   private static final Reason SAYS_SO = new Reason.Said("the owner says that it is incorrect");
   private static final Reason NOT_ASSESSED = new Reason.Said("not assessed");
 
+  /** The most ways that one is split into by what may be fitted. */
+  private static final int MOST_FITTED = 1024;
+
   private final ClaimWeigher grounds;
   private final RuleSet rules;
   private final VehicleRecord vehicle;
-  private final VehicleFacts facts;
+  private final List<Way> ways;
   private final DateRange days;
   private final DateRange build;
 
   /**
+   * One way in which the vehicle can be.
+   *
+   * @param weight its share of all ways
+   */
+  record Way(Scope.Facts facts, BigFraction weight) {
+    /** Returns it with a piece of equipment and without; only a world can be split so. */
+    Stream<Way> fitted(String piece) {
+      return facts instanceof World world
+          ? Stream.of(world.with(piece, true), world.with(piece, false))
+              .map(it -> new Way(it, weight.divide(2)))
+          : Stream.of(this);
+    }
+  }
+
+  /**
    * Prepares to judge within one stretch.
    *
-   * @param facts what is known of the vehicle in it
+   * @param ways every way in which the vehicle can be in it
    * @param days build days of it within which no date condition changes
    * @param build all possible build days
    */
   AspectJudge(
       ClaimWeigher grounds,
       VehicleRecord vehicle,
-      VehicleFacts facts,
+      List<Way> ways,
       DateRange days,
       DateRange build) {
     this.grounds = grounds;
     this.rules = grounds.rules();
     this.vehicle = vehicle;
-    this.facts = facts;
+    this.ways = List.copyOf(ways);
     this.days = days;
     this.build = build;
   }
 
   /** Returns nothing where no source speaks of such a vehicle. */
-  Optional<AspectJudgment> judge(String item, ApplicableClaims matter) {
+  Optional<AspectJudgment> judge(Item item, ApplicableClaims matter) {
     if (matter instanceof ApplicableClaims.Known sure) {
-      return hasTrace(item, sure.rule())
-          ? judge(item, sure.rule(), sure.claims())
-          : sure.ground().map(ground -> conclude(item, ground));
+      return hasTrace(item.id(), sure.rule())
+          ? judge(item.id(), sure.rule(), sure.claims())
+          : sure.ground().map(ground -> conclude(item.id(), ground));
     }
     ApplicableClaims.Unknown open = (ApplicableClaims.Unknown) matter;
     List<Scope> scopes = List.copyOf(open.unsure().keySet());
     List<Telling> tellings = tellings(open, scopes);
-    List<AspectJudgment> variants = new ArrayList<>();
-    for (int holding : cases(scopes)) {
+    List<UnknownFactCases.Weighed> variants = new ArrayList<>();
+    for (Map.Entry<Integer, BigFraction> one : cases(item.scope(), scopes).entrySet()) {
+      int holding = one.getKey();
       List<Claim> speaking =
           tellings.stream()
-              .filter(one -> one.always() || (holding & one.scopes()) != 0)
+              .filter(told -> told.always() || (holding & told.scopes()) != 0)
               .map(Telling::claim)
               .toList();
-      judge(item, open.rule(), speaking).ifPresent(variants::add);
+      judge(item.id(), open.rule(), speaking)
+          .ifPresent(it -> variants.add(new UnknownFactCases.Weighed(it, one.getValue())));
     }
     return UnknownFactCases.joined(variants);
   }
@@ -110,32 +133,71 @@ final class AspectJudge {
   }
 
   /**
-   * Returns every set of scopes that can hold together, the largest first, bit i for the scope of
-   * that number: a vehicle has one model, one market and one works, so that scopes which ask for
-   * different ones never do.
+   * Returns every set of scopes that can hold together where an item applies, bit i for the scope
+   * of that number, each with the weight of the ways in which just these hold; the largest first.
    */
-  private List<Integer> cases(List<Scope> unsure) {
-    Set<Integer> cases = new LinkedHashSet<>();
-    for (Scope.Facts supposed : facts.suppositions()) {
-      List<Integer> growing = new ArrayList<>(List.of(0));
-      for (int i = 0; i < unsure.size(); i++) {
-        Ternary holds = unsure.get(i).holds(supposed);
-        List<Integer> next = new ArrayList<>();
-        for (int one : growing) {
-          if (holds != Ternary.NO) {
-            next.add(one | 1 << i);
-          }
-          if (holds != Ternary.YES) {
-            next.add(one);
-          }
+  private Map<Integer, BigFraction> cases(Scope applies, List<Scope> unsure) {
+    List<Scope> all = new ArrayList<>(unsure);
+    all.add(applies);
+    ScopeAttributes asked = ScopeAttributes.of(all);
+    Map<Integer, BigFraction> cases = new HashMap<>();
+    for (Way way : ways) {
+      for (Way told : fitted(way, asked)) {
+        if (applies.holds(told.facts()) != Ternary.NO) {
+          sets(unsure, told.facts())
+              .forEach(
+                  (holding, share) ->
+                      cases.merge(holding, told.weight().multiply(share), BigFraction::add));
         }
-        growing = next;
       }
-      cases.addAll(growing);
     }
-    return cases.stream()
-        .sorted(Comparator.comparing((Integer one) -> Integer.bitCount(one)).reversed())
-        .toList();
+    Map<Integer, BigFraction> sorted = new LinkedHashMap<>();
+    cases.entrySet().stream()
+        .sorted(
+            Comparator.comparing((Map.Entry<Integer, BigFraction> one) -> bits(one))
+                .reversed()
+                .thenComparing(Map.Entry::getKey))
+        .forEach(one -> sorted.put(one.getKey(), one.getValue()));
+    return sorted;
+  }
+
+  private static int bits(Map.Entry<Integer, BigFraction> one) {
+    return Integer.bitCount(one.getKey());
+  }
+
+  /** Returns the way with and without each piece of equipment that is asked for and unknown. */
+  private static List<Way> fitted(Way way, ScopeAttributes asked) {
+    List<Way> all = List.of(way);
+    for (VehicleAttribute attribute : asked.attributes()) {
+      if (attribute instanceof VehicleAttribute.OfEquipment piece
+          && all.size() < MOST_FITTED
+          && way.facts() instanceof World
+          && way.facts().hasEquipment(piece.equipment()) == Ternary.UNKNOWN) {
+        all = all.stream().flatMap(it -> it.fitted(piece.equipment())).toList();
+      }
+    }
+    return all;
+  }
+
+  /** Returns the sets of scopes that may hold for some facts, each with its share. */
+  private static Map<Integer, BigFraction> sets(List<Scope> unsure, Scope.Facts facts) {
+    Map<Integer, BigFraction> sets = Map.of(0, BigFraction.ONE);
+    for (int i = 0; i < unsure.size(); i++) {
+      Ternary holds = unsure.get(i).holds(facts);
+      Map<Integer, BigFraction> next = new HashMap<>();
+      for (Map.Entry<Integer, BigFraction> one : sets.entrySet()) {
+        BigFraction share =
+            holds == Ternary.UNKNOWN ? one.getValue().divide(2) : one.getValue();
+        if (holds != Ternary.NO) {
+          next.merge(one.getKey() | 1 << i, share, BigFraction::add);
+        }
+        if (holds != Ternary.YES) {
+          next.merge(one.getKey(), share, BigFraction::add);
+        }
+      }
+      sets = next;
+    }
+    return sets;
   }
 
   /** Judges by the claims that speak; returns nothing where they name no position. */

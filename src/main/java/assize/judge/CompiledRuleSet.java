@@ -1,5 +1,9 @@
 package assize.judge;
 
+import java.util.Optional;
+import assize.ruleset.NumberTable;
+import assize.production.ScopeAttributes;
+import assize.production.NumberPart;
 import assize.date.DateRange;
 import assize.evidence.Claim;
 import assize.evidence.Scope;
@@ -38,6 +42,8 @@ final class CompiledRuleSet {
   private final ClaimWeigher grounds;
   private final ConditionIndex conditions = new ConditionIndex();
   private final NavigableSet<LocalDate> turns = new TreeSet<>();
+  private final ScopeAttributes asked;
+  private final Map<String, List<NumberPart>> parts = new LinkedHashMap<>();
   private final List<CompiledItem> entries;
   private final int[] areas;
   private final Item[] items;
@@ -68,6 +74,13 @@ final class CompiledRuleSet {
             conditions.scopes().stream().flatMap(Scope::buildDays),
             rules.models().values().stream().map(Model::production))
         .forEach(this::turn);
+    this.asked = ScopeAttributes.of(conditions.scopes());
+    asked
+        .ranges()
+        .forEach(
+            (id, ranges) ->
+                Optional.ofNullable(rules.numberTables().get(id))
+                    .ifPresent(table -> parts.put(id, NumberPart.of(table, ranges))));
   }
 
   private CompiledItem entry(Item item) {
@@ -130,6 +143,21 @@ final class CompiledRuleSet {
   /** Asks every condition. */
   ConditionResults answers(Scope.Facts facts) {
     return conditions.of(facts);
+  }
+
+  /** Asks every condition of every way in which a vehicle can be; unknown where they differ. */
+  ConditionResults answers(List<World> worlds) {
+    return ConditionResults.joined(worlds.stream().map(conditions::of));
+  }
+
+  /** Returns what conditions ask of a vehicle. */
+  ScopeAttributes asked() {
+    return asked;
+  }
+
+  /** Returns the numbers of a table, parted wherever a condition asks. */
+  List<NumberPart> parts(NumberTable table) {
+    return parts.getOrDefault(table.id(), List.of());
   }
 
   /** Returns the items in their order, as they are for vehicles with these answers. */

@@ -1,5 +1,7 @@
 package assize.judge;
 
+import java.util.stream.Stream;
+import java.util.Iterator;
 import assize.evidence.Ternary;
 import java.util.Arrays;
 
@@ -40,6 +42,23 @@ final class ConditionResults {
       }
       return new ConditionResults(answers);
     }
+  }
+
+  /** Joins answers to the same conditions: each where all agree, else unknown. */
+  static ConditionResults joined(Stream<ConditionResults> all) {
+    Iterator<ConditionResults> each = all.iterator();
+    ConditionResults first = each.next();
+    if (!each.hasNext()) {
+      return first;
+    }
+    byte[] joined = first.answers.clone();
+    while (each.hasNext()) {
+      byte[] other = each.next().answers;
+      for (int i = 0; i < joined.length; i++) {
+        joined[i] = joined[i] == other[i] ? joined[i] : (byte) Ternary.UNKNOWN.ordinal();
+      }
+    }
+    return new ConditionResults(joined);
   }
 
   Ternary at(int place) {

@@ -37,9 +37,12 @@ final class DetailedJudge {
   }
 
   Judgment judge(Optional<LocalDate> asOf) {
-    BuildDate build = BuildDateResolver.of(rules, vehicle, remarks);
-    List<Cut> all = PeriodSplitter.of(bench, vehicle, build.days());
-    List<EqualPeriods> alike = EqualPeriods.joined(all, inStretches(all, build.days()));
+    BuildDate dated = BuildDateResolver.of(rules, vehicle, remarks);
+    List<Cut> all = PeriodSplitter.of(bench, vehicle, dated.days());
+    List<EqualPeriods> alike = EqualPeriods.joined(all, inStretches(all, dated.days()));
+    BuildDate build =
+        dated.within(
+            DateRange.of(all.get(0).days().first(), all.get(all.size() - 1).days().last()));
     List<Cut> cuts = alike.stream().map(EqualPeriods::cut).toList();
     List<ItemJudgment> items = new ArrayList<>();
     for (int i = 0; i < bench.items(); i++) {

@@ -1,6 +1,5 @@
 package assize.judge;
 
-import assize.date.DateRange;
 import assize.judge.PeriodSplitter.Cut;
 import assize.judgment.AspectJudgment;
 import assize.judgment.ItemInPeriod;
@@ -24,11 +23,11 @@ record EqualPeriods(Cut cut, List<ItemInPeriod> items) {
     List<EqualPeriods> joined = new ArrayList<>();
     for (int i = 0; i < cuts.size(); i++) {
       Cut cut = cuts.get(i);
-      if (!joined.isEmpty() && alike(items.get(i - 1), items.get(i))) {
+      if (!joined.isEmpty()
+          && cuts.get(i - 1).isBefore(cut)
+          && alike(items.get(i - 1), items.get(i))) {
         EqualPeriods last = joined.remove(joined.size() - 1);
-        DateRange days = DateRange.of(last.cut().days().first(), cut.days().last());
-        Cut both = new Cut(days, last.cut().sample(), last.cut().answers());
-        joined.add(new EqualPeriods(both, last.items()));
+        joined.add(new EqualPeriods(last.cut().until(cut.days().last()), last.items()));
       } else {
         joined.add(new EqualPeriods(cut, items.get(i)));
       }

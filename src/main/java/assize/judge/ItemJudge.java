@@ -1,5 +1,6 @@
 package assize.judge;
 
+import org.apache.commons.numbers.fraction.BigFraction;
 import assize.aspect.Verdict;
 import assize.date.DateRange;
 import assize.evidence.DisputeState;
@@ -25,8 +26,16 @@ final class ItemJudge {
 
   /** Prepares to judge within one stretch. */
   ItemJudge(CompiledRuleSet bench, VehicleRecord vehicle, Cut cut, DateRange build) {
-    VehicleFacts facts = new VehicleFacts(bench.rules(), vehicle, cut.sample());
-    this.judge = new AspectJudge(bench.grounds(), vehicle, facts, cut.sample(), build);
+    this.judge = new AspectJudge(bench.grounds(), vehicle, ways(bench, vehicle, cut), cut.sample(), build);
+  }
+
+  private static List<AspectJudge.Way> ways(
+      CompiledRuleSet bench, VehicleRecord vehicle, Cut cut) {
+    return cut.worlds().isEmpty()
+        ? List.of(
+            new AspectJudge.Way(
+                new VehicleFacts(bench.rules(), vehicle, cut.sample()), BigFraction.ONE))
+        : cut.worlds().stream().map(it -> new AspectJudge.Way(it, it.weight())).toList();
   }
 
   /** Returns the item over all build days, from what it is in each stretch. */
@@ -71,7 +80,7 @@ final class ItemJudge {
   ItemInPeriod judge(PreparedItem asked) {
     List<AspectJudgment> aspects =
         asked.matters().stream()
-            .flatMap(matter -> judge.judge(asked.item().id(), matter).stream())
+            .flatMap(matter -> judge.judge(asked.item(), matter).stream())
             .toList();
     if (aspects.isEmpty()) {
       return OUT;

@@ -1,5 +1,6 @@
 package assize.judge;
 
+import java.util.Map;
 import assize.aspect.Aspect;
 import assize.aspect.CodeMeanings;
 import assize.aspect.DateCodes;
@@ -41,16 +42,31 @@ final class PeriodSplitter {
    * @param days all of them
    * @param sample days of them within which no date condition changes
    * @param answers of every condition
+   * @param worlds every way in which the vehicle can be on these days; none where they are too many
    */
-  record Cut(DateRange days, DateRange sample, ConditionResults answers) {}
+  record Cut(DateRange days, DateRange sample, ConditionResults answers, List<World> worlds) {
+    Cut {
+      worlds = List.copyOf(worlds);
+    }
+
+    /** Returns the same up to a later day. */
+    Cut until(LocalDate last) {
+      return new Cut(DateRange.of(days.first(), last), sample, answers, worlds);
+    }
+
+    /** Says whether another begins on the day behind it. */
+    boolean isBefore(Cut next) {
+      return days.last().plusDays(1).equals(next.days.first());
+    }
+  }
 
   /**
    * What depends on the build day.
    *
-   * @param models those that it may be
+   * @param ways in which the vehicle can be, each with its weight
    * @param codes how the date codes that were found stand to it
    */
-  private record State(ConditionResults answers, List<String> models, List<Object> codes) {}
+  private record State(ConditionResults answers, List<Object> ways, List<Object> codes) {}
 
   private PeriodSplitter(CompiledRuleSet bench, VehicleRecord vehicle, DateRange build) {
     this.bench = bench;
@@ -107,6 +123,7 @@ final class PeriodSplitter {
   private List<LocalDate> starts(long enough) {
     NavigableSet<LocalDate> starts = new TreeSet<>(bench.turns(build));
     starts.add(build.first());
+    Worlds.turns(bench, vehicle).stream().filter(build::contains).forEach(starts::add);
     for (Dated code : dated) {
       Stream.concat(
               code.meanings().stream().flatMap(made -> code.code().made().cuts(made).stream()),
@@ -122,25 +139,32 @@ final class PeriodSplitter {
 
   private List<Cut> cut() {
     List<LocalDate> within = starts(Long.MAX_VALUE);
-    List<Cut> cuts = new ArrayList<>();
-    List<State> before = List.of();
+    List<DateRange> pieces = new ArrayList<>();
     for (int i = 0; i < within.size(); i++) {
       LocalDate last = i + 1 < within.size() ? within.get(i + 1).minusDays(1) : build.last();
-      DateRange days = DateRange.of(within.get(i), last);
-      List<State> state = List.of(state(days));
-      if (state.equals(before)) {
-        Cut previous = cuts.remove(cuts.size() - 1);
-        DateRange both = DateRange.of(previous.days().first(), last);
-        cuts.add(new Cut(both, previous.sample(), previous.answers()));
+      pieces.add(DateRange.of(within.get(i), last));
+    }
+    Optional<Map<DateRange, List<World>>> worlds = Worlds.of(bench, vehicle, pieces);
+    List<Cut> cuts = new ArrayList<>();
+    List<State> before = List.of();
+    for (DateRange days : pieces) {
+      List<World> ways = worlds.map(it -> it.getOrDefault(days, List.of())).orElse(List.of());
+      if (worlds.isPresent() && ways.isEmpty()) {
+        continue;
+      }
+      List<State> state = List.of(state(days, ways));
+      Cut cut = new Cut(days, days, state.get(0).answers(), ways);
+      if (state.equals(before) && cuts.get(cuts.size() - 1).isBefore(cut)) {
+        cuts.add(cuts.remove(cuts.size() - 1).until(days.last()));
       } else {
-        cuts.add(new Cut(days, days, state.get(0).answers()));
+        cuts.add(cut);
       }
       before = state;
     }
     return cuts;
   }
 
-  private State state(DateRange days) {
+  private State state(DateRange days, List<World> ways) {
     List<Object> codes = new ArrayList<>();
     for (Dated code : dated) {
       DateRange window = code.code().made().window(days.first());
@@ -150,7 +174,12 @@ final class PeriodSplitter {
       }
       codes.add(CodeMeanings.nearest(code.meanings(), window));
     }
-    VehicleFacts facts = new VehicleFacts(bench.rules(), vehicle, days);
-    return new State(bench.answers(facts), facts.possibleModels(), codes);
+    if (ways.isEmpty()) {
+      VehicleFacts facts = new VehicleFacts(bench.rules(), vehicle, days);
+      return new State(bench.answers(facts), List.copyOf(facts.possibleModels()), codes);
+    }
+    List<Object> alike = new ArrayList<>();
+    ways.forEach(it -> alike.addAll(List.of(it.supposed(), it.weight())));
+    return new State(bench.answers(ways), alike, codes);
   }
 }

@@ -19,8 +19,8 @@ public final class RuleSetWeigher {
   private final AspectJudge judge;
 
   private RuleSetWeigher(RuleSet rules) {
-    VehicleFacts facts = new VehicleFacts(rules, NONE, DateRange.ALL);
-    this.judge = new AspectJudge(ClaimWeigher.of(rules), NONE, facts, DateRange.ALL, DateRange.ALL);
+    this.judge =
+        new AspectJudge(ClaimWeigher.of(rules), NONE, List.of(), DateRange.ALL, DateRange.ALL);
   }
 
   /** Makes a rule set ready, so that many of its aspects can be weighed. */

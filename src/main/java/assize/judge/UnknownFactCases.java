@@ -11,30 +11,34 @@ import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
  * One aspect judged several times, since a fact is not known on which it depends whether a source
- * speaks: the least, the mean and the greatest of what each case gives, the cases equally likely.
+ * speaks: the least, the mean by weight and the greatest of what each case gives.
  */
 final class UnknownFactCases {
   private UnknownFactCases() {}
 
+  /**
+   * What one case gives.
+   *
+   * @param weight of the ways in which the vehicle can be in this case
+   */
+  record Weighed(AspectJudgment aspect, BigFraction weight) {}
+
   /** Joins the cases; the positions shown are those of the first that is most disputed. */
-  static Optional<AspectJudgment> joined(List<AspectJudgment> cases) {
+  static Optional<AspectJudgment> joined(List<Weighed> cases) {
     if (cases.isEmpty()) {
       return Optional.empty();
     }
     AspectJudgment first =
         cases.stream()
+            .map(Weighed::aspect)
             .reduce((a, b) -> b.dispute().rank() > a.dispute().rank() ? b : a)
             .orElseThrow();
-    List<Verdict> verdicts = cases.stream().map(AspectJudgment::verdict).distinct().toList();
-    BigFraction low = cases.stream().map(AspectJudgment::low).reduce(ExactMath::min).orElseThrow();
+    List<AspectJudgment> aspects = cases.stream().map(Weighed::aspect).toList();
+    List<Verdict> verdicts = aspects.stream().map(AspectJudgment::verdict).distinct().toList();
+    BigFraction low =
+        aspects.stream().map(AspectJudgment::low).reduce(ExactMath::min).orElseThrow();
     BigFraction high =
-        cases.stream().map(AspectJudgment::high).reduce(ExactMath::max).orElseThrow();
-    BigFraction likely =
-        cases.stream()
-            .map(AspectJudgment::likely)
-            .reduce(BigFraction::add)
-            .orElseThrow()
-            .divide(cases.size());
+        aspects.stream().map(AspectJudgment::high).reduce(ExactMath::max).orElseThrow();
     return Optional.of(
         new AspectJudgment(
             first.rule(),
@@ -45,21 +49,31 @@ final class UnknownFactCases {
             first.positions(),
             first.sources(),
             low,
-            likely,
+            mean(cases, AspectJudgment::likely),
             high,
             first.allowed(),
             points(cases, AspectJudgment::earned),
             points(cases, AspectJudgment::withoutAllowances),
-            cases.stream().mapToLong(AspectJudgment::pointsAtStake).max().orElse(0)));
+            aspects.stream().mapToLong(AspectJudgment::pointsAtStake).max().orElse(0)));
+  }
+
+  private static BigFraction mean(
+      List<Weighed> cases, Function<AspectJudgment, BigFraction> figure) {
+    BigFraction weights = BigFraction.ZERO;
+    BigFraction sum = BigFraction.ZERO;
+    for (Weighed one : cases) {
+      weights = weights.add(one.weight());
+      sum = sum.add(figure.apply(one.aspect()).multiply(one.weight()));
+    }
+    return sum.divide(weights);
   }
 
   private static ScoreRange points(
-      List<AspectJudgment> cases, Function<AspectJudgment, ScoreRange> which) {
-    List<ScoreRange> ranges = cases.stream().map(which).toList();
-    long sum = ranges.stream().mapToLong(ScoreRange::likely).sum();
+      List<Weighed> cases, Function<AspectJudgment, ScoreRange> which) {
+    List<ScoreRange> ranges = cases.stream().map(it -> which.apply(it.aspect())).toList();
     return new ScoreRange(
         ranges.stream().map(ScoreRange::low).min(Comparator.naturalOrder()).orElse(0L),
-        ExactMath.round(ExactMath.of(sum, ranges.size())),
+        ExactMath.round(mean(cases, it -> ExactMath.of(which.apply(it).likely(), 1))),
         ranges.stream().map(ScoreRange::high).max(Comparator.naturalOrder()).orElse(0L));
   }
 }

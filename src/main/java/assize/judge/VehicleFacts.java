@@ -10,7 +10,6 @@ import assize.ruleset.Model;
 import assize.ruleset.NumberTable;
 import assize.ruleset.NumberTable.Series;
 import assize.ruleset.RuleSet;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
@@ -18,9 +17,6 @@ import java.util.Set;
 
 /** What a record says of its vehicle, for build days within which no date condition changes. */
 public final class VehicleFacts implements Scope.Facts {
-  /** The most cases of an unknown model, market and works that are looked at. */
-  private static final int MOST_SUPPOSED = 500;
-
   private final RuleSet rules;
   private final VehicleRecord vehicle;
   private final DateRange days;
@@ -57,35 +53,6 @@ public final class VehicleFacts implements Scope.Facts {
   /** Returns the model that the record states, else those that were made on the days. */
   List<String> possibleModels() {
     return possibleModels;
-  }
-
-  /**
-   * Returns the vehicle as it may be: a case for each model, market and works that are possible,
-   * where the record does not state them; the vehicle as it is known where there are too many.
-   */
-  List<Scope.Facts> suppositions() {
-    List<Optional<String>> models = supposed(vehicle.model(), possibleModels());
-    List<Optional<String>> markets =
-        supposed(vehicle.market(), List.copyOf(rules.markets().keySet()));
-    List<Optional<String>> plants = supposed(vehicle.plant(), possiblePlants);
-    if ((long) models.size() * markets.size() * plants.size() > MOST_SUPPOSED) {
-      return List.of(this);
-    }
-    List<Scope.Facts> cases = new ArrayList<>();
-    for (Optional<String> model : models) {
-      for (Optional<String> market : markets) {
-        for (Optional<String> plant : plants) {
-          cases.add(new AssumedFacts(this, model, market, plant));
-        }
-      }
-    }
-    return cases;
-  }
-
-  private static List<Optional<String>> supposed(Optional<String> stated, List<String> possible) {
-    return stated.isPresent() || possible.isEmpty()
-        ? List.of(Optional.empty())
-        : possible.stream().map(Optional::of).toList();
   }
 
   @Override

@@ -18,6 +18,11 @@ public record BuildDate(
     statements = List.copyOf(statements);
   }
 
+  /** Returns the same, some of its days left: those on which what else is known can be. */
+  public BuildDate within(DateRange left) {
+    return new BuildDate(left, basis, likely.filter(left::contains), statements);
+  }
+
   /** What the build days rest on. */
   public enum Basis {
     RECORD("record"),

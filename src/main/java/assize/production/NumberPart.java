@@ -40,7 +40,7 @@ public record NumberPart(
   }
 
   /** Parts all series of a table wherever a range begins or ends. */
-  static List<NumberPart> of(NumberTable table, Collection<Scope.Numbers> ranges) {
+  public static List<NumberPart> of(NumberTable table, Collection<Scope.Numbers> ranges) {
     List<NumberPart> parts = new ArrayList<>();
     for (int i = 0; i < table.series().size(); i++) {
       Series series = table.series().get(i);
@@ -89,12 +89,12 @@ public record NumberPart(
   }
 
   /** Says whether vehicles of a model bear numbers of the series. */
-  boolean isFor(Optional<String> model) {
+  public boolean isFor(Optional<String> model) {
     return series.models().isEmpty() || model.map(series.models()::contains).orElse(true);
   }
 
   /** Says whether vehicles of a plant bear numbers of the series. */
-  boolean isFrom(Optional<String> plant) {
+  public boolean isFrom(Optional<String> plant) {
     return series.plant().isEmpty() || plant.map(series.plant().orElseThrow()::equals).orElse(true);
   }
 }
