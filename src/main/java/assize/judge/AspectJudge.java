@@ -16,11 +16,11 @@ import assize.judge.FrameOfDiscernment.SourceStatement;
 import assize.judge.WeighedAspect.WeighedPosition;
 import assize.judgment.AspectJudgment;
 import assize.judgment.PositionJudgment;
+import assize.production.ScopeAttributes;
+import assize.production.VehicleAttribute;
 import assize.record.Observation;
 import assize.record.PhysicalTrace;
 import assize.record.VehicleRecord;
-import assize.production.ScopeAttributes;
-import assize.production.VehicleAttribute;
 import assize.ruleset.AspectRule;
 import assize.ruleset.Item;
 import assize.ruleset.RuleSet;
@@ -186,8 +186,7 @@ final class AspectJudge {
       Ternary holds = unsure.get(i).holds(facts);
       Map<Integer, BigFraction> next = new HashMap<>();
       for (Map.Entry<Integer, BigFraction> one : sets.entrySet()) {
-        BigFraction share =
-            holds == Ternary.UNKNOWN ? one.getValue().divide(2) : one.getValue();
+        BigFraction share = holds == Ternary.UNKNOWN ? one.getValue().divide(2) : one.getValue();
         if (holds != Ternary.NO) {
           next.merge(one.getKey() | 1 << i, share, BigFraction::add);
         }

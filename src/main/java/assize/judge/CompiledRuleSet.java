@@ -1,17 +1,16 @@
 package assize.judge;
 
-import java.util.Optional;
-import assize.ruleset.NumberTable;
-import assize.production.ScopeAttributes;
-import assize.production.NumberPart;
 import assize.date.DateRange;
 import assize.evidence.Claim;
 import assize.evidence.Scope;
 import assize.evidence.Ternary;
 import assize.judge.FrameOfDiscernment.SourceStatement;
+import assize.production.NumberPart;
+import assize.production.ScopeAttributes;
 import assize.ruleset.AspectRule;
 import assize.ruleset.Item;
 import assize.ruleset.Model;
+import assize.ruleset.NumberTable;
 import assize.ruleset.RuleSet;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -19,6 +18,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableSet;
+import java.util.Optional;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;

@@ -1,9 +1,9 @@
 package assize.judge;
 
-import java.util.stream.Stream;
-import java.util.Iterator;
 import assize.evidence.Ternary;
 import java.util.Arrays;
+import java.util.Iterator;
+import java.util.stream.Stream;
 
 /** For each of a row of conditions whether a vehicle is within it. */
 final class ConditionResults {

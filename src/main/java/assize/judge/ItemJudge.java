@@ -1,6 +1,5 @@
 package assize.judge;
 
-import org.apache.commons.numbers.fraction.BigFraction;
 import assize.aspect.Verdict;
 import assize.date.DateRange;
 import assize.evidence.DisputeState;
@@ -15,6 +14,7 @@ import assize.ruleset.Item;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.Function;
+import org.apache.commons.numbers.fraction.BigFraction;
 
 /** One item: within a stretch, then over all of them. */
 final class ItemJudge {
@@ -26,11 +26,11 @@ final class ItemJudge {
 
   /** Prepares to judge within one stretch. */
   ItemJudge(CompiledRuleSet bench, VehicleRecord vehicle, Cut cut, DateRange build) {
-    this.judge = new AspectJudge(bench.grounds(), vehicle, ways(bench, vehicle, cut), cut.sample(), build);
+    this.judge =
+        new AspectJudge(bench.grounds(), vehicle, ways(bench, vehicle, cut), cut.sample(), build);
   }
 
-  private static List<AspectJudge.Way> ways(
-      CompiledRuleSet bench, VehicleRecord vehicle, Cut cut) {
+  private static List<AspectJudge.Way> ways(CompiledRuleSet bench, VehicleRecord vehicle, Cut cut) {
     return cut.worlds().isEmpty()
         ? List.of(
             new AspectJudge.Way(

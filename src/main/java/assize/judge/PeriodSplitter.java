@@ -1,6 +1,5 @@
 package assize.judge;
 
-import java.util.Map;
 import assize.aspect.Aspect;
 import assize.aspect.CodeMeanings;
 import assize.aspect.DateCodes;
@@ -15,6 +14,7 @@ import assize.ruleset.Item;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.NavigableSet;
 import java.util.Optional;
 import java.util.TreeSet;
