@@ -43,10 +43,10 @@ public record Comparison(Verdict verdict, BigFraction credit, Reason reason) {
 
   /** Judges by a probability of conformity (JCGM 106:2012, 7.4 and 8). */
   static Comparison probably(double probability, Reason reason) {
-    if (probability >= Conformity.MEETS) {
+    if (Conformity.meets(probability)) {
       return correct(reason);
     }
-    return probability <= Conformity.DEPARTS
+    return Conformity.departs(probability)
         ? incorrect(reason)
         : new Comparison(Verdict.UNDECIDED, credit(probability), reason);
   }
@@ -54,6 +54,6 @@ public record Comparison(Verdict verdict, BigFraction credit, Reason reason) {
   /** Returns a probability as a credit of four decimals, as it is printed. */
   private static BigFraction credit(double probability) {
     return BigFraction.of(
-        BigInteger.valueOf(Math.round(probability * 10_000)), BigInteger.valueOf(10_000));
+        BigInteger.valueOf(Conformity.tenThousandths(probability)), BigInteger.valueOf(10_000));
   }
 }

@@ -147,10 +147,10 @@ public final class Gloss extends Kind {
     }
 
     private String side() {
-      if (probability >= Conformity.MEETS) {
+      if (Conformity.meets(probability)) {
         return "";
       }
-      boolean open = probability > Conformity.DEPARTS;
+      boolean open = !Conformity.departs(probability);
       if (range.isTooGlossy(found)) {
         return open ? ", may be too glossy" : ", too glossy: over-restored";
       }

@@ -37,7 +37,6 @@ import org.apache.commons.numbers.fraction.BigFraction;
 
 /** One aspect of one item within one stretch: judges the vehicle by what the sources come to. */
 final class AspectJudge {
-  private static final Reason SAYS_SO = new Reason.Said("the owner says that it is incorrect");
   private static final Reason NOT_ASSESSED = new Reason.Said("not assessed");
 
   /** The most ways that one is split into by what may be fitted. */
@@ -233,7 +232,7 @@ final class AspectJudge {
   /** Judges the vehicle by what the sources come to. */
   private AspectJudgment conclude(String item, WeighedAspect ground) {
     List<PositionJudgment> positions = new ArrayList<>();
-    List<Comparison> comparisons = new ArrayList<>();
+    List<Credits.Position> scored = new ArrayList<>();
     for (WeighedPosition held : ground.held()) {
       Comparison comparison = compare(item, ground.rule(), held.accepts());
       positions.add(
@@ -248,12 +247,13 @@ final class AspectJudge {
               comparison,
               held.settling()));
       if (held.scored()) {
-        comparisons.add(comparison);
+        scored.add(new Credits.Position(comparison, best(held.accepts()), held.share()));
       }
     }
-    Credits credits = Credits.of(comparisons, ground.shares(), rules.scale().notAssessed());
-    Optional<BigFraction> allowed = allowed(item, credits.verdict());
-    Credits kept = allowed.map(credits::atLeast).orElse(credits);
+    BigFraction notAssessed = rules.scale().notAssessed();
+    Credits credits = Credits.of(scored, notAssessed, BigFraction.ZERO);
+    Credits kept = allowance(item).map(it -> Credits.of(scored, notAssessed, it)).orElse(credits);
+    Optional<BigFraction> allowed = allowance(item).filter(it -> !kept.equals(credits));
     long points = ground.rule().possible();
     long rides =
         ground.state() == DisputeState.DISPUTED
@@ -282,11 +282,7 @@ final class AspectJudge {
     Optional<Observation> observation = Optional.ofNullable(vehicle.observations().get(item));
     Optional<Finding> found = observation.map(it -> it.findings().get(rule.aspect()));
     if (found.isEmpty()) {
-      boolean knownWrong =
-          observation
-              .map(it -> it.departure().isPresent() && it.findings().isEmpty())
-              .orElse(false);
-      return knownWrong ? Comparison.incorrect(SAYS_SO) : Comparison.notAssessed(NOT_ASSESSED);
+      return Comparison.notAssessed(NOT_ASSESSED);
     }
     Setting setting =
         new Setting(
@@ -311,13 +307,14 @@ final class AspectJudge {
     return byName.isEmpty() ? accepts : byName;
   }
 
-  private Optional<BigFraction> allowed(String item, Verdict verdict) {
-    if (verdict == Verdict.CORRECT || verdict == Verdict.NOT_ASSESSED) {
-      return Optional.empty();
-    }
+  private static BigFraction best(List<Expectation> accepts) {
+    return accepts.stream().map(Expectation::credit).max(Comparator.naturalOrder()).orElseThrow();
+  }
+
+  /** Returns the credit that is allowed on the whole item for the owner's reason to depart. */
+  private Optional<BigFraction> allowance(String item) {
     return Optional.ofNullable(vehicle.observations().get(item))
         .flatMap(Observation::departure)
-        .flatMap(
-            departure -> Optional.ofNullable(rules.scale().allowances().get(departure.reason())));
+        .flatMap(it -> Optional.ofNullable(rules.scale().allowances().get(it.reason())));
   }
 }

@@ -59,11 +59,6 @@ record WeighedAspect(
       boolean scored,
       List<SourcesNeeded> settling) {}
 
-  /** Returns the shares of the positions that are judged by, in their order. */
-  List<BigFraction> shares() {
-    return held.stream().filter(WeighedPosition::scored).map(WeighedPosition::share).toList();
-  }
-
   WeighedAspect {
     held = List.copyOf(held);
     sources = List.copyOf(sources);

@@ -11,11 +11,11 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param exact whether nothing was uncertain: then the probability is 0 or 1
  */
 public record Conformity(double probability, boolean exact) {
-  /** At or above this probability a value meets its limits. */
-  public static final double MEETS = 0.95;
+  /** At or above this probability, in ten-thousandths, a value meets its limits. */
+  private static final long MEETS = 9_500;
 
-  /** At or below this probability a value departs from its limits. */
-  public static final double DEPARTS = 0.05;
+  /** At or below this probability, in ten-thousandths, a value departs from its limits. */
+  private static final long DEPARTS = 500;
 
   public Conformity {
     if (!(probability >= 0 && probability <= 1)) {
@@ -24,11 +24,26 @@ public record Conformity(double probability, boolean exact) {
   }
 
   public boolean meets() {
-    return probability >= MEETS;
+    return meets(probability);
   }
 
   public boolean departs() {
-    return probability <= DEPARTS;
+    return departs(probability);
+  }
+
+  /** Returns a probability in ten-thousandths, as it is printed and compared. */
+  public static long tenThousandths(double probability) {
+    return Math.round(probability * 10_000);
+  }
+
+  /** Says whether a value of this probability meets its limits. */
+  public static boolean meets(double probability) {
+    return tenThousandths(probability) >= MEETS;
+  }
+
+  /** Says whether a value of this probability departs from its limits. */
+  public static boolean departs(double probability) {
+    return tenThousandths(probability) <= DEPARTS;
   }
 
   /**

@@ -69,20 +69,20 @@ class DepartureTest {
     assertThat(judgment.withoutAllowances()).isEqualTo(judgment.score());
   }
 
-  /** A departure that stands alone says that the item departs. */
-  @Test
-  void aDepartureMayStandAlone() {
-    Judgment judgment = judge("departure: {reason: law}");
-    assertThat(lamp(judgment).verdict()).isEqualTo(Verdict.INCORRECT);
-    assertThat(Judging.words(judgment, "lamp", lamp(judgment)))
-        .isEqualTo("the owner says that it is incorrect");
-    assertThat(lamp(judgment).allowed()).contains(BigFraction.of(1, 2));
-    assertThat(lamp(judgment).earned()).isEqualTo(new ScoreRange(5_000, 5_000, 5_000));
+  /** Nothing is known of what is there, and what is allowed is kept at least. */
+  @ParameterizedTest
+  @CsvSource({"law, 5000, 5000, 10000", "safety, 10000, 10000, 10000", "taste, 0, 2500, 10000"})
+  void aDepartureMayStandAlone(String reason, long low, long likely, long high) {
+    Judgment judgment = judge("departure: {reason: " + reason + "}");
+    assertThat(lamp(judgment).verdict()).isEqualTo(Verdict.NOT_ASSESSED);
+    assertThat(Judging.words(judgment, "lamp", lamp(judgment))).isEqualTo("not assessed");
+    assertThat(lamp(judgment).earned()).isEqualTo(new ScoreRange(low, likely, high));
+    assertThat(lamp(judgment).withoutAllowances()).isEqualTo(new ScoreRange(0, 2_500, 10_000));
   }
 
-  /** Where something else was found, the rest was merely not shown. */
+  /** Telling what was found never costs points: the rest of the item is covered as well. */
   @Test
-  void besideAFindingOnlyWhatWasFoundDeparts() {
+  void aDepartureCoversTheWholeItem() {
     Judgment judgment =
         Judging.judge(
             RULES.replace(
@@ -91,13 +91,42 @@ class DepartureTest {
                 + "observations: {lamp: {condition: poor, departure: {reason: law}}}\n");
     AspectJudgment finish = Judging.aspect(judgment, "lamp", Aspect.FINISH);
     assertThat(finish.verdict()).isEqualTo(Verdict.NOT_ASSESSED);
-    assertThat(finish.allowed()).isEmpty();
-    assertThat(finish.earned()).isEqualTo(new ScoreRange(0, 1_250, 5_000));
-    assertThat(Judging.words(judgment, "lamp", finish)).isEqualTo("not assessed");
+    assertThat(finish.allowed()).contains(BigFraction.of(1, 2));
+    assertThat(finish.earned()).isEqualTo(new ScoreRange(2_500, 2_500, 5_000));
+    assertThat(finish.withoutAllowances()).isEqualTo(new ScoreRange(0, 1_250, 5_000));
     AspectJudgment condition = Judging.aspect(judgment, "lamp", Aspect.CONDITION);
     assertThat(condition.allowed()).contains(BigFraction.of(1, 2));
     assertThat(condition.earned()).isEqualTo(new ScoreRange(2_500, 2_500, 2_500));
     assertThat(condition.withoutAllowances()).isEqualTo(new ScoreRange(1_500, 1_500, 1_500));
+  }
+
+  /** Worked by hand: two thirds hold nickel (0, so 1/2), one third enamel for 0.8. */
+  @Test
+  void theAllowanceLiftsEachPosition() {
+    Judgment judgment =
+        Judging.judge(
+            RULES
+                .replace(
+                    "models:",
+                    "sources: {b: {kind: drawing, grade: B, title: B}, c: {kind: drawing, grade: C, title: C}}\nmodels:")
+                .replace("chrome: {name: Chrome}", "chrome: {name: Chrome}, enamel: {name: E}")
+                .replace(
+                    "expect: {finish: nickel}",
+                    "claims: [{source: b, says: {finish: nickel}},"
+                        + " {source: c, says: {finish: {chrome: 1, enamel: 0.8}}}]"),
+            "record: r\nrules: bench\nvehicle: {name: R, model: B1}\n"
+                + "observations: {lamp: {finish: enamel, departure: {reason: law}}}\n");
+    assertThat(lamp(judgment).earned()).isEqualTo(new ScoreRange(5_000, 6_000, 8_000));
+  }
+
+  /** What was not assessed can at most give the best credit that is listed. */
+  @Test
+  void whatWasNotAssessedGivesAtMostTheBestListed() {
+    Judgment judgment =
+        Judging.judge(
+            RULES.replace("{finish: nickel}", "{finish: {nickel: 0.9, chrome: 0.5}}"),
+            "record: r\nrules: bench\nvehicle: {name: R, model: B1}\n");
+    assertThat(lamp(judgment).earned()).isEqualTo(new ScoreRange(0, 2_250, 9_000));
   }
 
   @Test

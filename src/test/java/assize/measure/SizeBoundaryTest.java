@@ -14,14 +14,19 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** The last that is still right, and the first that is not; and what is said of a finding. */
+/**
+ * The last that is still right, and the first that is not, by the four decimals that are printed;
+ * and what is said of a finding.
+ */
 class SizeBoundaryTest {
   @ParameterizedTest
   @CsvSource({
     "0.95, true, false",
-    "0.9499999, false, false",
+    "0.94996, true, false",
+    "0.94994, false, false",
     "0.05, false, true",
-    "0.0500001, false, false"
+    "0.05004, false, true",
+    "0.05006, false, false"
   })
   void ninetyFiveInAHundredMeetsAndFiveDeparts(double p, boolean meets, boolean departs) {
     Conformity conformity = new Conformity(p, false);

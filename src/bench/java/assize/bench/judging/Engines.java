@@ -150,8 +150,8 @@ public final class Engines {
 
   /** Says whether a size meets. */
   public static boolean within(double value, double u, double least, double most) {
-    return Conformity.probability(value, u, OptionalDouble.of(least), OptionalDouble.of(most))
-        >= Conformity.MEETS;
+    return Conformity.meets(
+        Conformity.probability(value, u, OptionalDouble.of(least), OptionalDouble.of(most)));
   }
 
   /** Says whether a color that was read meets. */
@@ -159,9 +159,9 @@ public final class Engines {
     double[] lab = Standard.COLORS[color];
     double difference =
         Ciede2000.of(new CieLab(l, a, b), new CieLab(lab[0], lab[1], lab[2])).de00();
-    return Conformity.probability(
-            difference, u, OptionalDouble.empty(), OptionalDouble.of(Standard.TOLERANCE))
-        >= Conformity.MEETS;
+    return Conformity.meets(
+        Conformity.probability(
+            difference, u, OptionalDouble.empty(), OptionalDouble.of(Standard.TOLERANCE)));
   }
 
   private StatelessKieSession drools() {
