@@ -74,8 +74,8 @@ record WeighedAspect(
     if (frame.positions().isEmpty()) {
       return Optional.empty();
     }
-    Set<String> witnesses = copies.witnesses(frame.compatiblePositions());
     Map<String, Integer> weights = weights(rules, voices);
+    Set<String> witnesses = copies.witnesses(frame.compatiblePositions(), weights);
     List<SimpleSupport> testimonies =
         frame.compatiblePositions().entrySet().stream()
             .filter(stands -> witnesses.contains(stands.getKey()))

@@ -9,8 +9,8 @@ import java.util.List;
  * @param weightThousandths what its grade weighs, 1 to 990
  * @param compatiblePositions what it leaves standing: bit i for position i, in the order of the
  *     judgment; the bit after the last for a value that nobody mentions
- * @param copyPath from it to the witness that it only repeats, each copying the next; itself alone
- *     where it counts as a witness
+ * @param copyPath from it to the witness that it only repeats: first each copies the next, then
+ *     each is copied by the next; itself alone where it counts as a witness
  */
 public record SourceJudgment(
     String source, int weightThousandths, long compatiblePositions, List<String> copyPath) {

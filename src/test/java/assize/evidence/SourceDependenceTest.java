@@ -28,7 +28,7 @@ class SourceDependenceTest {
   void witnessesNeverBelieveTheWrongAnswerMost(List<String> row) {
     List<String> values = row.subList(1, 6).stream().distinct().toList();
     Map<String, Long> stands = stands(row, values);
-    Set<String> witnesses = SourceIndependence.of(COPIES).witnesses(stands);
+    Set<String> witnesses = SourceIndependence.of(COPIES).witnesses(stands, Map.of());
     int truth = values.indexOf(row.get(6));
 
     DempsterCombination weighing = weigh(values, stands, witnesses);
@@ -58,7 +58,7 @@ class SourceDependenceTest {
   @ParameterizedTest
   @MethodSource("questions")
   void aCopyThatChangedItsValueIsAWitness(List<String> row) {
-    Set<String> witnesses = SourceIndependence.of(COPIES).witnesses(stands(row, row));
+    Set<String> witnesses = SourceIndependence.of(COPIES).witnesses(stands(row, row), Map.of());
 
     assertThat(witnesses).contains("S1", "S2", "S3").doesNotContain("S4");
     assertThat(witnesses.contains("S5")).isEqualTo(!row.get(5).equals(row.get(3)));

@@ -53,19 +53,21 @@ final class CopyTreeViewFactory {
   private Map<String, String> originals(Map<String, SourceJudgment> speaking) {
     Map<String, String> originals = new LinkedHashMap<>();
     for (SourceJudgment one : speaking.values()) {
-      if (one.isWitness()) {
-        copies.copied(one.source()).stream()
-            .filter(speaking::containsKey)
-            .findFirst()
-            .ifPresent(original -> originals.put(one.source(), original));
-      } else {
-        originals.put(one.source(), one.copyPath().get(1));
+      for (int i = 0; i + 1 < one.copyPath().size(); i++) {
+        String here = one.copyPath().get(i);
+        String next = one.copyPath().get(i + 1);
+        if (copies.copied(here).contains(next)) {
+          originals.putIfAbsent(here, next);
+        } else {
+          originals.putIfAbsent(next, here);
+        }
       }
     }
-    for (SourceJudgment one : speaking.values()) {
-      for (int i = 1; i + 1 < one.copyPath().size(); i++) {
-        originals.putIfAbsent(one.copyPath().get(i), one.copyPath().get(i + 1));
-      }
+    for (String source : speaking.keySet()) {
+      copies.copied(source).stream()
+          .filter(speaking::containsKey)
+          .findFirst()
+          .ifPresent(original -> originals.putIfAbsent(source, original));
     }
     return originals;
   }
@@ -85,12 +87,17 @@ final class CopyTreeViewFactory {
   }
 
   private String counts(SourceJudgment source, Function<String, Optional<SourceJudgment>> speaker) {
-    boolean differs =
+    List<SourceJudgment> copied =
         source.isWitness()
-            && copies.copied(source.source()).stream()
-                .anyMatch(original -> speaker.apply(original).isPresent());
-    return differs
-        ? "counts as a witness, since it differs from what it copies"
-        : testimonies.counts(source);
+            ? copies.copied(source.source()).stream()
+                .flatMap(it -> speaker.apply(it).stream())
+                .toList()
+            : List.of();
+    if (copied.isEmpty()) {
+      return testimonies.counts(source);
+    }
+    return copied.stream().anyMatch(it -> it.compatiblePositions() == source.compatiblePositions())
+        ? "counts as a witness, since it weighs more than what it copies"
+        : "counts as a witness, since it differs from what it copies";
   }
 }
