@@ -126,7 +126,7 @@ class SourceIndependenceTest {
             int one = speaking.get(i);
             related |= taken.stream().anyMatch(it -> meet(copies, it, one));
             taken.add(one);
-            doubt *= 1 - weights.get(one) / 1000.0;
+            doubt *= 1 - weights.getOrDefault(one, 1) / 1000.0;
           }
         }
         best = related ? best : Math.min(best, doubt);
@@ -143,7 +143,7 @@ class SourceIndependenceTest {
   private static double doubt(
       Map<Integer, Set<Integer>> copies, Map<Integer, Long> stands, Map<Integer, Integer> weights) {
     return SourceIndependence.of(copies).witnesses(stands, weights).stream()
-        .mapToDouble(it -> 1 - weights.get(it) / 1000.0)
+        .mapToDouble(it -> 1 - weights.getOrDefault(it, 1) / 1000.0)
         .reduce(1, (a, b) -> a * b);
   }
 
@@ -154,7 +154,7 @@ class SourceIndependenceTest {
 
   private static Set<Integer> up(Map<Integer, Set<Integer>> copies, int source) {
     Set<Integer> all = new HashSet<>(Set.of(source));
-    copies.get(source).forEach(it -> all.addAll(up(copies, it)));
+    copies.getOrDefault(source, Set.of()).forEach(it -> all.addAll(up(copies, it)));
     return all;
   }
 
