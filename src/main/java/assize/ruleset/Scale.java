@@ -67,12 +67,12 @@ public final class Scale extends Facts {
   public static final Field<Reading, Integer> SETTLED_AT =
       Field.orNone(
           "settled_at",
-          900,
+          850,
           Type.of(
               ScalarFormat.share("0.501", "0.99", "0.90"),
               (entry, in) ->
                   in.values().thousandths(entry, 501, 990, "a belief above 0.5, up to 0.99")),
-          "The belief at which a dispute counts as settled; 0.90 if nothing is said.");
+          "The belief at which a dispute counts as settled; 0.85 if nothing is said.");
   public static final Field<Reading, BigFraction> EARLY_PART_CREDIT =
       Field.orNone(
           "early_part_credit",

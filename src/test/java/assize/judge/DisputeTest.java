@@ -86,7 +86,7 @@ class DisputeTest {
     assertThat(green.settling())
         .contains(
             new PositionJudgment.SourcesNeeded(Grade.B, 1),
-            new PositionJudgment.SourcesNeeded(Grade.D, 2));
+            new PositionJudgment.SourcesNeeded(Grade.D, 1));
   }
 
   @Test

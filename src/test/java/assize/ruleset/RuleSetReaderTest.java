@@ -148,7 +148,7 @@ class RuleSetReaderTest {
     Scale scale = rules("points: 1\nexpect: {finish: nickel}").scale();
     assertThat(scale.outOf()).isEqualTo(500_000);
     assertThat(scale.earlyPartCredit()).isEqualTo(BigFraction.of(1, 4));
-    assertThat(scale.settledAt()).isEqualTo(900);
+    assertThat(scale.settledAt()).isEqualTo(850);
     assertThat(scale.grades()).isEqualTo(Scale.usual().grades());
     assertThat(rules("points: 1\nexpect: {finish: nickel}").awards().get(0).minScore())
         .isEqualTo(460_000);
